@@ -1,0 +1,177 @@
+"""`shuntwise COMMAND ...`: the options of every command, and what becomes of its exit status.
+
+0: clean. 1: findings of severity error (or solvers that disagree). 2: wrong usage, or a file or program
+that is not there. 3: a fault of shuntwise itself. A traceback is shown only when SHUNTWISE_TRACEBACK is set.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from collections.abc import Callable, Sequence
+from importlib import import_module
+
+from shuntwise import __version__
+
+COMMANDS: dict[str, str] = {
+    "build": "check a design, and write its netlist, response table and plots into a folder",
+    "check": "look for mistakes in designs",
+    "netlist": "write a SPICE netlist",
+    "response": "print what reaches each driver, and the impedance, over frequency",
+    "crosscheck": "compare the built-in solver with a SPICE simulator",
+    "read": "read a circuit aloud, for proof-reading against a schematic",
+    "explain": "say what a finding means and what to do",
+    "completion": "print the completion script for a shell",
+}
+
+CLEAN, FINDINGS, USAGE, FAULT = 0, 1, 2, 3
+
+
+class Refused(Exception):
+    """A command cannot go on: what is wrong, and what to do. Exit status 2."""
+
+    def __init__(self, message: str, help: str = "") -> None:
+        super().__init__(message)
+        self.help = help
+
+
+def parser() -> argparse.ArgumentParser:
+    """The whole command line. Building it imports nothing heavy."""
+    top = argparse.ArgumentParser(
+        prog="shuntwise",
+        description="Compile the text of a passive crossover: check it, emit a SPICE netlist, solve it.",
+        epilog="Example: shuntwise build examples/13-harbour-stage.shunt",
+    )
+    top.add_argument("--version", action="version", version=f"shuntwise {__version__}")
+    commands = top.add_subparsers(dest="command", metavar="COMMAND", required=True)
+
+    def command(name: str, example: str) -> argparse.ArgumentParser:
+        return commands.add_parser(
+            name,
+            help=COMMANDS[name],
+            description=COMMANDS[name][0].upper() + COMMANDS[name][1:] + ".",
+            epilog=f"Example: {example}",
+        )
+
+    build = command("build", "shuntwise build wedge.shunt -o wedge-out")
+    _design(build)
+    _sweep(build)
+    build.add_argument("-o", "--output", metavar="FOLDER", help="folder to write (FILE's name with -out if not given)")
+    _json(build)
+
+    check = command("check", "shuntwise check wedge.shunt boxes/ --fix")
+    check.add_argument("paths", nargs="+", metavar="PATH", help="design files, or folders with *.shunt files in them")
+    _variant(check)
+    check.add_argument("--fix", action="store_true", help="apply the fixes that are safe, then check again")
+    form = check.add_mutually_exclusive_group()
+    form.add_argument("--json", action="store_true", help="print the findings as JSON")
+    form.add_argument("--sarif", action="store_true", help="print the findings as SARIF 2.1.0")
+    form.add_argument("--annotations", action="store_true", help="print lines that code hosts show beside the text")
+
+    netlist = command("netlist", "shuntwise netlist wedge.shunt | tee wedge.cir")
+    _design(netlist)
+    _sweep(netlist)
+    _output(netlist)
+
+    response = command("response", "shuntwise response wedge.shunt --from 200 --to 8000 --per-decade 12")
+    _design(response)
+    _sweep(response, per_decade=6)
+    forms = response.add_mutually_exclusive_group()
+    forms.add_argument("--csv", action="store_true", help="print comma-separated values")
+    forms.add_argument("--json", action="store_true", help="print JSON")
+    _output(response)
+
+    crosscheck = command("crosscheck", "shuntwise crosscheck wedge.shunt --engine gnucap")
+    _design(crosscheck)
+    _sweep(crosscheck)
+    crosscheck.add_argument("--engine", choices=("ngspice", "gnucap"), default="ngspice", help="the simulator to run")
+    crosscheck.add_argument(
+        "--bound", type=float, metavar="RATIO", help="another bound for the deviation; needs --because"
+    )
+    crosscheck.add_argument("--because", metavar="REASON", help="why another bound is right")
+    _json(crosscheck)
+
+    read = command("read", "shuntwise read wedge.shunt")
+    _design(read)
+
+    explain = command("explain", "shuntwise explain loose-node")
+    explain.add_argument("name", nargs="?", metavar="NAME", help="the finding's name; without it all are listed")
+    _json(explain)
+
+    completion = command(
+        "completion", "shuntwise completion bash > ~/.local/share/bash-completion/completions/shuntwise"
+    )
+    completion.add_argument("shell", choices=("bash", "zsh", "tcsh"))
+    return top
+
+
+def _design(command: argparse.ArgumentParser) -> None:
+    command.add_argument("file", metavar="FILE", help="the design")
+    _variant(command)
+
+
+def _variant(command: argparse.ArgumentParser) -> None:
+    command.add_argument("--variant", metavar="NAME", help="take this variant of the design")
+    command.add_argument(
+        "--set",
+        action="append",
+        default=[],
+        metavar="NAME=VALUE",
+        dest="settings",
+        help="try a value, such as L1=0.75mH",
+    )
+
+
+def _sweep(command: argparse.ArgumentParser, per_decade: int = 100) -> None:
+    command.add_argument(
+        "--from", dest="from_hz", default="20 Hz", metavar="FREQUENCY", help="lowest frequency (20 Hz)"
+    )
+    command.add_argument("--to", dest="to_hz", default="20 kHz", metavar="FREQUENCY", help="highest frequency (20 kHz)")
+    command.add_argument(
+        "--per-decade", type=int, default=per_decade, metavar="N", help=f"points to a factor of ten ({per_decade})"
+    )
+
+
+def _output(command: argparse.ArgumentParser) -> None:
+    command.add_argument("-o", "--output", metavar="FILE", help="write to this file instead of the screen")
+
+
+def _json(command: argparse.ArgumentParser) -> None:
+    command.add_argument("--json", action="store_true", help="print JSON")
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command and return the exit status."""
+    options = parser().parse_args(arguments)
+    try:
+        run: Callable[[argparse.Namespace], int] = import_module(f"shuntwise.cli.{options.command}").run
+        status = run(options)
+        sys.stdout.flush()
+        return status
+    except Refused as refusal:
+        _complain(str(refusal), refusal.help)
+        return USAGE
+    except BrokenPipeError:
+        # Whoever reads our output has had enough; nothing more can be said to them.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return CLEAN
+    except KeyboardInterrupt:
+        _complain("interrupted", "")
+        return 130
+    except Exception as fault:  # the last line of defence: our bug, told without a traceback
+        if os.environ.get("SHUNTWISE_TRACEBACK"):
+            raise
+        _complain(
+            f"a fault in shuntwise itself: {type(fault).__name__}: {str(fault)[:200]}",
+            "nothing was written; please report it with the design that causes it (SHUNTWISE_TRACEBACK=1 shows where)",
+        )
+        return FAULT
+
+
+def _complain(message: str, help_text: str) -> None:
+    from shuntwise.diagnostics.terminal import visible
+
+    print(f"shuntwise: {visible(message)}", file=sys.stderr)
+    if help_text:
+        print(f"  {visible(help_text)}", file=sys.stderr)

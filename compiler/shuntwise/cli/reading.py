@@ -1,0 +1,97 @@
+"""What the commands share: designs read and compiled, sweeps read, findings shown."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import shutil
+import sys
+from collections.abc import Iterable, Iterator, Sequence
+from contextlib import contextmanager
+from pathlib import Path
+
+from shuntwise.cli.main import Refused
+from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
+from shuntwise.diagnostics.text import render_text
+from shuntwise.loading import Unreadable, read_design
+from shuntwise.model.include import Collected
+from shuntwise.model.resolve import variant_names
+from shuntwise.network.sweep import Sweep
+from shuntwise.pipeline import Compilation, compile_variant
+from shuntwise.settings import SettingUnclear, read_frequency, read_settings
+from shuntwise.syntax.words import nearest
+
+
+@contextmanager
+def refusing() -> Iterator[None]:
+    """What cannot be read ends the command with a message and exit status 2."""
+    try:
+        yield
+    except (Unreadable, SettingUnclear) as error:
+        raise Refused(str(error), error.help) from None
+
+
+def require_variant(collected: Collected, name: str | None) -> None:
+    """Refuse a variant that the design does not have."""
+    known = variant_names(collected)
+    if name is not None and name not in known:
+        close = nearest(name, known)
+        help_text = (
+            f"a similar one exists: {close}" if close else "it has " + ", ".join(known) if known else "it has none"
+        )
+        raise Refused(f"the design has no variant called `{name}`", help_text)
+
+
+def compile_file(options: argparse.Namespace) -> Compilation:
+    """One design file, one variant, all passes."""
+    with refusing():
+        collected, said = read_design(options.file)
+        settings = read_settings(options.settings)
+    require_variant(collected, options.variant)
+    return compile_variant(collected, said, variant=options.variant, settings=settings)
+
+
+def design_files(paths: Iterable[str]) -> Iterator[str]:
+    """The design files that the paths name; a folder stands for all *.shunt files in it and below."""
+    for path in paths:
+        if not Path(path).is_dir():
+            yield path
+            continue
+        root = Path(os.path.realpath(path))
+        found = sorted(file for file in Path(path).rglob("*.shunt") if file.is_file() and _inside(file, root))
+        if not found:
+            raise Refused(f"the folder `{path}` holds no design", "design files end in .shunt")
+        yield from (str(file) for file in found)
+
+
+def _inside(file: Path, root: Path) -> bool:
+    """Links that lead out of the folder are not followed."""
+    return Path(os.path.realpath(file)).is_relative_to(root)
+
+
+def read_sweep(options: argparse.Namespace) -> Sweep:
+    """The frequencies that the options ask for."""
+    with refusing():
+        from_hz, to_hz = read_frequency(options.from_hz), read_frequency(options.to_hz)
+    if options.per_decade > 10_000:
+        raise Refused("--per-decade is above 10000", "100 show every detail of a crossover")
+    try:
+        return Sweep(from_hz, to_hz, options.per_decade)
+    except ValueError as error:
+        raise Refused(str(error), "for example --from 20 --to 20kHz --per-decade 24") from None
+
+
+def show(findings: Sequence[Diagnostic], not_checked: Sequence[NotChecked] = (), *, to_stderr: bool = True) -> None:
+    """Print findings for a person: colour on a terminal only, as wide as the terminal."""
+    if not findings and not not_checked:
+        return
+    stream = sys.stderr if to_stderr else sys.stdout
+    colour = stream.isatty() and "NO_COLOR" not in os.environ and os.environ.get("TERM") != "dumb"
+    width = shutil.get_terminal_size((100, 24)).columns if stream.isatty() else 100
+    print(render_text(findings, not_checked, width=min(width, 120), colour=colour), file=stream, end="")
+
+
+def require_network(compilation: Compilation) -> bool:
+    """Show what was found; true if a sound network came out and nothing found is an error."""
+    show(compilation.findings, compilation.not_checked if compilation.failed else ())
+    return not compilation.failed

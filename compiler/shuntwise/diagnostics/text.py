@@ -1,0 +1,110 @@
+"""Findings as text for a person at a terminal.
+
+In: diagnostics and the checks that could not run. Out: one string, safe to print whatever the design file
+holds. It refuses to know whether there is a terminal: the caller says how wide and whether in colour.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Sequence
+
+from shuntwise.diagnostics.diagnostic import Diagnostic, Fix, NotChecked, Severity
+from shuntwise.diagnostics.excerpt import Frame, draw_change, draw_span, last_line
+from shuntwise.diagnostics.terminal import Paint, cell_width, painter, visible, wrap
+from shuntwise.source import Span
+
+
+def render_text(
+    diagnostics: Sequence[Diagnostic],
+    not_checked: Sequence[NotChecked] = (),
+    *,
+    width: int = 100,
+    colour: bool = False,
+) -> str:
+    """All findings in the order given, then the checks that could not run, then a summary line.
+
+    Lines are at most `width` cells (below 40 counts as 40); only the `file:line:column` lines are never
+    broken, so that an editor can follow them. The text ends with a line end.
+    """
+    width = max(width, 40)
+    paint = painter(colour)
+    blocks = [_diagnostic(diagnostic, width, paint) for diagnostic in diagnostics]
+    blocks += [_not_checked(entry, width, paint) for entry in not_checked]
+    blocks.append([paint("strong", line) for line in wrap(summary(diagnostics, not_checked), width)])
+    return "\n\n".join("\n".join(block) for block in blocks) + "\n"
+
+
+def summary(diagnostics: Iterable[Diagnostic], not_checked: Sequence[NotChecked] = ()) -> str:
+    """One line that counts, such as `2 errors, 1 warning; 1 check could not run`."""
+    count = Counter(diagnostic.severity for diagnostic in diagnostics)
+    nouns = {
+        Severity.ERROR: ("error", "errors"),
+        Severity.WARNING: ("warning", "warnings"),
+        Severity.ADVICE: ("piece of advice", "pieces of advice"),
+    }
+    counted = [f"{count[s]} {nouns[s][count[s] != 1]}" for s in nouns if count[s]]
+    text = ", ".join(counted) or "no findings"
+    if not_checked:
+        text += f"; {len(not_checked)} check{'s' * (len(not_checked) != 1)} could not run"
+    return text
+
+
+def _diagnostic(diagnostic: Diagnostic, width: int, paint: Paint) -> list[str]:
+    spans = [diagnostic.span, *(place.span for place in diagnostic.places)]
+    spans += [edit.span for fix in diagnostic.fixes for edit in fix.edits]
+    frame = Frame(len(str(max(last_line(span) for span in spans))), width, paint)
+    severity = diagnostic.severity.value
+    lines = _headed(severity, diagnostic.headline, diagnostic.name, width, paint)
+    lines.append(_place(diagnostic.span, paint))
+    lines += draw_span(frame, diagnostic.span, diagnostic.label, style=severity)
+    for place in diagnostic.places:
+        lines.append(_place(place.span, paint))
+        lines += draw_span(frame, place.span, place.text, mark="-", style="second")
+    for key, text in (("why", diagnostic.why), ("help", diagnostic.help)):
+        if text:
+            lines += _note(frame, key, text)
+    if diagnostic.variant is not None:
+        lines += _note(frame, "in variant", f"`{diagnostic.variant}`")
+    for fix in diagnostic.fixes:
+        lines += _fix(frame, fix)
+    return lines
+
+
+def _not_checked(entry: NotChecked, width: int, paint: Paint) -> list[str]:
+    lines = _headed("not checked", entry.lacks, entry.name, width, paint)
+    if entry.subjects:
+        frame = Frame(1, width, paint)
+        lines += _note(frame, "about", ", ".join(f"`{subject}`" for subject in entry.subjects))
+    return lines
+
+
+def _headed(style: str, headline: str, name: str, width: int, paint: Paint) -> list[str]:
+    """`style: headline  [name]`, continued under the headline when it is long."""
+    lead = f"{style}: "
+    texts = wrap(headline, width - len(lead))
+    lines = [paint(style, lead[:-1]) + " " + paint("strong", texts[0])]
+    lines += [" " * len(lead) + paint("strong", text) for text in texts[1:]]
+    tag = f"[{visible(name)}]"
+    if len(lead) + cell_width(texts[-1]) + 2 + cell_width(tag) <= width:
+        lines[-1] += "  " + paint("name", tag)
+    else:
+        lines.append(" " * len(lead) + paint("name", tag))
+    return lines
+
+
+def _place(span: Span, paint: Paint) -> str:
+    return "  " + paint("place", f"{visible(span.source.name)}:{span.line}:{span.column}")
+
+
+def _note(frame: Frame, key: str, text: str) -> list[str]:
+    """`= key: text` under the excerpt's bar, with a hanging indent."""
+    lead = f"{' ' * frame.gutter} = {key}: "
+    texts = wrap(text, frame.width - len(lead))
+    lines = [frame.paint("gutter", lead[:-1]) + " " + texts[0]]
+    return lines + [" " * len(lead) + line for line in texts[1:]]
+
+
+def _fix(frame: Frame, fix: Fix) -> list[str]:
+    lines = _note(frame, "fix", f"{fix.title} ({fix.confidence.value.replace('-', ' ')})")
+    return lines + draw_change(frame, fix.edits)

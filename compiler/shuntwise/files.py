@@ -1,0 +1,364 @@
+"""Files of strangers read, and files of the user written, safely.
+
+In: paths from the command line and from `include` lines, and bytes to be written. Out: a `Source` or the
+reason why there is none; files that are there whole or not at all. It refuses to know what the files
+mean, and it prints nothing: names in its messages are raw, so the caller makes them safe to show.
+"""
+
+from __future__ import annotations
+
+import errno
+import os
+import re
+import secrets
+import shutil
+import stat
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+
+from shuntwise.source import Source
+
+LARGEST_SOURCE_BYTES = 1 << 20
+"""A design of this size would hold some ten thousand parts; what is larger is a mistake or an attack."""
+
+MARKER = ".shuntwise-output"
+"""The file that marks an output folder as ours and lists what we put there, one name to a line."""
+
+_MARKER_HEAD = "Written by shuntwise, which replaces this folder as a whole. Files written:\n"
+
+
+@dataclass(frozen=True)
+class ReadFailure:
+    """A file that gave no text: `name` as the user knows it, what is wrong, and the remedy if one is known.
+
+    `byte_offset` counts from the start of the file and is set when one byte is to blame.
+    """
+
+    name: str
+    reason: str
+    help: str = ""
+    byte_offset: int | None = None
+
+
+@dataclass(frozen=True)
+class IncludeRefusal:
+    """An include path that is not followed, and why."""
+
+    path: str
+    reason: str
+    help: str = ""
+
+
+class OutputRefused(Exception):
+    """Nothing was written. The message says what is in the way, `help` what to do about it."""
+
+    def __init__(self, message: str, help: str = "") -> None:
+        super().__init__(message)
+        self.help = help
+
+
+def read_source(path: Path, shown_name: str) -> Source | ReadFailure:
+    """The text of an ordinary file of UTF-8, at most `LARGEST_SOURCE_BYTES` long. Never waits, never raises.
+
+    A byte order mark is dropped, so offsets count from after it. Line ends are kept as they are.
+    """
+    try:
+        content = _bytes_of_ordinary_file(path)
+    except OSError as error:
+        help = _READ_HELP.get(error.errno or 0, "")
+        return ReadFailure(shown_name, f"cannot be read: {_plain(error)}", help)
+    except ValueError:  # NUL, or characters that the system's file names cannot hold
+        return ReadFailure(shown_name, "cannot be read: this is not a possible file name")
+    if isinstance(content, str):
+        return ReadFailure(shown_name, content)
+    return _decoded(content, shown_name)
+
+
+def _bytes_of_ordinary_file(path: Path) -> bytes | str:
+    """The content, or what is there instead of an ordinary file of bearable size."""
+    # Looked at before it is opened, because opening a device can do something; looked at again
+    # afterwards, because the name may have come to mean something else. O_NONBLOCK: a pipe must not wait.
+    if odd := _oddity(path.stat()):
+        return odd
+    flags = os.O_RDONLY
+    for name in ("O_NONBLOCK", "O_NOCTTY", "O_BINARY"):
+        flags |= getattr(os, name, 0)
+    with os.fdopen(os.open(path, flags), "rb") as stream:
+        status = os.fstat(stream.fileno())
+        if odd := _oddity(status):
+            return odd
+        content = stream.read(LARGEST_SOURCE_BYTES + 1)
+    if len(content) > LARGEST_SOURCE_BYTES:
+        size = max(status.st_size, len(content))
+        return f"is too large: {size} bytes, where a design may have {LARGEST_SOURCE_BYTES}"
+    return content
+
+
+def _oddity(status: os.stat_result) -> str:
+    """What is there if not an ordinary file, or an empty string."""
+    if stat.S_ISREG(status.st_mode):
+        return ""
+    kinds = {
+        stat.S_IFDIR: "is a folder, not a file",
+        stat.S_IFIFO: "is a pipe, not an ordinary file",
+        stat.S_IFSOCK: "is a socket, not an ordinary file",
+    }
+    return kinds.get(stat.S_IFMT(status.st_mode), "is a device, not an ordinary file")
+
+
+def _decoded(content: bytes, name: str) -> Source | ReadFailure:
+    """Bytes as text, or a failure with a guess at what the bytes are."""
+    # The UTF-32 mark begins with the UTF-16 one, so it is tried first.
+    for mark, encoding in (
+        (b"\xff\xfe\x00\x00", "UTF-32"),
+        (b"\x00\x00\xfe\xff", "UTF-32"),
+        (b"\xff\xfe", "UTF-16"),
+        (b"\xfe\xff", "UTF-16"),
+    ):
+        if content.startswith(mark):
+            return ReadFailure(name, f"is written in {encoding}", "save it as UTF-8 in the editor", 0)
+    zero = content.find(b"\0")
+    if zero >= 0:
+        sample = content[:1000]
+        if max(sample[::2].count(0), sample[1::2].count(0)) > len(sample) // 4:
+            return ReadFailure(name, "looks like UTF-16", "save it as UTF-8 in the editor", zero)
+        return ReadFailure(name, f"is not a text file: byte {zero} is zero", "", zero)
+    try:
+        return Source(name, content.decode("utf-8").removeprefix("\ufeff"))
+    except UnicodeDecodeError as error:
+        at = error.start
+        line = content.count(b"\n", 0, at) + 1
+        reason = f"is not UTF-8: byte {at} (line {line}) is 0x{content[at]:02X}"
+        guess = content[at : at + 1].decode("cp1252", "replace")
+        help = "save it as UTF-8 in the editor"
+        if guess.isprintable() and guess != "\ufffd":
+            help += f"; in Windows-1252 this byte would be `{guess}`"
+        return ReadFailure(name, reason, help, at)
+
+
+@dataclass(frozen=True)
+class IncludeRoot:
+    """The folder tree that a design may include files from: that of the design itself, or a library's."""
+
+    folder: Path
+
+    def resolve(self, including: Path, target: str) -> Path | IncludeRefusal:
+        """The real path of the file that `target` means in the file `including`, itself under the folder.
+
+        Two includes of one file give the same path, so loops can be found by comparing. Whether the file
+        exists is not looked at, and the path is still to be read with `read_source`. If the design was named
+        by a symbolic link, take its real path first, for the root as for `including`.
+        """
+        inside = "name a file in the folder of the design or below it, with `/` between folders"
+        if not target.strip():
+            return IncludeRefusal(target, "is empty", inside)
+        if not target.isprintable():
+            return IncludeRefusal(target, "holds a character that cannot be seen", inside)
+        if "\\" in target:
+            return IncludeRefusal(target, "holds a backslash", inside)
+        if target.startswith("/") or re.match(r"[A-Za-z]:", target):
+            return IncludeRefusal(target, "is an absolute path", inside)
+        root = os.path.realpath(self.folder)
+        start = os.path.realpath(including.parent)
+        if not _is_under(start, root):
+            return IncludeRefusal(target, "is asked for by a file outside the folder of the design", inside)
+        # By its words alone the path may not step out, not even to come back: where it comes back to
+        # would depend on what the folders outside are called.
+        depth = len(Path(start).relative_to(root).parts)
+        for step in target.split("/"):
+            depth += {"..": -1, ".": 0, "": 0}.get(step, 1)
+            if depth < 0:
+                return IncludeRefusal(target, "leads out of the folder of the design", inside)
+        real = os.path.realpath(os.path.join(start, target))  # noqa: PTH118 - Path would drop a `.` step
+        if not _is_under(real, root):
+            return IncludeRefusal(target, "leads out of the folder of the design by a symbolic link", inside)
+        return Path(real)
+
+
+def _is_under(path: str, root: str) -> bool:
+    return Path(path).is_relative_to(root)
+
+
+def write_file(path: Path, content: bytes) -> None:
+    """Put a file in place whole: readers see the old content or the new, whatever happens in between.
+
+    The permissions of an existing file are kept. A symbolic link is refused: in a folder that came from a
+    stranger it may lead to any file of the user's. Raises `OutputRefused`.
+    """
+    with _refusing(path):
+        target = Path(os.path.abspath(path))  # noqa: PTH100 - Path.absolute keeps `..`
+        mode = None
+        if target.is_symlink():
+            raise OutputRefused(f"`{path}` is a symbolic link", "name the file itself, or choose another")
+        if target.exists():
+            status = target.stat()
+            if odd := _oddity(status):
+                raise OutputRefused(f"`{path}` {odd}", "choose another name")
+            if not os.access(target, os.W_OK):
+                raise OutputRefused(f"`{path}` is read-only", "allow writing to it, or choose another name")
+            mode = stat.S_IMODE(status.st_mode)
+        fresh = _sibling(target)
+        try:
+            _write_through(fresh, content)
+            if mode is not None:
+                fresh.chmod(mode)
+            fresh.replace(target)
+        except BaseException:
+            fresh.unlink(missing_ok=True)
+            raise
+        _sync_folder(target.parent)
+
+
+def write_folder(path: Path, files: Mapping[str, bytes]) -> None:
+    """Put an output folder in place whole: all `files` (names with `/` for subfolders) and nothing else.
+
+    A folder that is there is replaced only if it is empty, or if it was written here and holds no file
+    that was added since. The new folder is complete beside the old one before either is renamed; between
+    the two renames there is a moment without a folder of that name. Raises `OutputRefused`.
+    """
+    for name in files:
+        if _is_unsound(name):
+            raise OutputRefused(f"`{name}` cannot be the name of a file in an output folder")
+    with _refusing(path):
+        target = Path(os.path.abspath(path))  # noqa: PTH100 - Path.absolute keeps `..`, which has no name
+        _refuse_strangers(path, target)
+        fresh = _sibling(target)
+        try:
+            fresh.mkdir()
+            for name in sorted(files):
+                (fresh / name).parent.mkdir(parents=True, exist_ok=True)
+                _write_through(fresh / name, files[name])
+            listing = "".join(f"{name}\n" for name in sorted(files))
+            _write_through(fresh / MARKER, (_MARKER_HEAD + listing).encode("utf-8"))
+            for folder, _, _ in os.walk(fresh):
+                _sync_folder(Path(folder))
+            _swap(fresh, target)
+        except BaseException:
+            shutil.rmtree(fresh, ignore_errors=True)
+            raise
+
+
+def _swap(fresh: Path, target: Path) -> None:
+    """Rename `fresh` to `target`; what was there is put back if that fails, and removed if it does not."""
+    if not target.exists():
+        fresh.rename(target)
+        _sync_folder(target.parent)
+        return
+    old = _sibling(target)
+    try:
+        target.rename(old)
+        fresh.rename(target)
+    except BaseException:
+        if old.exists() and not target.exists():
+            old.rename(target)
+        raise
+    _sync_folder(target.parent)
+    shutil.rmtree(old, ignore_errors=True)
+
+
+def _refuse_strangers(shown: Path, target: Path) -> None:
+    """Raise `OutputRefused` if replacing the folder would lose anything that we did not write."""
+    elsewhere = "choose another output folder, or move this one away"
+    if target.is_symlink():
+        raise OutputRefused(f"`{shown}` is a symbolic link", "name the folder itself, or choose another")
+    if not target.exists():
+        if not target.parent.is_dir():
+            help = f"make the folder `{shown.parent}` first"
+            raise OutputRefused(f"`{shown}` has no folder to stand in", help)
+        return
+    if not target.is_dir():
+        raise OutputRefused(f"`{shown}` is there already and is not a folder", elsewhere)
+    found = {
+        (Path(folder) / name).relative_to(target).as_posix()
+        for folder, folders, names in os.walk(target, onerror=_give_up)
+        for name in [*names, *(f for f in folders if (Path(folder) / f).is_symlink())]
+    }
+    if not found and not any(target.iterdir()):
+        return
+    marker = read_source(target / MARKER, MARKER)
+    if isinstance(marker, ReadFailure) or not marker.text.startswith(_MARKER_HEAD):
+        raise OutputRefused(f"`{shown}` was not written by shuntwise, so it is not replaced", elsewhere)
+    ours = {MARKER, *marker.text.removeprefix(_MARKER_HEAD).split("\n")}
+    if strange := sorted(found - ours):
+        more = f" and {len(strange) - 1} more" * (len(strange) > 1)
+        raise OutputRefused(
+            f"`{shown}` is not replaced: it holds a file not written by shuntwise (`{strange[0]}`{more})",
+            "move that file elsewhere, or choose another output folder",
+        )
+
+
+def _give_up(error: OSError) -> None:
+    raise error
+
+
+def _is_unsound(name: str) -> bool:
+    """True of names that could leave the folder, that are no names, or that the marker could not list."""
+    if name == MARKER or "\\" in name or ":" in name or not name.isprintable():
+        return True
+    return any(step in ("", ".", "..") for step in name.split("/"))
+
+
+def _sibling(target: Path) -> Path:
+    """A new name beside `target`: on the same disk, so that a rename cannot fail halfway."""
+    return target.parent / f".shuntwise-{secrets.token_hex(8)}"
+
+
+def _write_through(path: Path, content: bytes) -> None:
+    """Write a new file and wait until it is on the disk."""
+    with path.open("xb") as stream:
+        stream.write(content)
+        stream.flush()
+        os.fsync(stream.fileno())
+
+
+def _sync_folder(folder: Path) -> None:
+    """Make renames last through a power cut, where the system has a way to do so."""
+    if not hasattr(os, "O_DIRECTORY"):
+        return
+    try:
+        handle = os.open(folder, os.O_RDONLY | os.O_DIRECTORY)
+    except OSError:
+        return  # a folder that may be written but not read; the files themselves are on the disk
+    try:
+        os.fsync(handle)
+    except OSError:
+        pass  # some network disks cannot; the same holds
+    finally:
+        os.close(handle)
+
+
+@contextmanager
+def _refusing(path: Path) -> Iterator[None]:
+    """Turn what the system objects to into `OutputRefused`."""
+    try:
+        yield
+    except OSError as error:
+        help = _WRITE_HELP.get(error.errno or 0, "")
+        raise OutputRefused(f"`{path}` cannot be written: {_plain(error)}", help) from error
+    except ValueError as error:
+        raise OutputRefused("the output has no possible file name") from error
+
+
+def _plain(error: OSError) -> str:
+    """The system's own words for what is wrong, beginning in lower case."""
+    words = error.strerror or "the system gives no reason"
+    return words[:1].lower() + words[1:]
+
+
+_READ_HELP = {
+    errno.ENOENT: "check the name and the folder you stand in",
+    errno.EACCES: "allow reading it",
+    errno.ELOOP: "a symbolic link leads back to itself",
+}
+
+_WRITE_HELP = {
+    errno.ENOSPC: "make room on the disk, or choose a folder on another one",
+    errno.EDQUOT: "make room on the disk, or choose a folder on another one",
+    errno.EACCES: "choose a folder that you may write to",
+    errno.EPERM: "choose a folder that you may write to",
+    errno.EROFS: "choose a folder that you may write to",
+    errno.ENOENT: "make the folder first",
+    errno.ENAMETOOLONG: "choose a shorter name",
+}

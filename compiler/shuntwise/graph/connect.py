@@ -1,0 +1,233 @@
+"""Design -> Circuit: walks turned into nets.
+
+In: a resolved design. Out: a `Circuit` and findings on parts that two walks go through. Points that
+walks join are united; what an unknown station would have joined is marked doubtful, so that no check
+complains of its absence. Refuses to judge the result: that is what checks are for.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+
+import networkx as nx
+
+from shuntwise.diagnostics.diagnostic import Diagnostic, Label, Severity
+from shuntwise.graph.circuit import Attachment, Circuit, Edge, Net, Wire, point_of
+from shuntwise.model.design import Design, NodeStop, ParallelStop, PartStop, Stop
+from shuntwise.model.kinds import KINDS
+from shuntwise.source import Span
+
+
+def connect(design: Design) -> tuple[Circuit, tuple[Diagnostic, ...]]:
+    """Unite what the walks join, and hang parts, drivers and inputs between the nets."""
+    joining = _Joining(design)
+    for walk in design.walks:
+        joining.chain(walk.stops, walk.leg)
+    joining.links()
+    return joining.circuit(), tuple(joining.diagnostics)
+
+
+class _Joining:
+    def __init__(self, design: Design) -> None:
+        self.design = design
+        self.diagnostics: list[Diagnostic] = []
+        self.points = nx.utils.UnionFind()
+        self.wires: list[Wire] = []
+        self.groups: list[frozenset[str]] = []
+        self.walked: dict[str, Span] = {}
+        self.spans: dict[str, list[Span]] = defaultdict(list)
+        self.legs: dict[str, set[int]] = defaultdict(set)
+        self.in_doubt: set[str] = set()
+        self.attachments: dict[str, Attachment] = {}
+        self.group_count = 0
+        self.attach_all()
+
+    def attach_all(self) -> None:
+        design = self.design
+        for pair in design.terminals:
+            for sign in "+-":
+                self.attach(Attachment(pair.name, sign, "feed" if pair.fed else "posts"))
+        for driver in design.drivers:
+            for sign in "+-":
+                self.attach(Attachment(driver, sign, "driver"))
+        for part in design.parts.values():
+            for terminal in KINDS[part.kind].terminals:
+                self.attach(Attachment(part.label, terminal, "part"))
+        for ports in design.instances.values():
+            for port in ports:
+                self.points[port]
+
+    def attach(self, attachment: Attachment) -> None:
+        self.attachments[attachment.point] = attachment
+        self.points[attachment.point]
+
+    # --- walks
+
+    def chain(self, stops: Sequence[Stop], leg: int | None) -> tuple[str | None, str | None]:
+        """Join the stops in order; return the points at which the chain begins and ends (None: unknown)."""
+        before: str | None = None
+        first: str | None = None
+        for index, stop in enumerate(stops):
+            into, out_of = self.stop(stop, leg)
+            if index == 0:
+                first = into
+            elif before is not None and into is not None:
+                self.join(before, into, stop.span)
+            else:  # one side is unknown: the other side may be joined to anything
+                self.in_doubt.update(point for point in (before, into) if point is not None)
+            before = out_of
+        return first, before
+
+    def stop(self, stop: Stop, leg: int | None) -> tuple[str | None, str | None]:
+        match stop:
+            case NodeStop():
+                self.note(stop.node, stop.span, leg)
+                return stop.node, stop.node
+            case PartStop():
+                return self.part(stop, leg)
+            case ParallelStop():
+                return self.parallel(stop, leg)
+            case _:
+                return None, None
+
+    def part(self, stop: PartStop, leg: int | None) -> tuple[str | None, str | None]:
+        first = self.walked.get(stop.owner)
+        if first is not None:
+            self.diagnostics.append(
+                Diagnostic(
+                    "walked-twice",
+                    Severity.ERROR,
+                    f"two walks go through `{stop.owner}`",
+                    stop.span,
+                    label="here again",
+                    places=(Label(first, "first here"),),
+                    why="a part has two ends and sits in one place",
+                    help="name the node where the walks meet, or declare a second part",
+                    subjects=(stop.owner,),
+                )
+            )
+            return None, None
+        self.walked[stop.owner] = stop.span
+        self.note(stop.owner, stop.span, leg)
+        return point_of(stop.owner, stop.into), point_of(stop.owner, stop.out_of)
+
+    def parallel(self, stop: ParallelStop, leg: int | None) -> tuple[str | None, str | None]:
+        self.group_count += 1
+        ends = (f"({self.group_count}", f"{self.group_count})")
+        for chain in stop.chains:
+            for end, point in zip(ends, self.chain(chain, leg), strict=True):
+                if point is None:
+                    self.in_doubt.add(end)
+                else:
+                    self.join(end, point, stop.span)
+        self.groups.append(frozenset(_parts(stop)))
+        return ends
+
+    def note(self, owner: str, span: Span, leg: int | None) -> None:
+        self.spans[owner].append(span)
+        if leg is not None:
+            self.legs[owner].add(leg)
+
+    def join(self, a: str, b: str, span: Span, link: str | None = None) -> None:
+        self.points.union(a, b)
+        self.wires.append(Wire(a, b, span, link))
+
+    def links(self) -> None:
+        for part in self.design.parts.values():
+            if part.kind == "link" and part.fitted and part.label in self.walked:
+                ends = point_of(part.label, "start"), point_of(part.label, "end")
+                self.join(*ends, self.walked[part.label], part.label)
+
+    # --- nets
+
+    def circuit(self) -> Circuit:
+        design = self.design
+        nets: dict[str, Net] = {}
+        net_of: dict[str, str] = {}
+        for points in self.points.to_sets():
+            net = self.net(sorted(points), nets)
+            nets[net.name] = net
+            net_of.update(dict.fromkeys(points, net.name))
+        # What stood in lost text may be joined to anything as well.
+        doubtful = self.in_doubt | {point for point in net_of if _owner(point, self.attachments) in design.doubtful}
+        return Circuit(
+            design=design,
+            nets=nets,
+            net_of=net_of,
+            edges=self.edges(net_of),
+            wires=tuple(self.wires),
+            groups=tuple(self.groups),
+            spans={owner: tuple(spans) for owner, spans in self.spans.items()},
+            leg_of={owner: frozenset(legs) for owner, legs in self.legs.items()},
+            doubtful=frozenset(net_of[point] for point in doubtful),
+        )
+
+    def net(self, points: list[str], taken: dict[str, Net]) -> Net:
+        attachments = tuple(
+            self.attachments[point] for point in points if point in self.attachments and self.fitted(point)
+        )
+        nodes = tuple(point for point in points if point in self.design.node_spans)
+        spans = tuple(span for point in points for span in self.spans.get(point, ()))
+        name = base = self.net_name(points, nodes, attachments)
+        number = 2
+        while name in taken:
+            name, number = f"{base} ({number})", number + 1
+        return Net(name, nodes, attachments, frozenset(points), spans)
+
+    def fitted(self, point: str) -> bool:
+        """Parts left out are attached to nothing, and links are wire."""
+        attachment = self.attachments[point]
+        part = self.design.parts.get(attachment.owner) if attachment.kind == "part" else None
+        return part is None or (part.fitted and part.kind != "link")
+
+    def net_name(self, points: list[str], nodes: tuple[str, ...], attachments: tuple[Attachment, ...]) -> str:
+        """The name a builder would use: return, input plus, the author's own, a pad, or the two parts beside it."""
+        feeds = [pair.name for pair in self.design.feeds]
+        for feed in feeds:
+            if f"{feed}-" in points:
+                return "return" if len(feeds) == 1 else f"{feed}-"
+        for feed in feeds:
+            if f"{feed}+" in points:
+                return f"{feed}+"
+        pads = [attachment.point for attachment in attachments if attachment.kind in ("driver", "posts")]
+        ports = [port for ports in self.design.instances.values() for port in ports if port in points]
+        for names in (nodes, pads, ports):
+            if names:
+                return names[0]
+        owners = list(dict.fromkeys(attachment.owner for attachment in attachments))
+        if len(owners) >= 2:
+            return f"between {owners[0]} and {owners[1]}"
+        return f"one end of {owners[0]}" if owners else f"the point {points[0]}"
+
+    def edges(self, net_of: dict[str, str]) -> dict[str, Edge]:
+        edges: dict[str, Edge] = {}
+        for pair in self.design.feeds:
+            edges[pair.name] = Edge(pair.name, pair.name, "feed", net_of[f"{pair.name}+"], net_of[f"{pair.name}-"])
+        for name in self.design.drivers:
+            edges[name] = Edge(name, name, "driver", net_of[f"{name}+"], net_of[f"{name}-"])
+        for part in self.design.parts.values():
+            if not part.fitted or part.kind == "link":
+                continue
+            ends = [net_of[point_of(part.label, terminal)] for terminal in KINDS[part.kind].terminals]
+            if len(ends) == 2:
+                edges[part.label] = Edge(part.label, part.label, "part", ends[0], ends[1])
+            else:
+                start, end, tap = ends
+                edges[f"{part.label}.lower"] = Edge(f"{part.label}.lower", part.label, "part", start, tap)
+                edges[f"{part.label}.upper"] = Edge(f"{part.label}.upper", part.label, "part", tap, end)
+        return edges
+
+
+def _parts(stop: ParallelStop) -> Iterator[str]:
+    for chain in stop.chains:
+        for inner in chain:
+            if isinstance(inner, PartStop):
+                yield inner.owner
+            elif isinstance(inner, ParallelStop):
+                yield from _parts(inner)
+
+
+def _owner(point: str, attachments: dict[str, Attachment]) -> str:
+    attachment = attachments.get(point)
+    return attachment.owner if attachment is not None else point

@@ -1,0 +1,216 @@
+"""The design: what the author said, names resolved and values typed, in trade terms.
+
+Out of `resolve`, into `connect` and the checks. Every item keeps its `Span`. Refuses to know how things
+are joined electrically: it holds walks, not nets.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from shuntwise.source import Source, Span
+from shuntwise.units import Dimension
+
+
+@dataclass(frozen=True)
+class Quantity:
+    """A value in SI units, where it was written, and how the author spelled it."""
+
+    value: float
+    dimension: Dimension
+    span: Span
+    text: str
+
+
+@dataclass(frozen=True)
+class Part:
+    """A part on the board. `quantities` by attribute name; `construction` as the kind's table words it.
+
+    `value` is None where the author's value was refused; the part still stands in the wiring.
+    """
+
+    label: str
+    kind: str
+    value: Quantity | None
+    quantities: Mapping[str, Quantity]
+    construction: str | None
+    notes: tuple[str, ...]
+    fitted: bool
+    span: Span
+    name_span: Span
+
+    def get(self, attribute: str, default: float = 0.0) -> float:
+        quantity = self.quantities.get(attribute)
+        return quantity.value if quantity is not None else default
+
+
+@dataclass(frozen=True)
+class Driver:
+    """A driver: nominal impedance, and what is known of its lumped model."""
+
+    name: str
+    nominal: Quantity | None
+    quantities: Mapping[str, Quantity]
+    role: str | None
+    notes: tuple[str, ...]
+    span: Span
+    name_span: Span
+
+
+@dataclass(frozen=True)
+class Terminals:
+    """A pair of posts, plus and minus; an amplifier feeds it if `fed`. `span` is None for the implied input."""
+
+    name: str
+    fed: bool
+    span: Span | None
+
+
+@dataclass(frozen=True)
+class Amplifier:
+    power: Quantity | None
+    load: Quantity | None
+    quantities: Mapping[str, Quantity]
+    bridged: bool
+    span: Span
+
+
+@dataclass(frozen=True)
+class Coupling:
+    """Declared coupling between two coils; signed with respect to their first-walked ends."""
+
+    first: str
+    second: str
+    k: Quantity | None
+    span: Span
+
+
+# --- wiring
+
+
+@dataclass(frozen=True)
+class NodeStop:
+    """A walk touches the point `node` (see `connect` for how points are named)."""
+
+    node: str
+    span: Span
+
+
+@dataclass(frozen=True)
+class PartStop:
+    """A walk goes through `owner`, in at terminal `into` and out at terminal `out_of`."""
+
+    owner: str
+    into: str
+    out_of: str
+    span: Span
+
+
+@dataclass(frozen=True)
+class ParallelStop:
+    """A walk goes through several chains side by side; the author declares them a group."""
+
+    chains: tuple[tuple[Stop, ...], ...]
+    span: Span
+
+
+@dataclass(frozen=True)
+class UnknownStop:
+    """A station that means nothing; the finding has been made. What it would have joined is in doubt."""
+
+    span: Span
+
+
+Stop = NodeStop | PartStop | ParallelStop | UnknownStop
+
+
+@dataclass(frozen=True)
+class Walk:
+    """Stops in order. `leg` is the index of its leg in the design, or None inside a network."""
+
+    stops: tuple[Stop, ...]
+    leg: int | None
+    span: Span
+
+
+@dataclass(frozen=True)
+class Leg:
+    drivers: tuple[str, ...]
+    span: Span
+    name_spans: tuple[Span, ...]
+
+
+# --- intent
+
+
+@dataclass(frozen=True)
+class Expectation:
+    """What must come out. `clauses` by word (at, within, above, below, from, to, is)."""
+
+    quantity: str
+    subjects: tuple[str, ...]
+    clauses: Mapping[str, Quantity]
+    word: str | None
+    span: Span
+
+
+@dataclass(frozen=True)
+class Waiver:
+    """`allow`: findings of this name on this subject (any, if None) are accepted, for a reason."""
+
+    finding: str
+    subject: str | None
+    reason: str
+    span: Span
+    finding_span: Span
+
+
+@dataclass(frozen=True)
+class LimitSetting:
+    """`limit`: another bound for the check of this name."""
+
+    finding: str
+    quantity: Quantity
+    span: Span
+
+
+@dataclass(frozen=True)
+class VariantName:
+    name: str
+    title: str | None
+    span: Span
+
+
+@dataclass(frozen=True)
+class Design:
+    """One design, or one variant of it.
+
+    `instances` maps a used network's name to its ports' points, in order. `doubtful` are words from
+    lost text: nothing is said about the absence of what bears such a name. `lost_wiring` is true when
+    a walk could not be read whole.
+    """
+
+    source: Source
+    title: str | None
+    amplifier: Amplifier | None
+    terminals: tuple[Terminals, ...]
+    drivers: Mapping[str, Driver]
+    parts: Mapping[str, Part]
+    couplings: tuple[Coupling, ...]
+    legs: tuple[Leg, ...]
+    walks: tuple[Walk, ...]
+    testpoints: Mapping[str, Span]
+    node_spans: Mapping[str, tuple[Span, ...]]
+    expectations: tuple[Expectation, ...]
+    waivers: tuple[Waiver, ...]
+    limits: Mapping[str, LimitSetting]
+    variants: tuple[VariantName, ...]
+    variant: str | None
+    instances: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    doubtful: frozenset[str] = frozenset()
+    lost_wiring: bool = False
+
+    @property
+    def feeds(self) -> tuple[Terminals, ...]:
+        return tuple(terminals for terminals in self.terminals if terminals.fed)

@@ -1,0 +1,143 @@
+"""SyntaxTree -> Collected: included files read and put in place of their `include` lines.
+
+In: a tree and a loader (the only way to other texts). Out: all entries in one list, findings on the
+includes, and what was lost in any of the files. Refuses to know what an entry means.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from shuntwise.diagnostics.diagnostic import Diagnostic, Label
+from shuntwise.model import findings
+from shuntwise.source import Source, Span
+from shuntwise.syntax import tree as t
+from shuntwise.syntax.parser import parse
+
+MOST_FILES = 64
+"""A design is one box: more files than this is a mistake or mischief."""
+
+
+@dataclass(frozen=True)
+class Loaded:
+    """A text that was found. `key` is the same for the same file by whatever path it was named."""
+
+    source: Source
+    key: str
+
+
+@dataclass(frozen=True)
+class NotLoaded:
+    """A text that may not or cannot be read: what is wrong, and what to do."""
+
+    reason: str
+    help: str
+
+
+Loader = Callable[[str, Source, bool], Loaded | NotLoaded]
+"""(path as written, the including source, from the shipped library?) -> what was found."""
+
+
+def nothing_to_include(path: str, source: Source, library: bool) -> NotLoaded:
+    """The loader for texts that stand alone."""
+    return NotLoaded("there is no folder to include from", "compile the design from a file")
+
+
+@dataclass(frozen=True)
+class Collected:
+    source: Source
+    entries: tuple[t.Entry, ...]
+    lost: tuple[t.Lost, ...]
+    sources: tuple[Source, ...]
+
+
+def include(tree: t.SyntaxTree, load: Loader, key: str = "") -> tuple[Collected, tuple[Diagnostic, ...]]:
+    """Replace every `include` by the entries of the file; a file that includes itself is a finding."""
+    gathering = _Gathering(load)
+    gathering.take(tree, key, ())
+    return (
+        Collected(tree.source, tuple(gathering.entries), tuple(gathering.lost), tuple(gathering.sources)),
+        tuple(gathering.diagnostics),
+    )
+
+
+class _Gathering:
+    def __init__(self, load: Loader) -> None:
+        self.load = load
+        self.entries: list[t.Entry] = []
+        self.lost: list[t.Lost] = []
+        self.sources: list[Source] = []
+        self.diagnostics: list[Diagnostic] = []
+        self.taken: dict[str, Span] = {}
+
+    def take(self, tree: t.SyntaxTree, key: str, chain: tuple[tuple[str, str], ...]) -> None:
+        chain = (*chain, (key, tree.source.name))
+        self.sources.append(tree.source)
+        self.lost.extend(tree.lost)
+        for entry in tree.entries:
+            if isinstance(entry, t.Include):
+                self.follow(entry, tree.source, chain)
+            else:
+                self.entries.append(entry)
+
+    def follow(self, entry: t.Include, source: Source, chain: tuple[tuple[str, str], ...]) -> None:
+        at = entry.path.span
+        found = self.load(entry.path.value, source, entry.library)
+        if isinstance(found, NotLoaded):
+            # What the file would have declared is missing now: its own names cannot be known.
+            self.lost.append(t.Lost(frozenset(), at))
+            self.say(
+                findings.error(
+                    "include-not-read",
+                    at,
+                    f"`{entry.path.value}` is not included: {found.reason}",
+                    label="named here",
+                    help=found.help,
+                )
+            )
+            return
+        keys = [key for key, _ in chain]
+        if found.key in keys:
+            names = [name for _, name in chain[keys.index(found.key) :]]
+            circle = " -> ".join([*names, found.source.name])
+            self.say(
+                findings.error(
+                    "include-loop",
+                    at,
+                    f"`{entry.path.value}` includes itself in the end",
+                    label="closes the circle",
+                    help="take this include out, or move what both files need into a third",
+                    why=f"the chain is {circle}",
+                )
+            )
+            return
+        if found.key in self.taken:
+            self.say(
+                findings.error(
+                    "included-twice",
+                    at,
+                    f"`{entry.path.value}` is included twice",
+                    label="again",
+                    places=(Label(self.taken[found.key], "first here"),),
+                    help="once is enough, wherever it stands: remove one of the two lines",
+                )
+            )
+            return
+        if len(self.sources) >= MOST_FILES:
+            self.say(
+                findings.error(
+                    "include-not-read",
+                    at,
+                    f"more than {MOST_FILES} files are included",
+                    help="a design is one box; put less into it",
+                )
+            )
+            return
+        self.taken[found.key] = at
+        tree, form = parse(found.source)
+        self.diagnostics.extend(form)
+        self.take(tree, found.key, chain)
+
+    def say(self, finding: Diagnostic) -> None:
+        self.diagnostics.append(finding)

@@ -1,0 +1,166 @@
+"""The part kinds: what each may carry, in which unit, and within which bounds.
+
+A table, and nothing but: to add a part kind, add a row here and a way to lower it in `network.lower`.
+Bounds are where a value stops being a crossover part at all (a slip of the unit, not of a digit); all
+are common practice, no source.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from shuntwise import units as u
+
+
+@dataclass(frozen=True)
+class Attribute:
+    """A value that an item may carry. `low` and `high` bound what is credible, in SI units."""
+
+    name: str
+    dimension: u.Dimension
+    low: float
+    high: float
+    meaning: str
+    signed: bool = False
+
+
+def _attribute(name: str, dimension: u.Dimension, low: float, high: float, meaning: str) -> Attribute:
+    return Attribute(name, dimension, low, high, meaning)
+
+
+TOLERANCE = _attribute("tolerance", u.PLAIN, 1e-5, 0.8, "how far the real part may stray from its value")
+POWER = _attribute("power", u.WATT, 0.01, 1e5, "the power that it is rated for")
+VOLTAGE = _attribute("voltage", u.VOLT, 1, 1e5, "the voltage that it is rated for")
+CURRENT = _attribute("current", u.AMPERE, 0.01, 1e3, "the current that it is rated for")
+
+BODY = (
+    _attribute("length", u.METRE, 1e-3, 1, "body length"),
+    _attribute("width", u.METRE, 1e-3, 1, "body width"),
+    _attribute("height", u.METRE, 1e-3, 1, "body height above the board"),
+    _attribute("diameter", u.METRE, 1e-3, 1, "body diameter"),
+    _attribute("lead", u.METRE, 1e-4, 1e-2, "lead diameter"),
+    _attribute("mass", u.GRAM, 1e-2, 1e5, "mass"),
+    _attribute("price", u.PLAIN, 1e-4, 1e6, "price of one, in the currency of the builder's own lists"),
+)
+TEXTS = ("note",)
+"""Attributes that carry a quoted text, allowed on everything."""
+
+
+@dataclass(frozen=True)
+class PartKind:
+    """One kind of part.
+
+    `value` is the attribute that follows the name. `bare` are attributes told by their unit alone.
+    `words` maps a phrase to the construction that it names. `letters` are the label letters that the
+    trade uses for the kind. `terminals` in the order in which a walk goes through: first in, second out.
+    """
+
+    word: str
+    value: Attribute | None
+    bare: tuple[Attribute, ...] = ()
+    keyed: tuple[Attribute, ...] = ()
+    words: dict[str, str] = field(default_factory=dict)
+    letters: tuple[str, ...] = ()
+    terminals: tuple[str, ...] = ("start", "end")
+
+    @property
+    def attributes(self) -> dict[str, Attribute]:
+        return {attribute.name: attribute for attribute in (*self.bare, *self.keyed, *BODY)}
+
+
+_DCR = _attribute("dcr", u.OHM, 1e-4, 1e3, "DC resistance of the winding")
+_WIRE = _attribute("wire", u.METRE, 5e-5, 1e-2, "diameter of the wire")
+_CORES = {"air core": "air core", "iron core": "iron core", "ferrite core": "ferrite core"}
+
+COIL = PartKind(
+    "coil",
+    _attribute("inductance", u.HENRY, 1e-6, 1, "inductance"),
+    bare=(TOLERANCE, CURRENT),
+    keyed=(_DCR, _WIRE),
+    words=_CORES,
+    letters=("L",),
+)
+TAPPED_COIL = PartKind(
+    "tapped coil",
+    _attribute("inductance", u.HENRY, 1e-6, 1, "inductance of the whole winding"),
+    bare=(TOLERANCE, CURRENT),
+    keyed=(
+        _DCR,
+        _WIRE,
+        _attribute("tap", u.HENRY, 1e-7, 1, "inductance from the start to the tap"),
+        _attribute("tap_dcr", u.OHM, 1e-5, 1e3, "DC resistance from the start to the tap"),
+        _attribute("k", u.PLAIN, 0.01, 1, "coupling of the two sections"),
+    ),
+    words=_CORES,
+    letters=("L", "T"),
+    terminals=("start", "end", "tap"),
+)
+CAPACITOR = PartKind(
+    "capacitor",
+    _attribute("capacitance", u.FARAD, 1e-10, 0.1, "capacitance"),
+    bare=(TOLERANCE, VOLTAGE, CURRENT),
+    keyed=(
+        _attribute("esr", u.OHM, 1e-5, 100, "series resistance"),
+        _attribute("ac", u.VOLT, 1, 1e5, "r.m.s. voltage that it is rated for"),
+    ),
+    words={
+        "film": "film",
+        "non-polar electrolytic": "non-polar electrolytic",
+        "bipolar electrolytic": "non-polar electrolytic",
+        "polar electrolytic": "polar electrolytic",
+    },
+    letters=("C",),
+)
+RESISTOR = PartKind(
+    "resistor",
+    _attribute("resistance", u.OHM, 1e-3, 1e6, "resistance"),
+    bare=(TOLERANCE, POWER),
+    words={
+        "wirewound": "wirewound",
+        "metal film": "metal film",
+        "metal oxide": "metal oxide",
+        "carbon film": "carbon film",
+    },
+    letters=("R",),
+)
+LAMP = PartKind(
+    "lamp",
+    _attribute("resistance", u.OHM, 1e-2, 1e4, "resistance when cold"),
+    bare=(TOLERANCE, VOLTAGE, POWER),
+    keyed=(_attribute("hot", u.OHM, 1e-2, 1e5, "resistance when it glows"),),
+    letters=("B", "LA", "LP", "E", "H"),
+)
+LINK = PartKind("link", None, keyed=(_WIRE,), letters=("K", "LK", "J", "W", "B"))
+
+KINDS: dict[str, PartKind] = {kind.word: kind for kind in (COIL, TAPPED_COIL, CAPACITOR, RESISTOR, LAMP, LINK)}
+
+ROLES = ("woofer", "mid", "tweeter")
+
+DRIVER = PartKind(
+    "driver",
+    _attribute("nominal", u.OHM, 0.5, 1e3, "nominal impedance"),
+    bare=(POWER,),
+    keyed=(
+        _attribute("re", u.OHM, 0.1, 1e3, "DC resistance of the voice coil"),
+        _attribute("le", u.HENRY, 1e-7, 0.1, "inductance of the voice coil"),
+        _attribute("fs", u.HERTZ, 1, 2e4, "resonance frequency"),
+        _attribute("qms", u.PLAIN, 0.05, 100, "mechanical Q at resonance"),
+        _attribute("qes", u.PLAIN, 0.05, 100, "electrical Q at resonance"),
+        _attribute("qts", u.PLAIN, 0.05, 100, "total Q at resonance"),
+        _attribute("sensitivity", u.DECIBEL, 40, 130, "level at 1 m for 2.83 V"),
+    ),
+    letters=(),
+    terminals=("+", "-"),
+)
+
+AMPLIFIER = PartKind(
+    "amplifier",
+    _attribute("power", u.WATT, 0.1, 1e5, "rated power"),
+    keyed=(
+        _attribute("least", u.OHM, 0.1, 1e3, "least load impedance that it may drive"),
+        _attribute("source", u.OHM, 1e-4, 100, "output resistance, cable included"),
+    ),
+    words={"bridged": "bridged"},
+)
+AMPLIFIER_LOAD = _attribute("load", u.OHM, 0.1, 1e3, "the load at which its power is rated")
+COUPLING = Attribute("coupling", u.PLAIN, -1, 1, "coupling factor", signed=True)

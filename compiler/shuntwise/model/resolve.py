@@ -1,0 +1,606 @@
+"""Collected -> Design: names resolved, values typed, networks put in, one variant chosen.
+
+In: the entries of all files. Out: a `Design` and the findings. It goes on after an error with what is
+sound: a part whose value was refused keeps its place in the wiring, a walk with an unknown station
+keeps the others. Refuses to know what is joined to what.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from shuntwise import units as u
+from shuntwise.diagnostics.diagnostic import Diagnostic, Label
+from shuntwise.model import findings, kinds
+from shuntwise.model.declarations import Declarations, declare, declare_network
+from shuntwise.model.design import (
+    Amplifier,
+    Coupling,
+    Design,
+    Driver,
+    Leg,
+    Part,
+    Quantity,
+    Terminals,
+    VariantName,
+    Walk,
+)
+from shuntwise.model.evaluate import Scope
+from shuntwise.model.include import Collected
+from shuntwise.model.intent import read_expectations, read_limits, read_waivers
+from shuntwise.model.items import Attributes, read_items
+from shuntwise.model.wiring import RETURN_WORDS, Place, resolve_walks
+from shuntwise.source import Span
+from shuntwise.syntax import tree as t
+
+MOST_PARTS = 20_000
+"""Networks that use networks can grow without bound; a real crossover has some ten parts."""
+
+_ROLE_NAME = re.compile(r"(woofer|mid|tweeter)(?:s?\d+|_\w+)?")
+
+
+@dataclass(frozen=True)
+class Catalogue:
+    """What the checks offer: names that may be waived, and the limits that may be set."""
+
+    waivable: Collection[str] = ()
+    limits: Mapping[str, u.Dimension] = field(default_factory=dict)
+
+
+def variant_names(collected: Collected) -> tuple[str, ...]:
+    """The names of the variants, in the order in which they are written."""
+    return tuple(dict.fromkeys(entry.name.text for entry in collected.entries if isinstance(entry, t.Variant)))
+
+
+def resolve(
+    collected: Collected,
+    *,
+    variant: str | None = None,
+    settings: Sequence[t.Set] = (),
+    catalogue: Catalogue = Catalogue(),
+) -> tuple[Design, tuple[Diagnostic, ...]]:
+    """One design, or one variant of it with `settings` (tried values) laid over it.
+
+    An unknown `variant` is the caller's mistake: ask `variant_names` first.
+    """
+    declarations, said = declare(collected.entries, variant, settings)
+    return _Resolver(collected, declarations, said, variant, catalogue).design()
+
+
+class _Resolver:
+    def __init__(
+        self,
+        collected: Collected,
+        declarations: Declarations,
+        diagnostics: list[Diagnostic],
+        variant: str | None,
+        catalogue: Catalogue,
+    ) -> None:
+        self.collected, self.d, self.diagnostics = collected, declarations, diagnostics
+        self.variant, self.catalogue = variant, catalogue
+        self.doubtful = frozenset[str]().union(*(lost.words for lost in collected.lost))
+        self.parts: dict[str, Part] = {}
+        self.couplings: list[Coupling] = []
+        self.walks: list[Walk] = []
+        self.node_spans: dict[str, tuple[Span, ...]] = {}
+        self.instances: dict[str, tuple[str, ...]] = {}
+        self.lost_wiring = declarations.stray_walks or bool(collected.lost)
+        self.used_sets: set[str] = set()
+        self.seen_networks: set[str] = set()
+        self.fitting_done: set[str] = set()
+
+    def say(self, finding: Diagnostic) -> None:
+        self.diagnostics.append(finding)
+
+    # --- the whole
+
+    def design(self) -> tuple[Design, tuple[Diagnostic, ...]]:
+        d = self.d
+        lets: dict[str, t.Expr] = {name: let.value for name, let in d.lets.items()}
+        for name, tried in d.sets.items():
+            if name in lets:
+                lets[name] = tried.value
+                self.used_sets.add(name)
+        scope = Scope(lets, self.diagnostics, parts=(*d.parts, *d.drivers), doubtful=self.doubtful)
+        for let in d.lets.values():  # so that a fault in a value that nothing uses is found too
+            scope.look_up(let.name)
+        terminals = self.terminals()
+        drivers = {name: self.driver(entry, scope) for name, entry in d.drivers.items()}
+        amplifier = self.amplifier(scope)
+        for entry in d.parts.values():
+            self.part(entry, entry.name.text, scope)
+        self.coupling_entries(d.couplings, "", scope)
+        for use in d.uses.values():
+            self.use(use, "", scope, ())
+        legs = self.wire(terminals, drivers)
+        self.check_targets()
+        subjects = {*self.parts, *drivers, *self.node_spans, *self.instances, *(pair.name for pair in terminals)}
+        design = Design(
+            source=self.collected.source,
+            title=d.title.title.value if d.title else None,
+            amplifier=amplifier,
+            terminals=terminals,
+            drivers=drivers,
+            parts=self.parts,
+            couplings=tuple(self.couplings),
+            legs=legs,
+            walks=tuple(self.walks),
+            testpoints={name: entry.node.span for name, entry in d.testpoints.items()},
+            node_spans=self.node_spans,
+            expectations=read_expectations(
+                d.expects, drivers, [pair.name for pair in terminals if pair.fed], self.doubtful, scope
+            ),
+            waivers=read_waivers(d.allows, subjects, self.catalogue.waivable, self.doubtful, scope),
+            limits=read_limits(d.limits.values(), dict(self.catalogue.limits), scope),
+            variants=tuple(
+                VariantName(name, entry.title.value if entry.title else None, entry.name.span)
+                for name, entry in d.variants.items()
+            ),
+            variant=self.variant,
+            instances=self.instances,
+            doubtful=self.doubtful,
+            lost_wiring=self.lost_wiring,
+        )
+        return design, tuple(self.diagnostics)
+
+    # --- inputs, drivers, amplifier
+
+    def terminals(self) -> tuple[Terminals, ...]:
+        """Declared inputs and posts; where no input is declared there is one, called `input`."""
+        declared = tuple(Terminals(name, entry.fed, entry.span) for name, entry in self.d.terminals.items())
+        for pair in declared:
+            if pair.name in RETURN_WORDS and pair.span is not None:
+                self.say(
+                    findings.error(
+                        "reserved-name",
+                        pair.span,
+                        f"`{pair.name}` cannot name an input",
+                        help="it is the word for the input's minus: choose another name",
+                    )
+                )
+        if any(pair.fed for pair in declared):
+            return declared
+        return (Terminals("input", True, None), *declared)
+
+    def driver(self, entry: t.DriverDecl, scope: Scope) -> Driver:
+        name = entry.name.text
+        kind = kinds.DRIVER
+        assert kind.value is not None
+        nominal = self.value_of(name, entry.value, kind.value, scope)
+        attributes = read_items(entry.items, kind, scope, name, word_keys={"role": kinds.ROLES})
+        self.override(name, kind, attributes, scope)
+        role_word = attributes.keyed_words.get("role")
+        match = _ROLE_NAME.fullmatch(name)
+        role = role_word.text if role_word else match[1] if match else None
+        if name in RETURN_WORDS:
+            self.say(
+                findings.error(
+                    "reserved-name",
+                    entry.name.span,
+                    f"`{name}` cannot name a driver",
+                    help="it is the word for the input's minus: choose another name",
+                )
+            )
+        quantities = attributes.quantities
+        self.check_model(name, quantities, nominal)
+        return Driver(name, nominal, quantities, role, attributes.notes, entry.span, entry.name.span)
+
+    def check_model(self, name: str, quantities: dict[str, Quantity], nominal: Quantity | None) -> None:
+        """A resonance needs its frequency, the DC resistance and two of the three Q's."""
+        resonance = {"fs", "qms", "qes", "qts"} & set(quantities)
+        missing = []
+        if resonance or "le" in quantities:
+            missing = [] if "re" in quantities else ["re"]
+        if resonance:
+            missing += [] if "fs" in quantities else ["fs"]
+            qs = [q for q in ("qms", "qes", "qts") if q in quantities]
+            missing += ["qms", "qes"][: 2 - len(qs)] if len(qs) < 2 else []
+        if missing:
+            given = quantities[sorted(resonance | ({"le"} & set(quantities)))[0]]
+            self.say(
+                findings.error(
+                    "driver-model-incomplete",
+                    given.span,
+                    f"the model of `{name}` lacks {' and '.join(missing)}",
+                    label="given here",
+                    why="a resonance is told by re, fs and two of qms, qes, qts",
+                    help="add what is missing, or leave the driver as its nominal resistance",
+                    subjects=(name,),
+                )
+            )
+            for key in (*resonance, "le"):
+                quantities.pop(key, None)
+            return
+        if "qts" in quantities:
+            self.check_qs(name, quantities)
+
+    def check_qs(self, name: str, quantities: dict[str, Quantity]) -> None:
+        qts = quantities["qts"]
+        others = [quantities[q] for q in ("qms", "qes") if q in quantities]
+        if any(other.value <= qts.value for other in others):
+            self.say(
+                findings.error(
+                    "driver-model-incomplete",
+                    qts.span,
+                    f"the total Q of `{name}` is not below its parts",
+                    why="1/qts = 1/qms + 1/qes",
+                    help="check the three values",
+                    subjects=(name,),
+                )
+            )
+            for key in ("fs", "qms", "qes", "qts"):
+                quantities.pop(key, None)
+        elif len(others) == 2:
+            expected = 1 / (1 / others[0].value + 1 / others[1].value)
+            if abs(expected / qts.value - 1) > 0.05:
+                self.say(
+                    findings.error(
+                        "driver-model-incomplete",
+                        qts.span,
+                        f"the three Q's of `{name}` contradict each other",
+                        label=f"qms and qes give {expected:.3g}",
+                        why="1/qts = 1/qms + 1/qes",
+                        help="remove the one that is least certain",
+                        subjects=(name,),
+                    )
+                )
+
+    def amplifier(self, scope: Scope) -> Amplifier | None:
+        entry = self.d.amplifier
+        if entry is None:
+            return None
+        kind = kinds.AMPLIFIER
+        assert kind.value is not None
+        power = scope.typed(entry.power, kind.value, "amplifier")
+        load = scope.typed(entry.load, kinds.AMPLIFIER_LOAD, "amplifier")
+        attributes = read_items(entry.items, kind, scope, "amplifier")
+        self.override("amplifier", kind, attributes, scope)
+        return Amplifier(power, load, attributes.quantities, "bridged" in attributes.words, entry.span)
+
+    # --- parts
+
+    def value_of(self, label: str, written: t.Expr | None, attribute: kinds.Attribute, scope: Scope) -> Quantity | None:
+        entry = self.d.sets.get(label)
+        if entry is not None:
+            self.used_sets.add(label)
+            return scope.design_scope.typed(entry.value, attribute, label)  # a `set` stands outside any network
+        return scope.typed(written, attribute, label) if written is not None else None
+
+    def override(self, label: str, kind: kinds.PartKind, attributes: Attributes, scope: Scope) -> None:
+        """Lay `set LABEL.attribute = ...` over the written attributes."""
+        known = kind.attributes
+        for target, entry in self.d.sets.items():
+            owner, _, name = target.rpartition(".")
+            if owner != label:
+                continue
+            self.used_sets.add(target)
+            if name not in known:
+                word = entry.target.words[-1]
+                self.say(findings.unknown_word(name, word.span, known, f"on `{label}`"))
+                continue
+            quantity = scope.design_scope.typed(entry.value, known[name], label)
+            if quantity is not None:
+                attributes.quantities[name] = quantity
+
+    def fitted(self, label: str) -> bool:
+        fitting = self.d.fittings.get(label)
+        if fitting is None:
+            return True
+        self.fitting_done.add(label)
+        return fitting[0]
+
+    def part(self, entry: t.PartDecl, label: str, scope: Scope) -> None:
+        kind = kinds.KINDS[entry.kind.text]
+        span, name_span = entry.span, entry.name.span
+        value: Quantity | None = None
+        if kind.value is None:
+            if entry.value is not None:
+                self.say(
+                    findings.error(
+                        "unit-wrong-kind",
+                        entry.value.span,
+                        f"a {kind.word} has no value",
+                        help="a link is a wire; for a low resistance declare a resistor",
+                        subjects=(label,),
+                    )
+                )
+        elif entry.value is None and label not in self.d.sets:
+            example = {"coil": "0.82 mH", "tapped coil": "1.2 mH", "capacitor": "6.8 uF", "lamp": "5 ohm"}.get(
+                kind.word
+            )
+            self.say(
+                findings.error(
+                    "value-missing",
+                    name_span,
+                    f"`{label}` has no value",
+                    label=f"a {kind.word} without {kind.value.meaning}",
+                    help=f"write it behind the name: `{kind.word} {entry.name.text} {example or '3.3 ohm'}`",
+                    subjects=(label,),
+                )
+            )
+        else:
+            value = self.value_of(label, entry.value, kind.value, scope)
+        attributes = read_items(entry.items, kind, scope, label)
+        self.override(label, kind, attributes, scope)
+        if isinstance(entry.value, t.Code) and value is not None:
+            code = u.read_code(entry.value.text)
+            if code and code.tolerance and "tolerance" not in attributes.quantities:
+                attributes.quantities["tolerance"] = Quantity(code.tolerance, u.PLAIN, value.span, value.text)
+        construction = next(iter(attributes.words), None)
+        part = Part(
+            label,
+            kind.word,
+            value,
+            attributes.quantities,
+            construction,
+            attributes.notes,
+            self.fitted(label),
+            span,
+            name_span,
+        )
+        if kind is kinds.TAPPED_COIL:
+            part = self.check_tap(part)
+        self.parts[label] = part
+
+    def check_tap(self, part: Part) -> Part:
+        tap = part.quantities.get("tap")
+        if tap is None:
+            self.say(
+                findings.error(
+                    "value-missing",
+                    part.name_span,
+                    f"`{part.label}` does not say where its tap is",
+                    help="give the inductance from the start to the tap: `{ tap 0.3 mH }`",
+                    subjects=(part.label,),
+                )
+            )
+        elif part.value is not None and tap.value >= part.value.value:
+            self.say(
+                findings.error(
+                    "tap-outside-coil",
+                    tap.span,
+                    "the tap has no less inductance than the whole coil",
+                    label="from the start to the tap",
+                    help="the value behind the name is the whole winding",
+                    places=(Label(part.value.span, "the whole winding"),),
+                    subjects=(part.label,),
+                )
+            )
+        else:
+            dcr, tap_dcr = part.quantities.get("dcr"), part.quantities.get("tap_dcr")
+            if tap_dcr is None or (dcr is not None and tap_dcr.value < dcr.value):
+                return part
+            self.say(
+                findings.error(
+                    "tap-outside-coil",
+                    tap_dcr.span,
+                    "the tap has no less resistance than the whole coil",
+                    help="`dcr` is the resistance of the whole winding",
+                    subjects=(part.label,),
+                )
+            )
+        return Part(
+            part.label,
+            part.kind,
+            None,
+            part.quantities,
+            part.construction,
+            part.notes,
+            part.fitted,
+            part.span,
+            part.name_span,
+        )
+
+    def coupling_entries(self, entries: Sequence[t.CouplingDecl], prefix: str, scope: Scope) -> None:
+        for entry in entries:
+            k = scope.typed(entry.value, kinds.COUPLING, "coupling")
+            labels = []
+            for path in (entry.first, entry.second):
+                label = prefix + path.text
+                part = self.parts.get(label)
+                if part is None:
+                    if path.text not in self.doubtful and path.words[0].text not in self.d.uses:
+                        coils = [name for name, part in self.parts.items() if part.kind == "coil"]
+                        self.say(findings.unknown_name(path.text, path.span, coils, "no coil of this name"))
+                    elif path.words[0].text in self.d.uses:
+                        labels.append(label)  # a coil inside a network: looked up once all are put in
+                elif part.kind != "coil":
+                    self.say(
+                        findings.error(
+                            "coupling-impossible",
+                            path.span,
+                            f"`{path.text}` is a {part.kind}, not a coil",
+                            label="only coils couple",
+                            help="name two coils",
+                            subjects=(label,),
+                        )
+                    )
+                else:
+                    labels.append(label)
+            if len(labels) == 2 and labels[0] == labels[1]:
+                self.say(
+                    findings.error(
+                        "coupling-impossible",
+                        entry.span,
+                        f"`{labels[0]}` is coupled with itself",
+                        help="name two coils",
+                        subjects=(labels[0],),
+                    )
+                )
+            elif len(labels) == 2:
+                self.couplings.append(Coupling(labels[0], labels[1], k, entry.span))
+
+    # --- networks
+
+    def use(self, use: t.Use, prefix: str, scope: Scope, chain: tuple[str, ...]) -> None:
+        """Put in a network: its parts and walks under the name of this use."""
+        network = self.d.networks.get(use.network.text)
+        label = prefix + use.name.text
+        if network is None:
+            if use.network.text not in self.doubtful and not any(not lost.words for lost in self.collected.lost):
+                self.say(
+                    findings.unknown_name(
+                        use.network.text, use.network.span, self.d.networks, "no network of this name"
+                    )
+                )
+            self.doubtful |= {use.name.text}
+            return
+        if network.name.text in chain:
+            self.say(
+                findings.error(
+                    "network-loop",
+                    use.span,
+                    f"the network `{network.name.text}` uses itself",
+                    label=" -> ".join([*chain, network.name.text]),
+                    help="a network cannot contain itself",
+                    places=(Label(network.name.span, "declared here"),),
+                )
+            )
+            return
+        if len(self.parts) > MOST_PARTS:
+            self.say(
+                findings.error(
+                    "too-many-parts",
+                    use.span,
+                    f"more than {MOST_PARTS} parts",
+                    help="networks that use networks multiply; look at the inner ones",
+                )
+            )
+            return
+        inner, said = declare_network(network)
+        if network.name.text not in self.seen_networks:  # once for each network, not for each use
+            self.seen_networks.add(network.name.text)
+            self.diagnostics.extend(said)
+        values = self.arguments(use, network, scope)
+        lets: dict[str, t.Expr | Quantity] = {**{name: let.value for name, let in inner.lets.items()}, **values}
+        unset = frozenset(param.name.text for param in network.params) - frozenset(values)
+        local = Scope(
+            lets, self.diagnostics, parts=inner.parts, doubtful=self.doubtful | unset, design_scope=scope.design_scope
+        )
+        self.instances[label] = tuple(f"{label}.{port.text}" for port in network.ports)
+        for entry in inner.parts.values():
+            self.part(entry, f"{label}.{entry.name.text}", local)
+        self.coupling_entries(inner.couplings, f"{label}.", local)
+        for nested in inner.uses.values():
+            self.use(nested, f"{label}.", local, (*chain, network.name.text))
+        self.wire_network(network, inner, label)
+
+    def arguments(self, use: t.Use, network: t.NetworkDecl, scope: Scope) -> dict[str, Quantity]:
+        """The values of a network's parameters in this use, worked out in the user's scope."""
+        params = {param.name.text: param for param in network.params}
+        values: dict[str, Quantity] = {}
+        refused: set[str] = set()
+        for item in use.items:
+            if item.key is None or isinstance(item.value, t.Text):
+                self.say(
+                    findings.unknown_word(
+                        item.span.text, item.span, params, "here; each value needs the parameter's name"
+                    )
+                )
+            elif item.key.text not in params:
+                self.say(
+                    findings.unknown_word(item.key.text, item.key.span, params, f"to the network `{network.name.text}`")
+                )
+            else:
+                refused.add(item.key.text)
+                quantity = scope.evaluate(item.value)
+                if quantity is not None:
+                    values[item.key.text] = quantity
+        for name, param in params.items():
+            if name in refused:
+                continue
+            if param.default is None:
+                self.say(
+                    findings.error(
+                        "parameter-missing",
+                        use.name.span,
+                        f"`{use.name.text}` does not give `{name}`",
+                        label=f"the network `{network.name.text}` needs it",
+                        places=(Label(param.span, "asked for here"),),
+                        help=f"write `{{ {name} ... }}` behind it",
+                        subjects=(use.name.text,),
+                    )
+                )
+            else:
+                quantity = Scope({}, self.diagnostics).evaluate(param.default)
+                if quantity is not None:
+                    values[name] = quantity
+        return values
+
+    # --- wiring
+
+    def through(self, parts: Mapping[str, t.PartDecl], uses: Mapping[str, t.Use]) -> dict[str, tuple[str, ...]]:
+        table = {name: kinds.KINDS[entry.kind.text].terminals for name, entry in parts.items()}
+        for name, use in uses.items():
+            network = self.d.networks.get(use.network.text)
+            if network is not None and len(network.ports) >= 2:
+                table[name] = tuple(port.text for port in network.ports)
+        return table
+
+    def named_terminals(self, parts: Mapping[str, t.PartDecl], uses: Mapping[str, t.Use]) -> frozenset[str]:
+        tapped = {name for name, entry in parts.items() if entry.kind.text == kinds.TAPPED_COIL.word}
+        return frozenset(tapped | set(uses))
+
+    def wire(self, terminals: Sequence[Terminals], drivers: Mapping[str, Driver]) -> tuple[Leg, ...]:
+        d = self.d
+        legs, walks = [], []
+        for index, leg in enumerate(d.legs):
+            for driver in leg.drivers:
+                if driver.text not in drivers and driver.text not in self.doubtful:
+                    self.say(findings.unknown_name(driver.text, driver.span, drivers, "no driver of this name"))
+            names = tuple(driver.text for driver in leg.drivers)
+            legs.append(Leg(names, leg.span, tuple(driver.span for driver in leg.drivers)))
+            walks += [(walk, index) for walk in leg.entries if isinstance(walk, t.Walk)]
+        place = Place(
+            paired={**{pair.name: "input" for pair in terminals}, **dict.fromkeys(drivers, "driver")},
+            through=self.through(d.parts, d.uses),
+            named_terminals=self.named_terminals(d.parts, d.uses),
+            returns=tuple(pair.name for pair in terminals if pair.fed),
+            doubtful=self.doubtful,
+        )
+        self.take_wiring(walks, place)
+        for name, testpoint in d.testpoints.items():
+            if name not in self.node_spans and name not in self.doubtful:
+                self.say(findings.unknown_name(name, testpoint.node.span, self.node_spans, "no node of this name"))
+        return tuple(legs)
+
+    def wire_network(self, network: t.NetworkDecl, inner: Declarations, label: str) -> None:
+        place = Place(
+            paired={},
+            through=self.through(inner.parts, inner.uses),
+            named_terminals=self.named_terminals(inner.parts, inner.uses),
+            ports=tuple(port.text for port in network.ports),
+            prefix=f"{label}.",
+            doubtful=self.doubtful,
+        )
+        self.take_wiring([(walk, None) for walk in inner.walks], place)
+
+    def take_wiring(self, walks: Sequence[tuple[t.Walk, int | None]], place: Place) -> None:
+        wiring = resolve_walks(walks, place)
+        self.walks += wiring.walks
+        self.node_spans.update({node: tuple(spans) for node, spans in wiring.node_spans.items()})
+        self.lost_wiring |= wiring.lost
+        self.diagnostics.extend(wiring.diagnostics)
+
+    # --- what `set`, `omit`, `fit` and couplings name
+
+    def check_targets(self) -> None:
+        lets = self.d.lets
+        names = (*self.parts, *self.d.drivers, *lets, "amplifier")
+        for target, entry in self.d.sets.items():
+            owner = target.rpartition(".")[0]
+            if target not in self.used_sets and {target, owner}.isdisjoint(self.doubtful):
+                self.say(findings.unknown_name(target, entry.target.span, names, "nothing with a value of this name"))
+        for target, (_, path) in self.d.fittings.items():
+            if target not in self.fitting_done and target not in self.doubtful:
+                self.say(findings.unknown_name(target, path.span, self.parts, "no part of this name"))
+        kept = []
+        for coupling in self.couplings:
+            lacking = [label for label in (coupling.first, coupling.second) if label not in self.parts]
+            for label in lacking:
+                self.say(findings.unknown_name(label, coupling.span, self.parts, "no coil of this name"))
+            if not lacking:
+                kept.append(coupling)
+        self.couplings = kept

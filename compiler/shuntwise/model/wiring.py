@@ -1,0 +1,311 @@
+"""Walks -> stops: every station of a walk looked up.
+
+In: the walks as written and what is declared. Out: resolved `Walk`s and the nodes that the author named.
+A node needs no declaration, so a slip in a part's name must not quietly become a node: see `_is_slip`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic
+from shuntwise.model import findings
+from shuntwise.model.design import NodeStop, ParallelStop, PartStop, Stop, UnknownStop, Walk
+from shuntwise.source import Span
+from shuntwise.syntax import tree as t
+from shuntwise.syntax.words import nearest
+
+RETURN_WORDS = ("return", "ground")
+_NEAR_RETURN = frozenset(("gnd", "earth", "common", "com", "minus", "ret", "neutral", "returns", "grnd"))
+_PART_LIKE = re.compile(r"(?:[LCRT]|TL)\d+[a-z]?", re.IGNORECASE)
+
+
+@dataclass(frozen=True)
+class Place:
+    """What a walk may name, within one scope.
+
+    `paired` are things with a plus and a minus pad (inputs, posts, drivers). `through` maps a part or a
+    used network to its terminals in order. `named_terminals` are those whose terminals may be wired by name.
+    `ports` are a network's own. `prefix` stands before every local name.
+    """
+
+    paired: Mapping[str, str]
+    through: Mapping[str, tuple[str, ...]]
+    named_terminals: frozenset[str]
+    ports: tuple[str, ...] = ()
+    prefix: str = ""
+    returns: tuple[str, ...] = ()
+    doubtful: frozenset[str] = frozenset()
+
+
+@dataclass
+class Wiring:
+    """What came of the walks of one scope."""
+
+    walks: list[Walk] = field(default_factory=list)
+    node_spans: dict[str, list[Span]] = field(default_factory=dict)
+    diagnostics: list[Diagnostic] = field(default_factory=list)
+    lost: bool = False
+
+
+def resolve_walks(walks: Sequence[tuple[t.Walk, int | None]], place: Place) -> Wiring:
+    """Look up the stations of all walks of one scope; the integer is the walk's leg."""
+    counts = Counter(path.text for walk, _ in walks for path in _paths(walk.stations))
+    resolving = _Resolving(place, counts)
+    for walk, leg in walks:
+        resolving.walk(walk, leg)
+    return resolving.out
+
+
+def _paths(stations: Sequence[t.Station]) -> Iterator[t.Path]:
+    for station in stations:
+        if isinstance(station, t.Path):
+            yield station
+        elif isinstance(station, t.Group):
+            for chain in station.chains:
+                yield from _paths(chain.stations)
+
+
+class _Resolving:
+    def __init__(self, place: Place, counts: Counter[str]) -> None:
+        self.place, self.counts = place, counts
+        self.out = Wiring()
+
+    def walk(self, walk: t.Walk, leg: int | None) -> None:
+        if len(walk.stations) < 2:
+            self.refuse(
+                findings.error(
+                    "walk-too-short",
+                    walk.span,
+                    "a walk joins at least two things",
+                    label="stands alone",
+                    help="go on with `-- ...`",
+                )
+            )
+            return
+        self.out.walks.append(Walk(self.stops(walk.stations), leg, walk.span))
+
+    def stops(self, stations: Sequence[t.Station]) -> tuple[Stop, ...]:
+        stops: list[Stop] = []
+        for index, station in enumerate(stations):
+            neighbours = [stations[i] for i in (index - 1, index + 1) if 0 <= i < len(stations)]
+            match station:
+                case t.Pad():
+                    stops.append(self.pad(station))
+                case t.Path():
+                    stops.append(self.path(station, neighbours))
+                case t.Group():
+                    stops.append(self.group(station))
+        return tuple(stops)
+
+    def group(self, group: t.Group) -> Stop:
+        if not group.chains:
+            return self.unknown(group.span)
+        chains = tuple(self.stops(chain.stations) for chain in group.chains)
+        for chain, written in zip(chains, group.chains, strict=True):
+            for stop in (chain[0], chain[-1]):
+                if isinstance(stop, NodeStop):
+                    self.refuse(
+                        findings.error(
+                            "node-ends-group",
+                            written.span,
+                            "a branch of a group begins and ends with a part",
+                            label="this end is a node",
+                            help="the group's two ends are where the walk enters and leaves it; name nodes outside",
+                        )
+                    )
+                    return UnknownStop(group.span)
+        if len(chains) == 1:
+            self.out.diagnostics.append(
+                findings.error(
+                    "lone-branch",
+                    group.span,
+                    "this group has one branch only",
+                    label="parallel to nothing",
+                    help="write `(A | B)`, or leave the brackets out",
+                )
+            )
+        return ParallelStop(chains, group.span)
+
+    def pad(self, pad: t.Pad) -> Stop:
+        owner = pad.owner.text
+        if owner in self.place.paired:
+            return NodeStop(self.place.prefix + pad.text, pad.span)
+        if owner in self.place.doubtful:
+            return self.unknown(pad.span)
+        if owner in RETURN_WORDS:
+            fix = findings.replace(pad.span, owner, Confidence.NEEDS_REVIEW)
+            self.refuse(
+                findings.error(
+                    "unknown-name",
+                    pad.span,
+                    f"`{owner}` has no pads of its own",
+                    label="one node",
+                    help=f"write `{owner}`",
+                    fixes=(fix,),
+                )
+            )
+        elif owner in self.place.through:
+            self.refuse(
+                findings.error(
+                    "pad-on-part",
+                    pad.span,
+                    f"`{owner}` has no pad `{pad.sign}`",
+                    label="only inputs, posts and drivers have plus and minus pads",
+                    help=f"walk through it: `... -- {owner} -- ...`",
+                    subjects=(owner,),
+                )
+            )
+        elif self.place.prefix:
+            self.refuse(
+                findings.error(
+                    "unknown-name",
+                    pad.span,
+                    f"`{pad.text}` cannot be reached from inside a network",
+                    label="only the network's own ports and parts can",
+                    help="give the network a port for it",
+                )
+            )
+        else:
+            self.refuse(
+                findings.unknown_name(
+                    owner, pad.owner.span, self.place.paired, "no input, posts or driver of this name"
+                )
+            )
+        return UnknownStop(pad.span)
+
+    def path(self, path: t.Path, neighbours: Sequence[t.Station]) -> Stop:
+        place, name, span = self.place, path.text, path.span
+        if len(path.words) > 1:
+            return self.terminal(path)
+        if name in place.ports:
+            return NodeStop(place.prefix + name, span)
+        if name in place.through:
+            terminals = place.through[name]
+            return PartStop(place.prefix + name, terminals[0], terminals[1], span)
+        if name in RETURN_WORDS and not place.prefix:
+            return self.at_return(name, span)
+        if name in place.paired:
+            plus = findings.replace(
+                span, name + "+", Confidence.SAFE if place.paired[name] != "driver" else Confidence.NEEDS_REVIEW
+            )
+            self.refuse(
+                findings.error(
+                    "pad-sign-missing",
+                    span,
+                    f"`{name}` has two pads",
+                    label="which one",
+                    why="polarity is wired on purpose, so each pad is named",
+                    help=f"write `{name}+` or `{name}-`",
+                    fixes=(plus,),
+                    subjects=(name,),
+                )
+            )
+            return UnknownStop(span)
+        if name in place.doubtful:
+            return self.unknown(span)
+        if name.casefold() in _NEAR_RETURN and not place.prefix:
+            fix = findings.replace(span, "return", Confidence.SAFE)
+            self.out.diagnostics.append(
+                findings.error(
+                    "unknown-name",
+                    span,
+                    f"nothing is called `{name}`",
+                    label="no node of this name",
+                    help="the input's minus is called `return`",
+                    fixes=(fix,),
+                    subjects=(name,),
+                )
+            )
+            return self.at_return(name, span)
+        if self._is_slip(name, neighbours):
+            known = (*place.through, *(f"{owner}+" for owner in place.paired), *place.ports, *self.out.node_spans)
+            self.refuse(
+                findings.unknown_name(
+                    name,
+                    span,
+                    known,
+                    "no part, driver or node of this name",
+                    why="a part that is nowhere declared cannot be placed in the circuit",
+                )
+            )
+            return UnknownStop(span)
+        node = place.prefix + name
+        self.out.node_spans.setdefault(node, []).append(span)
+        return NodeStop(node, span)
+
+    def terminal(self, path: t.Path) -> Stop:
+        """`T1.tap` or `Z1.load`: a terminal wired by name."""
+        owner = ".".join(word.text for word in path.words[:-1])
+        terminal = path.words[-1]
+        if owner in self.place.through and owner in self.place.named_terminals:
+            terminals = self.place.through[owner]
+            if terminal.text in terminals:
+                return NodeStop(self.place.prefix + path.text, path.span)
+            self.refuse(findings.unknown_name(terminal.text, terminal.span, terminals, f"no terminal of `{owner}`"))
+            return UnknownStop(path.span)
+        if owner in self.place.doubtful:
+            return self.unknown(path.span)
+        if owner in self.place.through:
+            self.refuse(
+                findings.error(
+                    "pad-on-part",
+                    path.span,
+                    f"`{owner}` has two ends only, which a walk goes through",
+                    help=f"walk through it: `... -- {owner} -- ...`",
+                    subjects=(owner,),
+                )
+            )
+            return UnknownStop(path.span)
+        self.refuse(
+            findings.unknown_name(
+                owner, path.span, self.place.named_terminals, "no network or tapped coil of this name"
+            )
+        )
+        return UnknownStop(path.span)
+
+    def at_return(self, name: str, span: Span) -> Stop:
+        returns = self.place.returns
+        if len(returns) == 1:
+            return NodeStop(returns[0] + "-", span)
+        choices = " or ".join(f"`{owner}-`" for owner in returns)
+        self.refuse(
+            findings.error(
+                "return-unclear",
+                span,
+                f"`{name}` could be {choices}" if returns else f"no input is declared that `{name}` could belong to",
+                label="one node of several",
+                why="with two amplifiers the returns are not the same wire",
+                help=f"write {choices}" if returns else "declare an `input`",
+            )
+        )
+        return UnknownStop(span)
+
+    def _is_slip(self, name: str, neighbours: Sequence[t.Station]) -> bool:
+        """Is this surely a mistyped name, and no node?
+
+        A name in the form of a part label is. So is one that stands only once, in the middle of a walk,
+        when a declared name is close to it or when it would join two nodes by a bare wire.
+        """
+        if _PART_LIKE.fullmatch(name):
+            return True
+        if self.counts[name] > 1 or len(neighbours) < 2:
+            close = nearest(name, (*self.place.through, *self.place.paired)) if self.counts[name] == 1 else None
+            return close is not None and close.casefold() == name.casefold()
+        if nearest(name, (*self.place.through, *self.place.paired)) is not None:
+            return True
+        return all(self._is_node(neighbour) for neighbour in neighbours)
+
+    def _is_node(self, station: t.Station) -> bool:
+        return isinstance(station, t.Pad) or (isinstance(station, t.Path) and station.text not in self.place.through)
+
+    def unknown(self, span: Span) -> UnknownStop:
+        self.out.lost = True
+        return UnknownStop(span)
+
+    def refuse(self, finding: Diagnostic) -> None:
+        self.out.lost = True
+        self.out.diagnostics.append(finding)

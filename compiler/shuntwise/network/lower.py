@@ -1,0 +1,203 @@
+"""Circuit -> Network: trade terms turned into ideal elements.
+
+In: a sound circuit. Out: a `Network`, and what stands in the way if there is none. A coil becomes its
+inductance and its DC resistance, a driver its lumped model. What hangs on no input is left out: it
+carries no current, and the wiring checks have named it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import pi, sqrt
+
+import networkx as nx
+
+from shuntwise.graph.circuit import Circuit, Edge
+from shuntwise.model.design import Driver, Part
+from shuntwise.network.network import GROUND, Branch, Coupling, Element, ElementKind, Feed, Network
+from shuntwise.network.network import Driver as DriverPort
+
+TIGHT = 0.98
+"""Coupling of the two sections of a tapped coil where none is given (common practice, no source)."""
+
+
+@dataclass(frozen=True)
+class Unlowered:
+    """Why there is no network: what is lacking, in words that complete "not checked: ...", and about what."""
+
+    lacks: str
+    subjects: tuple[str, ...] = ()
+
+
+def lower(circuit: Circuit) -> Network | Unlowered:
+    """Turn the circuit into ideal elements. Every input's minus becomes ground."""
+    obstacle = _obstacle(circuit)
+    if obstacle is not None:
+        return obstacle
+    lowering = _Lowering(circuit)
+    return lowering.network()
+
+
+def _obstacle(circuit: Circuit) -> Unlowered | None:
+    design = circuit.design
+    if design.lost_wiring or circuit.doubtful:
+        return Unlowered("wiring that could be read whole")
+    for part in circuit.fitted_parts:
+        if part.value is None and part.kind != "link":
+            return Unlowered(f"a sound value of `{part.label}`", (part.label,))
+    for driver in design.drivers.values():
+        if driver.nominal is None and "re" not in driver.quantities:
+            return Unlowered(f"the impedance of `{driver.name}`", (driver.name,))
+    if any(coupling.k is None for coupling in design.couplings):
+        return Unlowered("a sound coupling factor")
+    grounds = {circuit.pad(pair.name, "-") for pair in design.feeds}
+    fed: dict[str, str] = {}
+    for pair in design.feeds:
+        net = circuit.pad(pair.name, "+")
+        if net in grounds:
+            return Unlowered(f"an input `{pair.name}` that is not shorted", (pair.name,))
+        if net in fed:
+            return Unlowered(f"inputs `{fed[net]}` and `{pair.name}` that are not joined", (pair.name,))
+        fed[net] = pair.name
+    return None
+
+
+def driver_resonance(driver: Driver) -> tuple[float, float, float] | None:
+    """Res (ohm), Lces (H) and Cmes (F) of the motional branch; None where no resonance is given.
+
+    Res = Re Qms/Qes, Lces = Re/(2 pi fs Qes), Cmes = Qes/(2 pi fs Re): R. H. Small, Direct-radiator
+    loudspeaker system analysis, J. Audio Eng. Soc. 20(5), 1972.
+    """
+    q = driver.quantities
+    if "fs" not in q or "re" not in q:
+        return None
+    re, omega = q["re"].value, 2 * pi * q["fs"].value
+    if "qms" in q and "qes" in q:
+        qms, qes = q["qms"].value, q["qes"].value
+    elif "qms" in q:
+        qms = q["qms"].value
+        qes = 1 / (1 / q["qts"].value - 1 / qms)
+    else:
+        qes = q["qes"].value
+        qms = 1 / (1 / q["qts"].value - 1 / qes)
+    return re * qms / qes, re / (omega * qes), qes / (omega * re)
+
+
+def tapped_sections(part: Part) -> tuple[float, float, float]:
+    """The two sections' inductances (H) and their coupling, from the whole and the tapped inductance.
+
+    L = La + Lb + 2 k sqrt(La Lb), solved for sqrt(Lb): two coils in series aiding.
+    """
+    assert part.value is not None
+    whole, tap, k = part.value.value, part.get("tap"), part.get("k", TIGHT)
+    root = -k * sqrt(tap) + sqrt(whole - tap * (1 - k * k))
+    return tap, root * root, k
+
+
+class _Lowering:
+    def __init__(self, circuit: Circuit) -> None:
+        self.circuit = circuit
+        grounds = {circuit.pad(pair.name, "-") for pair in circuit.design.feeds}
+        self.node_of = {net: GROUND if net in grounds else net for net in circuit.nets}
+        self.elements: list[Element] = []
+        self.couplings: list[Coupling] = []
+        self.branches: list[Branch] = []
+        self.live = self._live()
+
+    def _live(self) -> set[str]:
+        """Nets with a path to an input, along parts, drivers and inputs."""
+        graph = self.circuit.graph
+        live: set[str] = set()
+        for pair in self.circuit.design.feeds:
+            live |= nx.node_connected_component(graph, self.circuit.pad(pair.name, "-"))
+        return live
+
+    def network(self) -> Network:
+        design = self.circuit.design
+        for edge in self.circuit.edges.values():
+            if edge.kind != "feed" and edge.plus in self.live and self.node_of[edge.plus] != self.node_of[edge.minus]:
+                self.edge(edge)
+        self.declared_couplings()
+        feeds = tuple(Feed(pair.name, self.node_of[self.circuit.pad(pair.name, "+")]) for pair in design.feeds)
+        drivers = tuple(
+            DriverPort(name, *(self.node_of[self.circuit.pad(name, sign)] for sign in "+-"))
+            for name in design.drivers
+            if self.circuit.pad(name, "+") in self.live
+        )
+        return Network(
+            tuple(self.elements), tuple(self.couplings), feeds, drivers, tuple(self.branches), design.title or ""
+        )
+
+    def edge(self, edge: Edge) -> None:
+        if edge.kind == "driver":
+            self.driver(self.circuit.design.drivers[edge.owner], edge)
+            return
+        part = self.circuit.design.parts[edge.owner]
+        assert part.value is not None
+        match part.kind:
+            case "coil":
+                self.series(edge, [("L", part.label, part.value.value), ("R", f"{part.label}.dcr", part.get("dcr"))])
+            case "capacitor":
+                self.series(edge, [("C", part.label, part.value.value), ("R", f"{part.label}.esr", part.get("esr"))])
+            case "tapped coil":
+                self.section(part, edge)
+            case _:
+                self.series(edge, [("R", part.label, part.value.value)])
+
+    def section(self, part: Part, edge: Edge) -> None:
+        lower_l, upper_l, k = tapped_sections(part)
+        dcr = part.get("dcr")
+        lower_dcr = part.get("tap_dcr", dcr * sqrt(lower_l / (part.value.value if part.value else 1)))
+        lower_part = edge.key.endswith(".lower")
+        inductance, resistance = (lower_l, lower_dcr) if lower_part else (upper_l, dcr - lower_dcr)
+        self.series(edge, [("L", edge.key, inductance), ("R", f"{edge.key}.dcr", max(resistance, 0.0))])
+        names = {element.name for element in self.elements}
+        if {f"{part.label}.lower", f"{part.label}.upper"} <= names:
+            self.couplings.append(Coupling(f"{part.label}.k", f"{part.label}.lower", f"{part.label}.upper", k))
+
+    def driver(self, driver: Driver, edge: Edge) -> None:
+        q, name = driver.quantities, driver.name
+        if "re" not in q:
+            assert driver.nominal is not None
+            self.series(edge, [("R", f"{name}.nominal", driver.nominal.value)])
+            return
+        chain: list[tuple[ElementKind, str, float]] = [("R", f"{name}.re", q["re"].value)]
+        if "le" in q:
+            chain.append(("L", f"{name}.le", q["le"].value))
+        resonance = driver_resonance(driver)
+        if resonance is None:
+            self.series(edge, chain)
+            return
+        res, lces, cmes = resonance
+        inner = f"inside {name}"
+        minus = self.node_of[edge.minus]
+        self.series(edge, chain, until=inner)
+        motional: tuple[tuple[ElementKind, str, float], ...] = (
+            ("R", "res", res),
+            ("L", "lces", lces),
+            ("C", "cmes", cmes),
+        )
+        names = [f"{name}.{suffix}" for _, suffix, _ in motional]
+        for (kind, _, value), element in zip(motional, names, strict=True):
+            self.elements.append(Element(element, kind, inner, minus, value, name))
+        branch = self.branches.pop()
+        self.branches.append(Branch(branch.label, branch.plus, minus, branch.through, (*branch.elements, *names)))
+
+    def series(self, edge: Edge, chain: list[tuple[ElementKind, str, float]], until: str | None = None) -> None:
+        """Elements in series from the edge's plus to its minus (or to `until`); zero resistances are left out."""
+        chain = [link for link in chain if link[2] > 0]
+        end = until or self.node_of[edge.minus]
+        node = self.node_of[edge.plus]
+        for index, (kind, name, value) in enumerate(chain):
+            following = end if index == len(chain) - 1 else f"inside {name}"
+            self.elements.append(Element(name, kind, node, following, value, edge.owner))
+            node = following
+        names = tuple(name for _, name, _ in chain)
+        self.branches.append(Branch(edge.key, self.node_of[edge.plus], end, names[0], names))
+
+    def declared_couplings(self) -> None:
+        names = {element.name for element in self.elements}
+        for coupling in self.circuit.design.couplings:
+            if {coupling.first, coupling.second} <= names and coupling.k is not None and coupling.k.value != 0:
+                name = f"{coupling.first} and {coupling.second}"
+                self.couplings.append(Coupling(name, coupling.first, coupling.second, coupling.k.value))

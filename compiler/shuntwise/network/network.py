@@ -1,0 +1,104 @@
+"""The circuit as ideal elements: what both the netlist and the solver are made from.
+
+A `Network` is the last value before numbers: every coil, driver and lossy capacitor is already
+resistors, inductors, capacitors and couplings between named nodes. It refuses to know what a woofer
+is beyond the two nodes that its voltage is read between.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Literal
+
+GROUND = "0"
+"""The reference node: the minus pad of every input (amplifiers are taken to share their return)."""
+
+ElementKind = Literal["R", "L", "C"]
+
+
+@dataclass(frozen=True)
+class Element:
+    """An ideal element between two nodes. `value` in ohm, henry or farad, finite and above zero.
+
+    `name` is unique in the network. `part` is the author's label of the part it belongs to. For an
+    inductor `plus` is the dotted end.
+    """
+
+    name: str
+    kind: ElementKind
+    plus: str
+    minus: str
+    value: float
+    part: str
+
+
+@dataclass(frozen=True)
+class Coupling:
+    """Mutual inductance between two inductor elements: M = k sqrt(L1 L2), -1 <= k <= 1."""
+
+    name: str
+    first: str
+    second: str
+    k: float
+
+
+@dataclass(frozen=True)
+class Feed:
+    """An ideal voltage source of 1 V (r.m.s., phase 0) from ground to `node`: one per input."""
+
+    name: str
+    node: str
+
+
+@dataclass(frozen=True)
+class Driver:
+    """Two nodes that a driver hangs between: its voltage is V(plus) - V(minus)."""
+
+    name: str
+    plus: str
+    minus: str
+
+
+@dataclass(frozen=True)
+class Branch:
+    """A part as a two-terminal branch: the current in it is the current of element `through`, plus to minus.
+
+    `elements` are the names of all elements that model the part. A tapped coil is two branches.
+    """
+
+    label: str
+    plus: str
+    minus: str
+    through: str
+    elements: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Network:
+    """Elements, couplings, feeds and the places where a builder reads results.
+
+    Invariants (kept by `lower`): element names unique; coupling ends are inductors of this network; every
+    node has a path of elements to ground; no two feeds on one node and none on ground.
+    """
+
+    elements: tuple[Element, ...]
+    couplings: tuple[Coupling, ...] = ()
+    feeds: tuple[Feed, ...] = ()
+    drivers: tuple[Driver, ...] = ()
+    branches: tuple[Branch, ...] = ()
+    title: str = ""
+
+    @cached_property
+    def nodes(self) -> tuple[str, ...]:
+        """All nodes but ground, in order of first mention: feeds first, then elements."""
+        seen: dict[str, None] = {feed.node: None for feed in self.feeds}
+        for element in self.elements:
+            seen.setdefault(element.plus)
+            seen.setdefault(element.minus)
+        seen.pop(GROUND, None)
+        return tuple(seen)
+
+    @cached_property
+    def element(self) -> dict[str, Element]:
+        return {element.name: element for element in self.elements}

@@ -1,0 +1,634 @@
+"""A network compiled once into straight-line arithmetic: structure only, values come later.
+
+In: a `Network`. Out: a `Plan`, which can name the register of any voltage, current or admittance of the
+network and run a tape for it. It refuses to know any element value, and what a builder wants the numbers for.
+
+The method, in the order of the code:
+
+1. Coils coupled by mutual inductance become *windings*: a coil with the elements directly in series with it.
+   The windings of one group have the impedance matrix Z = diag(R + s L + S/s) + s M. Its inverse is stamped as
+   ordinary branches: y_pp across winding p, and -y_pq, +y_pq, +y_pq, -y_pq between the ends of p and q.
+2. Series and parallel reduction (`reduction.py`). A tree of clusters is evaluated from the leaves: a series
+   cluster has z = R + s L + S/s + sum 1/y, a parallel cluster y = G + s C + Gamma/s + sum 1/z. Every element
+   is read once, so all rounding equals a change of a few units in the last place of the elements themselves.
+3. The mesh that is left is eliminated node by node by the star-mesh transform (S. Rosen, J. IEE 62, 1924), which
+   is Gaussian elimination of the nodal matrix without its subtractions: with total = sum y_kn, every pair of
+   neighbours gains y_ki y_kj / total. Least degree first (W. F. Tinney, J. W. Walker, Proc. IEEE 55(11), 1967).
+4. Voltages come back by v_k = sum (y_kn / total) v_n, and down the trees by sharing: a series cluster hands
+   its current to its items, a parallel one its voltage, so no element suffers a difference of node voltages.
+
+A ratio y_kn / total far above 1 means that a total nearly vanished; the tape watches those ratios.
+"""
+
+from __future__ import annotations
+
+import heapq
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+
+import numpy as np
+
+from shuntwise.network.network import GROUND, Network
+from shuntwise.response.reduction import SERIES, Cluster, reduce, unfold
+from shuntwise.response.tape import ONE, ZERO, Monomial, Scalar, Tape
+
+Drive = frozenset[str]
+"""The names of the feeds that stand at 1 V; the amplifiers of the others are at rest, at 0 V."""
+
+Terms = dict[int, list[Monomial]]
+"""Coefficients by power of s."""
+
+
+@dataclass(frozen=True)
+class Winding:
+    """A coupled coil with the elements in series with it. `path` holds the nodes, `items` the (element, sign) between."""
+
+    coil: int
+    path: tuple[str, ...]
+    items: tuple[tuple[int, int], ...]
+
+
+@dataclass(frozen=True)
+class Eliminated:
+    """A node of the mesh with its neighbours, the admittances to them, and 1 / (their sum)."""
+
+    node: str
+    neighbours: tuple[str, ...]
+    admittances: tuple[int, ...]
+    per_total: int
+
+
+class Plan:
+    """The compiled network. Registers are made when first asked for and kept.
+
+    `floating` are nodes with no path of elements to ground or to a feed: such a network has no solution.
+    """
+
+    def __init__(self, network: Network) -> None:
+        """Compile a network. Raises ValueError for an element value or a coupling that cannot be."""
+        self.network = network
+        self.tape = Tape()
+        self.every_feed: Drive = frozenset(feed.name for feed in network.feeds)
+        self._number = {element.name: i for i, element in enumerate(network.elements)}
+        self._coupling_number = {
+            coupling.name: len(network.elements) + i for i, coupling in enumerate(network.couplings)
+        }
+        self._nominal: list[Scalar] = [element.value for element in network.elements]
+        self._nominal += [coupling.k for coupling in network.couplings]
+        for number, value in enumerate(self._nominal):
+            self._refuse_absurd(number, value)
+        self._kinds = [element.kind for element in network.elements]
+        self._terminals = {GROUND, *(feed.node for feed in network.feeds)}
+        self._groups = self._find_windings()
+        self._build_trees()
+        self._mesh = self._open_mesh()
+        self._stamped: dict[str, list[int]] = {}
+        self._y_winding = [self._stamp(group) for group in self._groups]
+        self._eliminated = self._eliminate()
+        self._at_clusters()
+        self._voltages: dict[Drive, dict[str, int]] = {}
+        self._quantities: dict[tuple[Drive, int], int] = {}
+        self._winding_currents: dict[tuple[Drive, int, int], int] = {}
+
+    # Parameters: element values, then the k of each coupling, then (1 - k)(1 + k) of each coupling.
+
+    def parameters(self, values: Mapping[str, object] | None = None) -> list[Scalar]:
+        """The parameters for `values` (by element or coupling name; others as in the network).
+
+        A value is a number, or an array (builds,) or (builds, 1). Raises ValueError for an unknown name, an element
+        value that is not finite and above zero, or a coupling beyond 1.
+        """
+        result = list(self._nominal)
+        for name, value in (values or {}).items():
+            number = self._number.get(name, self._coupling_number.get(name))
+            if number is None:
+                raise ValueError(f"no element or coupling is called {name!r}")
+            array = np.asarray(value, np.float64)
+            result[number] = float(array) if array.ndim == 0 else array.reshape(-1, 1)
+            self._refuse_absurd(number, result[number])
+        builds = {p.shape[0] for p in result if isinstance(p, np.ndarray)}
+        if len(builds) > 1:
+            raise ValueError(f"values for different numbers of builds: {sorted(builds)}")
+        for i in range(len(self.network.couplings)):
+            k = result[len(self.network.elements) + i]
+            result.append((1 - k) * (1 + k))
+        return result
+
+    def _refuse_absurd(self, number: int, value: Scalar) -> None:
+        elements = self.network.elements
+        if number >= len(elements):
+            if not np.all(np.abs(value) <= 1):
+                raise ValueError(f"the coupling {self.network.couplings[number - len(elements)].name!r} is beyond 1")
+        elif not (np.all(np.isfinite(value)) and np.all(np.greater(value, 0))):
+            raise ValueError(f"the value of {elements[number].name!r} must be finite and above zero")
+
+    def parameter_number(self, name: str) -> int:
+        """The place of an element's value, or of a coupling's k, among the parameters."""
+        return self._number[name] if name in self._number else self._coupling_number[name]
+
+    # 1. Coupled coils
+
+    def _find_windings(self) -> list[list[Winding]]:
+        """Group coupled coils, draw into each winding what is in series with its coil, and set open ones aside.
+
+        A winding of which one end leads nowhere carries no current: it is left out of its group, and of the mesh.
+        """
+        elements, number = self.network.elements, self._number
+        group_of: dict[int, list[int]] = {}
+        for coupling in self.network.couplings:
+            a, b = number[coupling.first], number[coupling.second]
+            one, two = group_of.setdefault(a, [a]), group_of.setdefault(b, [b])
+            if one is not two:
+                one += two
+                group_of.update((coil, one) for coil in two)
+        at: dict[str, set[int]] = {}
+        for i, element in enumerate(elements) if group_of else ():
+            at.setdefault(element.plus, set()).add(i)
+            at.setdefault(element.minus, set()).add(i)
+        taken = set(group_of)
+        groups = [
+            [self._grow_winding(coil, at, taken) for coil in coils]
+            for coils in {id(group): group for group in group_of.values()}.values()
+        ]
+        self._open: list[tuple[Winding, bool]] = []
+        found = True
+        while found:
+            found = False
+            for windings in groups:
+                for winding in list(windings):
+                    loose = [
+                        winding.path[end] not in self._terminals and len(at[winding.path[end]]) == 1
+                        for end in (0, -1)
+                    ]
+                    if any(loose) and winding.path[0] != winding.path[-1]:
+                        # Kept with the end that still holds it: the path is read from there.
+                        self._open.append((winding, loose[0]))
+                        windings.remove(winding)
+                        found = True
+                        for element_number, _ in winding.items:
+                            at[elements[element_number].plus].discard(element_number)
+                            at[elements[element_number].minus].discard(element_number)
+        groups = [windings for windings in groups if len(windings) > 1]
+        self._in_open = {item for winding, _ in self._open for item, _ in winding.items}
+        self._in_winding = {
+            item: (group, p, place)
+            for group, windings in enumerate(groups)
+            for p, winding in enumerate(windings)
+            for place, (item, _) in enumerate(winding.items)
+        }
+        return groups
+
+    def _grow_winding(self, coil: int, at: Mapping[str, set[int]], taken: set[int]) -> Winding:
+        """A coil with every element that hangs in series at either end; `taken` elements belong to windings."""
+        elements = self.network.elements
+        path, items = [elements[coil].plus, elements[coil].minus], [(coil, 1)]
+        for end, insert_at in ((0, 0), (-1, len(elements))):
+            while path[0] != path[-1]:
+                node = path[end]
+                others = at[node] - {items[end][0]}
+                if node in self._terminals or len(others) != 1 or others <= taken:
+                    break
+                (extra,) = others
+                element = elements[extra]
+                if element.plus == element.minus:
+                    break
+                taken.add(extra)
+                beyond = element.plus if element.minus == node else element.minus
+                items.insert(insert_at, (extra, 1 if (element.plus == node) == (end == -1) else -1))
+                path.insert(insert_at, beyond)
+        return Winding(coil, tuple(path), tuple(items))
+
+    def _mutual(self, a: int, b: int) -> list[Monomial]:
+        """M = k sqrt(La Lb), summed over the couplings declared between two coils."""
+        names = {self.network.elements[a].name, self.network.elements[b].name}
+        return [
+            ((self._coupling_number[c.name], 1.0), (a, 0.5), (b, 0.5))
+            for c in self.network.couplings
+            if {c.first, c.second} == names
+        ]
+
+    def _stamp(self, windings: list[Winding]) -> list[list[int]]:
+        """Invert the impedance matrix of one group and add its admittances to the mesh; return them signed."""
+        tape = self.tape
+        terms = [self._series_terms([element for element, _ in w.items]) for w in windings]
+        z = [tape.laurent(t) for t in terms]
+        size = len(windings)
+        couplings = [] if size != 2 else [
+            self._coupling_number[c.name]
+            for c in self.network.couplings
+            if {self._number[c.first], self._number[c.second]} == {w.coil for w in windings}
+        ]
+        if len(couplings) == 1:
+            # With resistance in both windings no current flows without a voltage, so nothing can vanish.
+            can_vanish = any(0 not in t for t in terms)
+            determinant = tape.laurent(self._determinant(windings, terms, couplings[0]), can_vanish=can_vanish)
+            per_determinant = tape.reciprocal(determinant)
+            mutual = tape.laurent({1: self._mutual(windings[0].coil, windings[1].coil)})
+            own = [tape.mul(z[1], per_determinant), tape.mul(z[0], per_determinant)]
+            y = [[own[0], tape.neg(tape.mul(mutual, per_determinant))], [ZERO, own[1]]]
+        else:
+            y = self._invert(windings, z)
+        for p in range(size):
+            # z_pp y_pp is 1 without coupling and grows without bound towards a lossless |k| = 1.
+            tape.watch(tape.mul(z[p], y[p][p]))
+            a, b = windings[p].path[0], windings[p].path[-1]
+            self._add_branch(a, b, y[p][p])
+            self._stamped.setdefault(a, []).append(y[p][p])
+            self._stamped.setdefault(b, []).append(y[p][p])
+            for q in range(p + 1, size):
+                y[q][p] = y[p][q]
+                c, d = windings[q].path[0], windings[q].path[-1]
+                if a == b or c == d or y[p][q] == ZERO:
+                    continue
+                for one, other, opposite in ((a, c, True), (b, d, True), (a, d, False), (b, c, False)):
+                    self._add_branch(one, other, tape.neg(y[p][q]) if opposite else y[p][q])
+        return y
+
+    def _determinant(self, windings: list[Winding], terms: list[Terms], coupling: int) -> Terms:
+        """z1 z2 - (s M)^2 as one polynomial, in which L1 L2 - M^2 is written as L1 L2 (1 - k)(1 + k), exactly."""
+        coils = {w.coil for w in windings}
+        leak = coupling + len(self.network.couplings)
+        product: Terms = {}
+        for power, one in terms[0].items():
+            for other_power, other in terms[1].items():
+                for a in one:
+                    for b in other:
+                        both = a + b
+                        if {p for p, _ in both} == coils and power == other_power == 1:
+                            both += ((leak, 1.0),)
+                        product.setdefault(power + other_power, []).append(both)
+        return product
+
+    def _invert(self, windings: list[Winding], z: list[int]) -> list[list[int]]:
+        """The inverse of the symmetric impedance matrix by sweeping each row in turn, ending with its negative.
+
+        A. E. Beaton, The use of special matrix operators in statistical calculus, ETS RB-64-51, 1964.
+        """
+        tape, size = self.tape, len(windings)
+        n = [[ZERO] * size for _ in range(size)]
+        for i in range(size):
+            n[i][i] = z[i]
+            for j in range(i):
+                n[i][j] = n[j][i] = tape.laurent({1: self._mutual(windings[i].coil, windings[j].coil)})
+        for k in range(size):
+            per_pivot = tape.reciprocal(n[k][k])
+            row = list(n[k])
+            share = [tape.mul(entry, per_pivot) for entry in row]
+            for i in range(size):
+                for j in range(i, size):
+                    if k not in (i, j):
+                        n[i][j] = n[j][i] = tape.sub(n[i][j], tape.mul(share[i], row[j]))
+            for i in range(size):
+                if i != k:
+                    n[i][k] = n[k][i] = share[i]
+                    tape.watch(share[i])
+            n[k][k] = tape.neg(per_pivot)
+        return [[tape.neg(entry) for entry in row] for row in n]
+
+    # 2. Trees
+
+    def _build_trees(self) -> None:
+        """Reduce all that is not coupled, and record the immittance of every cluster, leaves first."""
+        elements = self.network.elements
+        staying = dict.fromkeys([GROUND, *(feed.node for feed in self.network.feeds)])
+        for windings in self._groups:
+            for winding in windings:
+                staying.update({winding.path[0]: None, winding.path[-1]: None})
+        reduced = reduce(
+            (
+                (i, e.plus, e.minus)
+                for i, e in enumerate(elements)
+                if i not in self._in_winding and i not in self._in_open
+            ),
+            staying,
+        )
+        self._clusters: list[Cluster] = []
+        self._loops = set(reduced.loops)
+        self._core_clusters = {
+            branch: unfold(reduced.edges, branch, self._clusters)
+            for node, around in reduced.core.items()
+            for other, branch in around.items()
+            if reduced.edges[branch].plus == node
+        }
+        self._live = len(self._clusters)
+        self._dead_ends = [
+            (node, other, unfold(reduced.edges, branch, self._clusters))
+            for node, other, branch in reduced.dead_ends
+        ]
+        self._core = reduced.core
+        # The tree of each cluster: its impedance if it is a series cluster, its admittance if parallel.
+        self._immittance = [ZERO] * len(self._clusters)
+        for number in range(self._live - 1, -1, -1):
+            cluster = self._clusters[number]
+            children = [n for is_cluster, n, _ in cluster.items if is_cluster]
+            leaves = [n for is_cluster, n, _ in cluster.items if not is_cluster]
+            terms = self._series_terms(leaves) if cluster.kind == SERIES else self._parallel_terms(leaves)
+            self._immittance[number] = self.tape.laurent(
+                terms, [self.tape.reciprocal(self._immittance[c]) for c in children], self._lossless(cluster, terms)
+            )
+
+    def _lossless(self, cluster: Cluster, terms: Terms) -> bool:
+        """Whether a cluster may vanish at some frequency: nothing in it has resistance, and terms may cancel."""
+        if 0 in terms or len(terms) + sum(is_cluster for is_cluster, _, _ in cluster.items) < 2:
+            return False
+        inside = [cluster]
+        while inside:
+            for is_cluster, number, _ in inside.pop().items:
+                if is_cluster:
+                    inside.append(self._clusters[number])
+                elif self._kinds[number] == "R":
+                    return False
+        return True
+
+    def _series_terms(self, leaves: Iterable[int]) -> Terms:
+        terms: Terms = {}
+        for leaf in leaves:
+            power, exponent = {"R": (0, 1.0), "L": (1, 1.0), "C": (-1, -1.0)}[self._kinds[leaf]]
+            terms.setdefault(power, []).append(((leaf, exponent),))
+        return terms
+
+    def _parallel_terms(self, leaves: Iterable[int]) -> Terms:
+        terms: Terms = {}
+        for leaf in leaves:
+            power, exponent = {"R": (0, -1.0), "L": (-1, -1.0), "C": (1, 1.0)}[self._kinds[leaf]]
+            terms.setdefault(power, []).append(((leaf, exponent),))
+        return terms
+
+    # 3. The mesh
+
+    def _open_mesh(self) -> dict[str, dict[str, int]]:
+        """The admittance between each pair of neighbouring core nodes."""
+        mesh: dict[str, dict[str, int]] = {node: {} for node in self._core}
+        for root in self._core_clusters.values():
+            cluster = self._clusters[root]
+            y = self._immittance[root]
+            if cluster.kind == SERIES:
+                y = self.tape.reciprocal(y)
+            mesh[cluster.plus][cluster.minus] = mesh[cluster.minus][cluster.plus] = y
+        return mesh
+
+    def _add_branch(self, one: str, other: str, admittance: int) -> None:
+        if one != other and admittance != ZERO:
+            total = self.tape.add(self._mesh[one].get(other, ZERO), admittance)
+            self._mesh[one][other] = self._mesh[other][one] = total
+
+    def _eliminate(self) -> list[Eliminated]:
+        """Star-mesh transforms, least degree first; what is left joins the terminals."""
+        tape, mesh = self.tape, self._mesh
+        rank = {node: i for i, node in enumerate(mesh)}
+        heap = [(len(around), rank[node], node) for node, around in mesh.items() if node not in self._terminals]
+        heapq.heapify(heap)
+        order: list[Eliminated] = []
+        floating: list[str] = []
+        while heap:
+            degree, _, node = heapq.heappop(heap)
+            around = mesh.get(node)
+            if around is None or len(around) != degree:
+                continue
+            del mesh[node]
+            # Ground first: its share is then never needed, neither for the pairs nor for a voltage.
+            neighbours = tuple(sorted(around, key=lambda n: (n != GROUND, n not in self._terminals, rank[n])))
+            y = tuple(around[n] for n in neighbours)
+            total = ZERO
+            for admittance in y:
+                total = tape.add(total, admittance)
+            if not y:
+                floating.append(node)
+                order.append(Eliminated(node, (), (), ZERO))
+                continue
+            per_total = tape.reciprocal(total)
+            order.append(Eliminated(node, neighbours, y, per_total))
+            for stamped in self._stamped.get(node, ()):
+                # The branches of coupled windings have either sign; what they leave may be far smaller than they.
+                tape.watch(tape.mul(stamped, per_total))
+            for n in neighbours:
+                del mesh[n][node]
+            for j in range(1, len(neighbours)):
+                share = tape.mul(y[j], per_total)
+                tape.watch(share)
+                for i in range(j):
+                    self._add_branch(neighbours[i], neighbours[j], tape.mul(y[i], share))
+            for n in neighbours:
+                if n not in self._terminals:
+                    heapq.heappush(heap, (len(mesh[n]), rank[n], n))
+        self.floating = tuple(floating)
+        return order
+
+    def input_admittance(self, feed: str) -> int:
+        """The register of I/V at a feed (S), the amplifiers of all other feeds at rest."""
+        node = next(f.node for f in self.network.feeds if f.name == feed)
+        total = ZERO
+        for y in self._mesh[node].values():
+            total = self.tape.add(total, y)
+        return total
+
+    # 4. Voltages and currents
+
+    def _at_clusters(self) -> None:
+        """Find the place of every element and inner node in the trees, and what lies straight across two nodes."""
+        self._place: dict[int, tuple[int, int]] = {}
+        self._inner: dict[str, tuple[int, int]] = {}
+        self._across: dict[tuple[str, str], int] = {}
+        for number, cluster in enumerate(self._clusters):
+            self._across[cluster.plus, cluster.minus] = number
+            for place, (is_cluster, item, sign) in enumerate(cluster.items):
+                if not is_cluster:
+                    self._place[item] = (number, sign)
+                if cluster.kind == SERIES and place:
+                    self._inner[cluster.path[place]] = (number, place)
+
+    def node_voltage(self, node: str, drive: Drive | None = None) -> int:
+        """The register of a node's voltage to ground (V)."""
+        drive = self.every_feed if drive is None else drive
+        known = self._voltages.get(drive) or self._mesh_voltages(drive)
+        chain: list[str] = []
+        while node not in known:
+            chain.append(node)
+            node, _ = self._toward_ground(node)
+        for inner in reversed(chain):
+            towards, (cluster, place, sign) = self._toward_ground(inner)
+            item = self._item_voltage(cluster, place, drive)
+            known[inner] = (self.tape.add if sign > 0 else self.tape.sub)(known[towards], item)
+        return known[chain[0] if chain else node]
+
+    def _toward_ground(self, node: str) -> tuple[str, tuple[int, int, int]]:
+        """The next node on the way to ground in the series run, and the item between (cluster, place, sign)."""
+        number, place = self._inner[node]
+        path = self._clusters[number].path
+        if path[0] == GROUND:
+            return path[place - 1], (number, place - 1, -1)
+        return path[place + 1], (number, place, 1)
+
+    def _mesh_voltages(self, drive: Drive) -> dict[str, int]:
+        tape = self.tape
+        known = {GROUND: ZERO}
+        self._voltages[drive] = known
+        for feed in self.network.feeds:
+            known[feed.node] = ONE if feed.name in drive else ZERO
+        for step in reversed(self._eliminated):
+            if len(step.neighbours) == 1:
+                # No current flows in the only branch of a node.
+                known[step.node] = known[step.neighbours[0]]
+                continue
+            total = ZERO
+            for n, y in zip(step.neighbours, step.admittances, strict=True):
+                if known[n] != ZERO:
+                    total = tape.add(total, tape.mul(tape.mul(y, step.per_total), known[n]))
+            known[step.node] = total
+        for node, other, root in reversed(self._dead_ends):
+            self._quantities[drive, root] = ZERO
+            known[node] = self.node_voltage(other, drive)
+        for windings in self._groups:
+            for winding in windings:
+                self._inner_voltages(winding, winding.path[0] == GROUND, drive, known)
+        for winding, loose_start in reversed(self._open):
+            held = winding.path[-1 if loose_start else 0]
+            known[held] = self.node_voltage(held, drive)
+            self._inner_voltages(winding, not loose_start, drive, known)
+        return known
+
+    def _inner_voltages(self, winding: Winding, from_start: bool, drive: Drive, known: dict[str, int]) -> None:
+        """Walk along a winding from one end, to the nodes between its elements and to a loose end."""
+        places = range(len(winding.items)) if from_start else range(len(winding.items) - 1, -1, -1)
+        for place in places:
+            item, sign = winding.items[place]
+            here, there = winding.path[place], winding.path[place + 1]
+            if from_start and there not in known:
+                fall = self._signed(self.element_voltage(self.network.elements[item].name, drive), sign)
+                known[there] = self.tape.sub(known[here], fall)
+            elif not from_start and here not in known:
+                fall = self._signed(self.element_voltage(self.network.elements[item].name, drive), sign)
+                known[here] = self.tape.add(known[there], fall)
+
+    def _quantity(self, number: int, drive: Drive) -> int:
+        """What a cluster shares out among its items: a series cluster its current, a parallel one its voltage.
+
+        Either way an item that is a cluster of the other kind passes on the same quantity over its immittance.
+        """
+        chain: list[int] = []
+        while (drive, number) not in self._quantities:
+            cluster = self._clusters[number]
+            if cluster.parent < 0:
+                across = self.tape.sub(
+                    self.node_voltage(cluster.plus, drive), self.node_voltage(cluster.minus, drive)
+                )
+                if cluster.kind == SERIES:
+                    across = self.tape.mul(across, self.tape.reciprocal(self._immittance[number]))
+                self._quantities.setdefault((drive, number), across)
+                break
+            chain.append(number)
+            number = cluster.parent
+        for child in reversed(chain):
+            shared = self._signed(self._quantities[drive, self._clusters[child].parent], self._clusters[child].sign)
+            if shared != ZERO:
+                shared = self.tape.mul(shared, self.tape.reciprocal(self._immittance[child]))
+            self._quantities[drive, child] = shared
+        return self._quantities[drive, chain[0] if chain else number]
+
+    def _signed(self, register: int, sign: int) -> int:
+        return register if sign > 0 else self.tape.neg(register)
+
+    def _cluster_voltage(self, number: int, drive: Drive) -> int:
+        """Plus to minus of the cluster."""
+        cluster = self._clusters[number]
+        quantity = self._quantity(number, drive)
+        if cluster.kind != SERIES:
+            return quantity
+        if cluster.parent >= 0:
+            return self._signed(self._quantity(cluster.parent, drive), cluster.sign)
+        if quantity == ZERO:
+            return ZERO
+        return self.tape.sub(self.node_voltage(cluster.plus, drive), self.node_voltage(cluster.minus, drive))
+
+    def _item_voltage(self, number: int, place: int, drive: Drive) -> int:
+        """The voltage over one item of a series cluster, in the direction of the cluster."""
+        is_cluster, item, sign = self._clusters[number].items[place]
+        if is_cluster:
+            return self._signed(self._cluster_voltage(item, drive), sign)
+        return self._signed(self.element_voltage(self.network.elements[item].name, drive), sign)
+
+    def element_current(self, name: str, drive: Drive | None = None) -> int:
+        """The register of an element's current, plus to minus (A)."""
+        drive = self.every_feed if drive is None else drive
+        element = self._number[name]
+        if element in self._in_winding:
+            group, p, place = self._in_winding[element]
+            return self._signed(self._winding_current(group, p, drive), self._groups[group][p].items[place][1])
+        if element in self._loops or element in self._in_open:
+            return ZERO
+        number, sign = self._place[element]
+        quantity = self._signed(self._quantity(number, drive), sign)
+        if self._clusters[number].kind == SERIES or quantity == ZERO:
+            return quantity
+        return self.tape.mul(quantity, self.tape.laurent(self._parallel_terms([element])))
+
+    def element_voltage(self, name: str, drive: Drive | None = None) -> int:
+        """The register of an element's voltage, plus to minus (V)."""
+        drive = self.every_feed if drive is None else drive
+        element = self._number[name]
+        if element in self._in_winding or element in self._in_open:
+            current = self.element_current(name, drive)
+            own = self.tape.mul(current, self.tape.laurent(self._series_terms([element])))
+            return self.tape.add(own, self._induced(element, drive))
+        if element in self._loops:
+            return ZERO
+        number, sign = self._place[element]
+        quantity = self._signed(self._quantity(number, drive), sign)
+        if self._clusters[number].kind != SERIES or quantity == ZERO:
+            return quantity
+        return self.tape.mul(quantity, self.tape.laurent(self._series_terms([element])))
+
+    def _winding_current(self, group: int, p: int, drive: Drive) -> int:
+        key = (drive, group, p)
+        if key not in self._winding_currents:
+            total = ZERO
+            for q, winding in enumerate(self._groups[group]):
+                across = self.tape.sub(
+                    self.node_voltage(winding.path[0], drive), self.node_voltage(winding.path[-1], drive)
+                )
+                total = self.tape.add(total, self.tape.mul(self._y_winding[group][p][q], across))
+            self._winding_currents[key] = total
+        return self._winding_currents[key]
+
+    def _induced(self, coil: int, drive: Drive) -> int:
+        """The voltage that the currents of other coils induce in this one."""
+        total = ZERO
+        name = self.network.elements[coil].name
+        for other in dict.fromkeys(n for c in self.network.couplings for n in (c.first, c.second)):
+            if other != name and any({c.first, c.second} == {name, other} for c in self.network.couplings):
+                mutual = self.tape.laurent({1: self._mutual(coil, self._number[other])})
+                total = self.tape.add(total, self.tape.mul(mutual, self.element_current(other, drive)))
+        return total
+
+    def voltage_between(self, plus: str, minus: str, drive: Drive | None = None) -> int:
+        """The register of V(plus) - V(minus): read straight across a branch where one lies between the two."""
+        drive = self.every_feed if drive is None else drive
+        if plus == minus:
+            return ZERO
+        for ends, sign in (((plus, minus), 1), ((minus, plus), -1)):
+            if ends in self._across:
+                return self._signed(self._cluster_voltage(self._across[ends], drive), sign)
+        run = self._series_run(plus, minus)
+        if run is not None:
+            number, first, last, sign = run
+            items = self._clusters[number].items[first:last]
+            current = self._quantity(number, drive)
+            if current == ZERO:
+                return ZERO
+            impedance = self.tape.laurent(
+                self._series_terms([n for is_cluster, n, _ in items if not is_cluster]),
+                [self.tape.reciprocal(self._immittance[n]) for is_cluster, n, _ in items if is_cluster],
+            )
+            return self._signed(self.tape.mul(current, impedance), sign)
+        return self.tape.sub(self.node_voltage(plus, drive), self.node_voltage(minus, drive))
+
+    def _series_run(self, plus: str, minus: str) -> tuple[int, int, int, int] | None:
+        """(cluster, first item, end item, sign) if both nodes lie on the path of one series cluster."""
+        for one, other, sign in ((plus, minus, 1), (minus, plus, -1)):
+            if one in self._inner:
+                number, place = self._inner[one]
+                path = self._clusters[number].path
+                if other in (path[0], path[-1]) or self._inner.get(other, (-1, 0))[0] == number:
+                    end = path.index(other)
+                    return (number, place, end, sign) if place < end else (number, end, place, -sign)
+        return None

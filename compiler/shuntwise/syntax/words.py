@@ -1,0 +1,91 @@
+"""The words that begin a statement, words people type for them, and how to find the nearest word.
+
+Knows no grammar rule; the parser's messages and the model's share it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from difflib import get_close_matches
+
+STATEMENTS = (
+    "design",
+    "amplifier",
+    "input",
+    "posts",
+    "driver",
+    "coil",
+    "tapped coil",
+    "capacitor",
+    "resistor",
+    "lamp",
+    "link",
+    "coupling",
+    "testpoint",
+    "let",
+    "network",
+    "use",
+    "leg",
+    "include",
+    "variant",
+    "set",
+    "omit",
+    "fit",
+    "expect",
+    "allow",
+    "limit",
+)
+
+KEYWORDS = frozenset(
+    word for statement in STATEMENTS for word in statement.split()
+) | frozenset(("and", "as", "at", "above", "because", "below", "from", "given", "into", "library", "of", "on",
+               "to", "within"))  # fmt: skip
+
+SAID_FOR = {
+    "amp": "amplifier",
+    "cap": "capacitor",
+    "caps": "capacitor",
+    "choke": "coil",
+    "inductor": "coil",
+    "ind": "coil",
+    "condenser": "capacitor",
+    "res": "resistor",
+    "bulb": "lamp",
+    "jumper": "link",
+    "wire": "link",
+    "speaker": "driver",
+    "woofer": "driver woofer",
+    "tweeter": "driver tweeter",
+    "mid": "driver mid",
+    "import": "include",
+    "title": "design",
+    "name": "design",
+    "couple": "coupling",
+    "mutual": "coupling",
+    "require": "expect",
+    "assert": "expect",
+    "ignore": "allow",
+    "waive": "allow",
+    "remove": "omit",
+    "variation": "variant",
+    "version": "variant",
+    "branch": "leg",
+    "section": "leg",
+    "subcircuit": "network",
+    "post": "posts",
+    "terminals": "posts",
+    "inputs": "input",
+}
+"""Words that people say, with the word of the language for the same thing."""
+
+
+def nearest(word: str, candidates: Iterable[str]) -> str | None:
+    """The candidate most like `word` (case folded, at most about a third of it different), or None."""
+    by_fold: dict[str, str] = {}
+    for candidate in candidates:
+        by_fold.setdefault(candidate.casefold(), candidate)
+    folded = word.casefold()[:60]
+    if folded in by_fold and by_fold[folded] != word:
+        return by_fold[folded]
+    close = get_close_matches(folded, [fold for fold in by_fold if fold != folded], n=1, cutoff=0.66)
+    return by_fold[close[0]] if close else None
