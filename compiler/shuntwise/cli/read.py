@@ -13,6 +13,6 @@ def run(options: argparse.Namespace) -> int:
     from shuntwise.documents.read_aloud import read_aloud
 
     compilation = compile_file(options)
-    sys.stdout.write(read_aloud(compilation.circuit))
+    sys.stdout.write(read_aloud(compilation.circuit, compilation.design.network_of))
     show(compilation.findings)
     return FINDINGS if compilation.failed else CLEAN

@@ -1,0 +1,31 @@
+"""A compiled design solved for the commands that show numbers."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from typing import TYPE_CHECKING
+
+from shuntwise.cli.main import Refused
+from shuntwise.network.network import Network
+from shuntwise.pipeline import Compilation
+
+if TYPE_CHECKING:
+    from shuntwise.response.solve import Solver
+
+
+@contextmanager
+def solving(compilation: Compilation) -> Iterator[Solver]:
+    """The design's solver; a frequency at which the circuit has no single solution ends the command."""
+    from shuntwise.response.pivoted import SingularNetwork
+    from shuntwise.response.solve import Solver
+
+    assert isinstance(compilation.lowered, Network)
+    try:
+        yield Solver(compilation.lowered)
+    except SingularNetwork as singular:
+        around = ", ".join(f"`{node}`" for node in singular.nodes[:4])
+        raise Refused(
+            f"the circuit has no single solution at {singular.freq_hz:.6g} Hz, around {around}",
+            "a coil and a capacitor without any resistance resonate there: give the coil its dcr, or choose other frequencies",
+        ) from None

@@ -1,0 +1,183 @@
+"""The commands as a user runs them: what they print and write, and their exit status."""
+
+from __future__ import annotations
+
+import csv
+import json
+import os
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from shuntwise.cli.main import COMMANDS, main
+
+ROOT = Path(__file__).parents[2]
+EXAMPLE = str(ROOT / "examples" / "07-market-horn.shunt")
+VARIANTS = str(ROOT / "examples" / "11-fairground-lamp.shunt")
+
+
+@pytest.fixture
+def broken(tmp_path: Path) -> Path:
+    path = tmp_path / "broken.shunt"
+    path.write_text(
+        "driver woofer 8 ohm\ncoil L1 0,82 mH\nleg woofer {\n  input+ -> L1 -- woofer+\n  woofer- -- gnd\n}\n"
+    )
+    return path
+
+
+def test_every_command_has_help(capsys: pytest.CaptureFixture[str]) -> None:
+    for command in COMMANDS:
+        with pytest.raises(SystemExit) as done:
+            main([command, "--help"])
+        assert done.value.code == 0
+        assert "Example:" in capsys.readouterr().out
+
+
+def test_check_of_a_clean_example(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["check", EXAMPLE]) == 0
+    assert capsys.readouterr().out == "1 design checked, nothing found\n"
+
+
+def test_check_of_a_folder_takes_all_designs(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["check", str(ROOT / "examples")]) == 0
+    count = len(list((ROOT / "examples").rglob("*.shunt")))
+    assert f"{count} designs checked, nothing found" in capsys.readouterr().out
+
+
+def test_check_of_a_broken_design(broken: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["check", str(broken)]) == 1
+    out = capsys.readouterr().out
+    assert "[decimal-comma]" in out and "broken.shunt:2:9" in out
+    assert "\x1b" not in out, "colour belongs on a terminal only"
+
+
+def test_check_fix_mends_what_is_certain(broken: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    main(["check", str(broken), "--fix"])
+    text = broken.read_text()
+    assert "0.82 mH" in text and "input+ -- L1" in text and "woofer- -- return" in text
+    out = capsys.readouterr()
+    assert "decimal-comma" not in out.out and out.err.count("fixed:") == 3
+
+
+def test_check_forms_for_machines(broken: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["check", str(broken), "--json"]) == 1
+    names = {finding["name"] for finding in json.loads(capsys.readouterr().out)["diagnostics"]}
+    assert "decimal-comma" in names
+    assert main(["check", str(broken), "--sarif"]) == 1
+    assert json.loads(capsys.readouterr().out)["version"] == "2.1.0"
+    assert main(["check", str(broken), "--annotations"]) == 1
+    assert capsys.readouterr().out.startswith("::error file=")
+
+
+@pytest.mark.parametrize(
+    ("arguments", "words"),
+    [
+        (["check", "no-such-file.shunt"], "cannot be read"),
+        (["check", EXAMPLE, "--variant", "hott"], "no variant"),
+        (["check", EXAMPLE, "--set", "L1"], "cannot be understood"),
+        (["check", EXAMPLE, "--set", "L1=1mH\ncoil L9 1 mH"], "cannot be understood"),
+        (["response", EXAMPLE, "--from", "2kHz", "--to", "200"], "higher"),
+        (["response", EXAMPLE, "--from", "loud"], "no frequency"),
+        (["explain", "loose-nod"], "loose-node"),
+        (["crosscheck", EXAMPLE, "--bound", "1e-6"], "needs its reason"),
+        (["netlist", EXAMPLE, "-o", "/no/such/folder/x.cir"], "no/such/folder"),
+    ],
+)
+def test_wrong_usage_is_told_with_status_2(
+    arguments: list[str], words: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(arguments) == 2
+    assert words in capsys.readouterr().err
+
+
+def test_unknown_command_is_told_with_status_2() -> None:
+    with pytest.raises(SystemExit) as done:
+        main(["biuld", EXAMPLE])
+    assert done.value.code == 2
+
+
+def test_a_fault_of_ours_shows_no_traceback(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.delenv("SHUNTWISE_TRACEBACK", raising=False)
+    monkeypatch.setattr("shuntwise.cli.check.run", lambda options: 1 / 0)
+    assert main(["check", EXAMPLE]) == 3
+    err = capsys.readouterr().err
+    assert "a fault in shuntwise itself" in err and "Traceback" not in err
+
+
+def test_netlist_goes_to_the_screen_or_a_file(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["netlist", EXAMPLE]) == 0
+    text = capsys.readouterr().out
+    assert text.startswith("* shuntwise: Market-square horn box\n") and text.endswith(".end\n")
+    assert main(["netlist", EXAMPLE, "-o", str(tmp_path / "x.cir")]) == 0
+    assert (tmp_path / "x.cir").read_text() == text
+
+
+def test_variants_and_tried_values_change_the_netlist(capsys: pytest.CaptureFixture[str]) -> None:
+    main(["netlist", VARIANTS])
+    cold = capsys.readouterr().out
+    main(["netlist", VARIANTS, "--variant", "glowing"])
+    hot = capsys.readouterr().out
+    main(["netlist", VARIANTS, "--set", "B1=58ohm"])
+    tried = capsys.readouterr().out
+    assert cold != hot and hot == tried
+
+
+def test_response_as_csv_and_json(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["response", EXAMPLE, "--csv", "--per-decade", "3"]) == 0
+    rows = list(csv.reader(capsys.readouterr().out.splitlines()))
+    assert len({len(row) for row in rows}) == 1 and len(rows) > 9
+    assert main(["response", EXAMPLE, "--json", "--per-decade", "3"]) == 0
+    assert json.loads(capsys.readouterr().out)
+
+
+def test_build_writes_a_folder_whole(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    folder = tmp_path / "out"
+    assert main(["build", EXAMPLE, "-o", str(folder)]) == 0
+    names = {path.name for path in folder.iterdir()}
+    assert {"netlist.cir", "response.csv", "response.svg", "response.png", "impedance.svg", "impedance.png"} <= names
+    out = capsys.readouterr().out
+    assert "Market-square horn box" in out and "least impedance" in out
+    first = {path.name: path.read_bytes() for path in folder.iterdir()}
+    assert main(["build", EXAMPLE, "-o", str(folder)]) == 0
+    assert {path.name: path.read_bytes() for path in folder.iterdir()} == first
+
+
+def test_build_of_a_broken_design_writes_nothing(broken: Path, tmp_path: Path) -> None:
+    assert main(["build", str(broken), "-o", str(tmp_path / "out")]) == 1
+    assert not (tmp_path / "out").exists()
+
+
+@pytest.mark.skipif(shutil.which("ngspice") is None and "CI" not in os.environ, reason="ngspice is not installed")
+def test_crosscheck_agrees(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["crosscheck", EXAMPLE]) == 0
+    assert "they agree" in capsys.readouterr().out
+    assert main(["crosscheck", EXAMPLE, "--bound", "1e-30", "--because", "to see it fail"]) == 1
+    assert "DISAGREE" in capsys.readouterr().out
+
+
+def test_crosscheck_without_the_simulator(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
+    monkeypatch.setenv("PATH", "")
+    assert main(["crosscheck", EXAMPLE]) == 2
+    assert "apt-get install ngspice" in capsys.readouterr().err
+
+
+def test_read_explain_and_completion(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["read", EXAMPLE]) == 0
+    assert "L1" in capsys.readouterr().out
+    assert main(["explain", "loose-node"]) == 0
+    assert "Why it matters" in capsys.readouterr().out
+    assert main(["explain"]) == 0
+    assert "unit-missing" in capsys.readouterr().out
+    assert main(["completion", "bash"]) == 0
+    assert "shuntwise" in capsys.readouterr().out
+
+
+def test_a_closed_pipe_is_no_fault() -> None:
+    command = f"PYTHONPATH={ROOT / 'compiler'} {sys.executable} -m shuntwise netlist {EXAMPLE} | head -1"
+    run = subprocess.run(["bash", "-c", f"set -o pipefail; {command}"], capture_output=True, text=True, check=False)
+    assert "Traceback" not in run.stderr and "fault" not in run.stderr
