@@ -29,8 +29,13 @@ from shuntwise.syntax.tree import Set
 
 @dataclass(frozen=True)
 class Compilation:
-    """One design, or one variant of it, all the way. `lowered` says what is lacking where no network came out."""
+    """One design, or one variant of it, all the way.
 
+    `texts` are those of the design and of what it includes; `lowered` says what is lacking where no network
+    came out.
+    """
+
+    texts: tuple[str, ...]
     design: Design
     circuit: Circuit
     lowered: Network | Unlowered
@@ -63,7 +68,8 @@ def compile_variant(
     lowered = lower(circuit)
     checked = run(RULES.values(), Evidence(design, circuit, lowered))
     findings = (*said, *resolved, *connected, *checked.findings, *idle_waivers(design, checked))
-    return Compilation(design, circuit, lowered, in_order(findings), checked.waived, checked.not_checked)
+    texts = tuple(source.text for source in collected.sources)
+    return Compilation(texts, design, circuit, lowered, in_order(findings), checked.waived, checked.not_checked)
 
 
 def compile_all(collected: Collected, said: Sequence[Diagnostic] = ()) -> tuple[Compilation, ...]:

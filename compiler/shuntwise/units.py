@@ -95,7 +95,7 @@ def _units() -> dict[str, tuple[float, Dimension]]:
 UNITS: dict[str, tuple[float, Dimension]] = _units()
 """Unit word -> (factor to SI, dimension). Mass counts in gram."""
 
-_CODE = re.compile(r"(\d*)([RKMGLkmunpµμ])(\d*)([BCDFGJKM]?)")
+_CODE = re.compile(r"([0-9]*)([RKMGLkmunpµμ])([0-9]*)([BCDFGJKM]?)")
 _CODE_LETTERS: dict[str, tuple[float, Dimension | None]] = {
     "L": (1e-3, OHM),
     "R": (1.0, OHM),

@@ -104,17 +104,20 @@ def measure() -> dict[str, dict[str, float]]:
     return results
 
 
+def words(results: dict[str, dict[str, float]]) -> str:
+    """The figures as a table."""
+    lines = []
+    for title, figures in results.items():
+        lines.append(f"{title} (ms; exponent of growth)")
+        lines += [f"  {name:14} {value:10.2f}" for name, value in figures.items()]
+    return "\n".join(lines)
+
+
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--json", action="store_true")
     results = measure()
-    if parser.parse_args().json:
-        print(json.dumps(results, indent=1))
-        return
-    for title, figures in results.items():
-        print(f"{title} (ms; exponent of growth)")
-        for name, value in figures.items():
-            print(f"  {name:14} {value:10.2f}")
+    print(json.dumps(results, indent=1) if parser.parse_args().json else words(results))
 
 
 if __name__ == "__main__":

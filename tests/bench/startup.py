@@ -62,16 +62,19 @@ def measure() -> dict[str, float]:
     return figures
 
 
+def words(figures: dict[str, float]) -> str:
+    """The figures as a table."""
+    lines = ["cold start, median milliseconds of the whole process"]
+    for name, value in figures.items():
+        lines.append(f"  {name:42} {value:8.2f}" + ("   (at most 1.5)" if name == "ratio" else ""))
+    return "\n".join(lines)
+
+
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--json", action="store_true")
     figures = measure()
-    if parser.parse_args().json:
-        print(json.dumps(figures, indent=1))
-        return
-    print("cold start, median milliseconds of the whole process")
-    for name, value in figures.items():
-        print(f"  {name:42} {value:8.2f}" + ("   (at most 1.5)" if name == "ratio" else ""))
+    print(json.dumps(figures, indent=1) if parser.parse_args().json else words(figures))
 
 
 if __name__ == "__main__":

@@ -1,4 +1,5 @@
-"""Every finding there is: one plain list of the modules that hold them, in the order in which they run.
+"""Every finding there is: plain lists of the modules that hold them, a list for each family, in the order
+in which they run.
 
 To add a rule, write its module, import it here, and run the generator of the reference pages. A name
 that has been retired moves to `RETIRED` and is never used again.
@@ -9,16 +10,319 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import ModuleType
 
+from shuntwise.checks import idle_waivers
+from shuntwise.checks.documents import driver_assumed, rating_missing, tolerance_missing, variant_unnamed
+from shuntwise.checks.drivers import (
+    driver_model_twice,
+    fit_poor,
+    measured_band_short,
+    measured_malformed,
+    measured_not_physical,
+    measured_not_read,
+    measured_unlike_driver,
+)
+from shuntwise.checks.intent import (
+    band_inside_out,
+    bare_trap_across_amp,
+    bare_tweeter,
+    cap_across_amp,
+    cap_across_tweeter,
+    cap_feeds_woofer,
+    coil_across_amp,
+    coil_across_woofer,
+    coil_feeds_tweeter,
+    dc_into_tweeter,
+    expectation_unmet,
+    lamp_or_fuse_wrong,
+    leg_unfiltered,
+    legs_tied,
+    link_left_in,
+    link_missing,
+    pad_ahead_of_filter,
+    pad_half_missing,
+    pad_reversed,
+    pair_opposed,
+    polarity_even_order,
+    resistor_across_amp,
+    resistor_wrong_side,
+    returns_joined,
+    row_of_equals,
+    shunt_before_coil,
+    taper_reversed,
+    trap_undamped,
+    trap_wrong_way,
+    turned_unsaid,
+    zobel_misplaced,
+    zobel_without_r,
+)
+from shuntwise.checks.language import (
+    attribute_twice,
+    circular_value,
+    decimal_comma,
+    driver_model_incomplete,
+    expectation_unclear,
+    include_loop,
+    include_not_read,
+    included_twice,
+    lone_branch,
+    misplaced_statement,
+    needless_key,
+    nested_too_deep,
+    network_loop,
+    node_ends_group,
+    pad_on_part,
+    pad_sign_missing,
+    parameter_missing,
+    reason_missing,
+    reserved_name,
+    return_unclear,
+    syntax_error,
+    tap_outside_coil,
+    too_many_parts,
+    unclosed_brace,
+    unit_missing,
+    unit_wrong_kind,
+    unknown_finding,
+    unknown_name,
+    unknown_statement,
+    unknown_unit,
+    unknown_word,
+    value_absurd,
+    value_missing,
+    value_not_positive,
+    value_unclear,
+    walk_outside_leg,
+    walk_too_short,
+    walked_twice,
+)
+from shuntwise.checks.load import (
+    hard_angle,
+    load_too_low,
+    one_part_fails,
+    top_end_load,
+    two_boxes,
+    unplugged_collapse,
+)
+from shuntwise.checks.ratings import (
+    cap_current,
+    cap_volts_low,
+    cap_volts_unplugged,
+    coil_dcr_share,
+    coil_saturates,
+    coil_wire_hot,
+    driver_overdriven,
+    electrolytic_series_tweeter,
+    hookup_too_thin,
+    lamp_rating,
+    parallel_caps_mixed,
+    polar_cap,
+    resistor_hot,
+)
 from shuntwise.checks.rule import Rule
-from shuntwise.checks.wiring import loose_node
+from shuntwise.checks.values import (
+    coil_facts_disagree,
+    corner_gap,
+    corner_overlap,
+    decimal_slip,
+    level_out_of_line,
+    loaded_peak,
+    no_effect_part,
+    off_series,
+    pad_load_off,
+    tweeter_too_low,
+    zobel_off,
+)
+from shuntwise.checks.wiring import (
+    coupling_impossible,
+    dead_twig,
+    does_nothing,
+    double_entry,
+    driver_one_lead,
+    driver_shorted,
+    half_fitted,
+    input_shorted,
+    label_kind_clash,
+    legs_crossed,
+    look_alike_names,
+    loose_node,
+    no_way_back,
+    part_not_wired,
+    role_missing,
+    same_label_twice,
+    terminal_unused,
+    two_islands,
+    wired_across,
+)
 from shuntwise.model.resolve import Catalogue
 
-MODULES: tuple[ModuleType, ...] = (loose_node,)
+LANGUAGE: tuple[ModuleType, ...] = (
+    syntax_error,
+    unknown_statement,
+    unclosed_brace,
+    nested_too_deep,
+    misplaced_statement,
+    walk_outside_leg,
+    unknown_name,
+    unknown_word,
+    unknown_finding,
+    reason_missing,
+    reserved_name,
+    pad_sign_missing,
+    pad_on_part,
+    return_unclear,
+    walk_too_short,
+    walked_twice,
+    node_ends_group,
+    lone_branch,
+    unit_missing,
+    unit_wrong_kind,
+    unknown_unit,
+    decimal_comma,
+    value_missing,
+    value_not_positive,
+    value_absurd,
+    value_unclear,
+    circular_value,
+    attribute_twice,
+    needless_key,
+    driver_model_incomplete,
+    tap_outside_coil,
+    parameter_missing,
+    network_loop,
+    too_many_parts,
+    include_not_read,
+    include_loop,
+    included_twice,
+    expectation_unclear,
+    idle_waivers,
+)
+
+WIRING: tuple[ModuleType, ...] = (
+    same_label_twice,
+    label_kind_clash,
+    role_missing,
+    coupling_impossible,
+    part_not_wired,
+    loose_node,
+    half_fitted,
+    driver_one_lead,
+    terminal_unused,
+    input_shorted,
+    driver_shorted,
+    wired_across,
+    does_nothing,
+    two_islands,
+    no_way_back,
+    dead_twig,
+    look_alike_names,
+    double_entry,
+    legs_crossed,
+)
+
+DRIVERS: tuple[ModuleType, ...] = (
+    driver_model_twice,
+    measured_not_read,
+    measured_malformed,
+    measured_not_physical,
+    measured_unlike_driver,
+    measured_band_short,
+    fit_poor,
+)
+
+INTENT: tuple[ModuleType, ...] = (
+    bare_tweeter,
+    dc_into_tweeter,
+    link_missing,
+    link_left_in,
+    returns_joined,
+    legs_tied,
+    pair_opposed,
+    coil_across_amp,
+    shunt_before_coil,
+    cap_across_amp,
+    bare_trap_across_amp,
+    resistor_across_amp,
+    coil_feeds_tweeter,
+    cap_feeds_woofer,
+    coil_across_woofer,
+    cap_across_tweeter,
+    leg_unfiltered,
+    row_of_equals,
+    taper_reversed,
+    band_inside_out,
+    resistor_wrong_side,
+    pad_reversed,
+    pad_ahead_of_filter,
+    pad_half_missing,
+    zobel_misplaced,
+    zobel_without_r,
+    trap_wrong_way,
+    trap_undamped,
+    lamp_or_fuse_wrong,
+    polarity_even_order,
+    turned_unsaid,
+    expectation_unmet,
+)
+
+VALUES: tuple[ModuleType, ...] = (
+    decimal_slip,
+    off_series,
+    coil_facts_disagree,
+    zobel_off,
+    pad_load_off,
+    tweeter_too_low,
+    corner_gap,
+    corner_overlap,
+    level_out_of_line,
+    loaded_peak,
+    no_effect_part,
+)
+
+RATINGS: tuple[ModuleType, ...] = (
+    polar_cap,
+    electrolytic_series_tweeter,
+    parallel_caps_mixed,
+    coil_dcr_share,
+    resistor_hot,
+    cap_volts_low,
+    cap_volts_unplugged,
+    cap_current,
+    coil_saturates,
+    coil_wire_hot,
+    hookup_too_thin,
+    driver_overdriven,
+    lamp_rating,
+)
+
+LOAD: tuple[ModuleType, ...] = (
+    load_too_low,
+    two_boxes,
+    unplugged_collapse,
+    one_part_fails,
+    top_end_load,
+    hard_angle,
+)
+
+DOCUMENTS: tuple[ModuleType, ...] = (rating_missing, tolerance_missing, driver_assumed, variant_unnamed)
+
+FAMILIES: Mapping[str, tuple[ModuleType, ...]] = {
+    "language": LANGUAGE,
+    "wiring": WIRING,
+    "drivers": DRIVERS,
+    "intent": INTENT,
+    "values": VALUES,
+    "ratings": RATINGS,
+    "load": LOAD,
+    "documents": DOCUMENTS,
+}
+
+MODULES: tuple[ModuleType, ...] = tuple(module for modules in FAMILIES.values() for module in modules)
 
 RETIRED: tuple[str, ...] = ()
 
 RULES: Mapping[str, Rule] = {module.RULE.name: module.RULE for module in MODULES}
 PAGES: Mapping[str, ModuleType] = {module.RULE.name: module for module in MODULES}
+FAMILY_OF: Mapping[str, str] = {module.RULE.name: family for family, modules in FAMILIES.items() for module in modules}
 
 CATALOGUE = Catalogue(
     waivable=tuple(rule.name for rule in RULES.values() if rule.check is not None),

@@ -9,10 +9,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from shuntwise.checks.rule import Evidence, Rule
-from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
+from shuntwise.checks.rule import Check, Evidence, Lacking, Rule
+from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
 from shuntwise.model.design import Waiver
 from shuntwise.network.lower import Unlowered
+from shuntwise.units import HERTZ, write
 
 
 @dataclass(frozen=True)
@@ -28,18 +29,53 @@ def run(rules: Iterable[Rule], evidence: Evidence) -> Checked:
     """Run all rules on one design."""
     found: list[Diagnostic] = []
     not_checked: list[NotChecked] = []
+    sound = True
     for rule in rules:
         if rule.check is None:
             continue
-        if rule.needs == "network" and isinstance(evidence.lowered, Unlowered):
-            not_checked.append(NotChecked(rule.name, evidence.lowered.lacks, evidence.lowered.subjects))
+        obstacle = _obstacle(rule, evidence, sound)
+        if obstacle is not None:
+            not_checked.append(obstacle)
             continue
-        for result in rule.check(evidence):
+        for result in _results(rule, rule.check, evidence):
             if isinstance(result, Diagnostic):
                 found.append(result)
+                if result.severity is Severity.ERROR and not accepted(result, evidence):
+                    sound &= rule.needs not in ("circuit", "structure") and not rule.is_cause
             else:
                 not_checked.append(result)
     return _obey(found, not_checked, evidence.design.waivers)
+
+
+def _results(rule: Rule, check: Check, evidence: Evidence) -> Iterable[Diagnostic | NotChecked]:
+    """What one rule says. Where a network turns out to have no single solution, that is what it lacks."""
+    if rule.needs not in ("network", "sound", "stress"):
+        return check(evidence)
+    from shuntwise.response.pivoted import SingularNetwork
+
+    try:
+        if rule.needs == "stress" and isinstance(evidence.at_amplifier, Lacking):
+            return (rule.not_checked(evidence.at_amplifier.lacks, *evidence.at_amplifier.subjects),)
+        return tuple(check(evidence))
+    except SingularNetwork as singular:
+        return (rule.not_checked(f"a single solution at {write(singular.freq_hz, HERTZ)}", *singular.nodes),)
+
+
+def _obstacle(rule: Rule, evidence: Evidence, sound: bool) -> NotChecked | None:
+    """What a rule lacks, if it cannot run."""
+    if rule.needs == "structure":
+        if not evidence.wiring_read:
+            return rule.not_checked("wiring that could be read whole")
+        if not sound:
+            return rule.not_checked("a circuit without errors")
+        if not evidence.structure.whole:
+            unfed = evidence.structure.unfed
+            return rule.not_checked(f"a way in which an input feeds {' and '.join(f'`{n}`' for n in unfed)}", *unfed)
+    if rule.needs in ("network", "sound", "stress") and isinstance(evidence.lowered, Unlowered):
+        return rule.not_checked(evidence.lowered.lacks, *evidence.lowered.subjects)
+    if rule.needs in ("sound", "stress") and not sound:
+        return rule.not_checked("a circuit without errors")
+    return None
 
 
 def _obey(found: list[Diagnostic], not_checked: list[NotChecked], waivers: tuple[Waiver, ...]) -> Checked:
@@ -52,6 +88,10 @@ def _obey(found: list[Diagnostic], not_checked: list[NotChecked], waivers: tuple
         else:
             waived.append((finding, waiver))
     return Checked(tuple(findings), tuple(waived), tuple(not_checked))
+
+
+def accepted(finding: Diagnostic, evidence: Evidence) -> bool:
+    return any(covers(waiver, finding) for waiver in evidence.design.waivers)
 
 
 def covers(waiver: Waiver, finding: Diagnostic) -> bool:

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import argparse
-import json
 from dataclasses import asdict
 from pathlib import Path
 
-from shuntwise.cli.main import CLEAN, FINDINGS, Refused
-from shuntwise.cli.reading import compile_file, read_sweep, require_network
+from shuntwise.cli.main import FINDINGS, Refused
+from shuntwise.cli.output import as_json
+from shuntwise.cli.reading import compile_file, read_sweep, require_network, status
 from shuntwise.cli.solving import solving
 from shuntwise.diagnostics.terminal import visible
 from shuntwise.files import OutputRefused, write_folder
@@ -63,17 +63,11 @@ def run(options: argparse.Namespace) -> int:
     except OutputRefused as refusal:
         raise Refused(str(refusal), refusal.help) from None
     if options.json:
-        print(
-            json.dumps(
-                {"folder": str(folder), "files": sorted(files), "mark": mark, **asdict(measured)},
-                indent=1,
-                default=float,
-            )
-        )
+        print(as_json({"folder": str(folder), "files": sorted(files), "mark": mark, **asdict(measured)}))
     else:
         print(summary)
         print(visible(f"written to {folder}: {', '.join(sorted(files))}"))
-    return CLEAN
+    return status(compilation)
 
 
 def _folder_beside(options: argparse.Namespace) -> str:

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import argparse
 
-from shuntwise.cli.main import CLEAN, FINDINGS
+from shuntwise.cli.main import FINDINGS
 from shuntwise.cli.output import put
-from shuntwise.cli.reading import compile_file, read_sweep, require_network
+from shuntwise.cli.reading import compile_file, read_sweep, require_network, status
 from shuntwise.network.network import Network
 
 
@@ -20,4 +20,4 @@ def run(options: argparse.Namespace) -> int:
 
     title = compilation.design.title or options.file
     put(emit(compilation.lowered, sweep, design_title=title).text, options.output)
-    return CLEAN
+    return status(compilation)

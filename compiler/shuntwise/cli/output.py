@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import json
+import math
 import sys
 from pathlib import Path
+from typing import Any
 
 from shuntwise.cli.main import Refused
 from shuntwise.files import OutputRefused, write_file
@@ -18,3 +21,19 @@ def put(text: str, path: str | None) -> None:
         write_file(Path(path), text.encode("utf-8"))
     except OutputRefused as refusal:
         raise Refused(str(refusal), refusal.help) from None
+
+
+def as_json(value: Any) -> str:
+    """Plain values as JSON by the letter of RFC 8259: numbers that are none (an infinite level) become null."""
+    return json.dumps(_finite(value), indent=1, allow_nan=False)
+
+
+def _finite(value: Any) -> Any:
+    if isinstance(value, dict):
+        return {key: _finite(inner) for key, inner in value.items()}
+    if isinstance(value, list | tuple):
+        return [_finite(inner) for inner in value]
+    if isinstance(value, bool | int | str) or value is None:
+        return value
+    number = float(value)
+    return number if math.isfinite(number) else None

@@ -10,12 +10,14 @@ from collections.abc import Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 
-from shuntwise.cli.main import Refused
-from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
+from shuntwise.checks.registry import FAMILY_OF
+from shuntwise.cli.main import CLEAN, FINDINGS, Refused
+from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
 from shuntwise.diagnostics.text import render_text
 from shuntwise.loading import Unreadable, read_design
 from shuntwise.model.include import Collected
 from shuntwise.model.resolve import variant_names
+from shuntwise.network.network import Network
 from shuntwise.network.sweep import Sweep
 from shuntwise.pipeline import Compilation, compile_variant
 from shuntwise.settings import SettingUnclear, read_frequency, read_settings
@@ -92,6 +94,19 @@ def show(findings: Sequence[Diagnostic], not_checked: Sequence[NotChecked] = (),
 
 
 def require_network(compilation: Compilation) -> bool:
-    """Show what was found; true if a sound network came out and nothing found is an error."""
-    show(compilation.findings, compilation.not_checked if compilation.failed else ())
-    return not compilation.failed
+    """Show what was found; true if the text and the wiring are sound, so that there is something to solve.
+
+    Errors in the numbers (a rating too low, an expectation unmet) do not stop a command that shows numbers.
+    """
+    sound = isinstance(compilation.lowered, Network) and not any(map(_blocks, compilation.findings))
+    show(compilation.findings, () if sound else compilation.not_checked)
+    return sound
+
+
+def _blocks(finding: Diagnostic) -> bool:
+    return finding.severity is Severity.ERROR and FAMILY_OF[finding.name] in ("language", "wiring", "drivers")
+
+
+def status(compilation: Compilation) -> int:
+    """The exit status of a command that has done its job: its findings still count."""
+    return FINDINGS if compilation.failed else CLEAN

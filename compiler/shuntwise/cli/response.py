@@ -3,12 +3,10 @@
 from __future__ import annotations
 
 import argparse
-import json
-import math
 
-from shuntwise.cli.main import CLEAN, FINDINGS
-from shuntwise.cli.output import put
-from shuntwise.cli.reading import compile_file, read_sweep, require_network
+from shuntwise.cli.main import FINDINGS
+from shuntwise.cli.output import as_json, put
+from shuntwise.cli.reading import compile_file, read_sweep, require_network, status
 from shuntwise.cli.solving import solving
 
 
@@ -24,13 +22,13 @@ def run(options: argparse.Namespace) -> int:
         freq_hz = grid(sweep.freq_from_hz, sweep.freq_to_hz, sweep.points_per_decade)
         columns = response_rows(solver.solve(freq_hz), solver.network)
 
-    def as_json(column: Column) -> dict[str, object]:
-        values = [value if math.isfinite(value) else None for value in column.values.tolist()]
+    def plain(column: Column) -> dict[str, object]:
+        values = column.values.tolist()
         return {"owner": column.owner, "quantity": column.quantity, "unit": column.unit, "values": values}
 
     if options.json:
-        text = json.dumps({"variant": options.variant, "columns": list(map(as_json, columns))}, indent=1) + "\n"
+        text = as_json({"variant": options.variant, "columns": list(map(plain, columns))}) + "\n"
     else:
         text = as_csv(columns) if options.csv else as_text(columns)
     put(text, options.output)
-    return CLEAN
+    return status(compilation)

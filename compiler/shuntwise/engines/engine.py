@@ -58,8 +58,7 @@ class EngineMissing(Exception):
 
     def __init__(self, program: str, debian_package: str) -> None:
         super().__init__(
-            f"`{program}` is not installed or not on the search path; "
-            f"on Debian or Ubuntu: apt install {debian_package}"
+            f"`{program}` is not installed or not on the search path; on Debian or Ubuntu: apt install {debian_package}"
         )
         self.program = program
         self.debian_package = debian_package

@@ -5,10 +5,10 @@ Out of `connect`, into the wiring checks and `lower`. Refuses to know values bey
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections import defaultdict
+from collections.abc import Container, Mapping
 from dataclasses import dataclass
 from functools import cached_property
-from itertools import pairwise
 from typing import Literal
 
 import networkx as nx
@@ -71,7 +71,8 @@ class Edge:
 
 @dataclass(frozen=True)
 class Circuit:
-    """`net_of` maps every point to its net's name. `doubtful` nets touch something that was lost or unknown.
+    """`net_of` maps every point to its net's name. `doubtful` nets touch something that was lost or unknown;
+    `meant` are owners that were perhaps meant where a walk names something else.
 
     `groups` are sets of parts that the author declared to be parallel. `spans` tell where each owner is
     walked through or attached.
@@ -86,6 +87,7 @@ class Circuit:
     spans: Mapping[str, tuple[Span, ...]]
     leg_of: Mapping[str, frozenset[int]]
     doubtful: frozenset[str]
+    meant: frozenset[str] = frozenset()
 
     @cached_property
     def graph(self) -> nx.MultiGraph:
@@ -103,16 +105,54 @@ class Circuit:
     def edges_of(self, owner: str) -> tuple[Edge, ...]:
         return tuple(edge for edge in self.edges.values() if edge.owner == owner)
 
-    def wire_path(self, start: str, end: str) -> tuple[Wire, ...]:
-        """The shortest chain of bare joints between two points of one net; empty if there is none."""
-        wires = nx.Graph()
+    @cached_property
+    def joints(self) -> Mapping[str, tuple[Wire, ...]]:
+        """The bare joints at each point that has any."""
+        at: dict[str, list[Wire]] = defaultdict(list)
         for wire in self.wires:
-            wires.add_edge(wire.first, wire.second, wire=wire)
-        if start not in wires or end not in wires or not nx.has_path(wires, start, end):
+            at[wire.first].append(wire)
+            at[wire.second].append(wire)
+        return {point: tuple(wires) for point, wires in at.items()}
+
+    def wire_path(self, start: str, end: str, without: Container[Wire] = ()) -> tuple[Wire, ...]:
+        """A shortest chain of bare joints between two points of one net; empty if there is none.
+
+        Searched from both ends, the one with fewer joints first, so that a return with hundreds of joints is
+        seldom gone through.
+        """
+        if start == end:
             return ()
-        path = nx.shortest_path(wires, start, end)
-        return tuple(wires.edges[a, b]["wire"] for a, b in pairwise(path))
+        came: tuple[dict[str, Wire | None], ...] = ({start: None}, {end: None})
+        fringes: list[list[str]] = [[start], [end]]
+        while fringes[0] and fringes[1]:
+            costs = [sum(len(self.joints.get(point, ())) for point in fringe) for fringe in fringes]
+            side = 0 if costs[0] <= costs[1] else 1
+            following: list[str] = []
+            for point in fringes[side]:
+                for wire in self.joints.get(point, ()):
+                    if wire in without:
+                        continue
+                    other = wire.second if wire.first == point else wire.first
+                    if other in came[side]:
+                        continue
+                    came[side][other] = wire
+                    if other in came[1 - side]:
+                        return (*reversed(_trail(other, came[0])), *_trail(other, came[1]))
+                    following.append(other)
+            fringes[side] = following
+        return ()
 
     @property
     def fitted_parts(self) -> tuple[Part, ...]:
         return tuple(part for part in self.design.parts.values() if part.fitted)
+
+
+def _trail(point: str, came: Mapping[str, Wire | None]) -> list[Wire]:
+    """The joints by which a search came to a point, from there back to where it began."""
+    trail: list[Wire] = []
+    wire = came[point]
+    while wire is not None:
+        trail.append(wire)
+        point = wire.second if wire.first == point else wire.first
+        wire = came[point]
+    return trail

@@ -16,6 +16,7 @@ from shuntwise.diagnostics.diagnostic import Diagnostic, Label, Severity
 from shuntwise.graph.circuit import Attachment, Circuit, Edge, Net, Wire, point_of
 from shuntwise.model.design import Design, NodeStop, ParallelStop, PartStop, Stop
 from shuntwise.model.kinds import KINDS
+from shuntwise.model.wiring import RETURN_WORDS, might_be
 from shuntwise.source import Span
 
 
@@ -39,8 +40,10 @@ class _Joining:
         self.spans: dict[str, list[Span]] = defaultdict(list)
         self.legs: dict[str, set[int]] = defaultdict(set)
         self.in_doubt: set[str] = set()
+        self.repeated: set[str] = set()
         self.attachments: dict[str, Attachment] = {}
         self.group_count = 0
+        self.ports = {port for ports in design.instances.values() for port in ports}
         self.attach_all()
 
     def attach_all(self) -> None:
@@ -73,7 +76,7 @@ class _Joining:
             if index == 0:
                 first = into
             elif before is not None and into is not None:
-                self.join(before, into, stop.span)
+                self.join(before, into, stops[index - 1].span.to(stop.span))
             else:  # one side is unknown: the other side may be joined to anything
                 self.in_doubt.update(point for point in (before, into) if point is not None)
             before = out_of
@@ -94,6 +97,7 @@ class _Joining:
     def part(self, stop: PartStop, leg: int | None) -> tuple[str | None, str | None]:
         first = self.walked.get(stop.owner)
         if first is not None:
+            self.repeated.add(stop.owner)
             self.diagnostics.append(
                 Diagnostic(
                     "walked-twice",
@@ -151,6 +155,8 @@ class _Joining:
             net_of.update(dict.fromkeys(points, net.name))
         # What stood in lost text may be joined to anything as well.
         doubtful = self.in_doubt | {point for point in net_of if _owner(point, self.attachments) in design.doubtful}
+        if not design.doubtful.isdisjoint(RETURN_WORDS):
+            doubtful |= {f"{feed.name}-" for feed in design.feeds}
         return Circuit(
             design=design,
             nets=nets,
@@ -161,6 +167,7 @@ class _Joining:
             spans={owner: tuple(spans) for owner, spans in self.spans.items()},
             leg_of={owner: frozenset(legs) for owner, legs in self.legs.items()},
             doubtful=frozenset(net_of[point] for point in doubtful),
+            meant=design.meant | {name for label in self.repeated for name in might_be(label, design.parts)},
         )
 
     def net(self, points: list[str], taken: dict[str, Net]) -> Net:
@@ -191,7 +198,7 @@ class _Joining:
             if f"{feed}+" in points:
                 return f"{feed}+"
         pads = [attachment.point for attachment in attachments if attachment.kind in ("driver", "posts")]
-        ports = [port for ports in self.design.instances.values() for port in ports if port in points]
+        ports = [point for point in points if point in self.ports]
         for names in (nodes, pads, ports):
             if names:
                 return names[0]

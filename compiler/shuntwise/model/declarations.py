@@ -6,6 +6,7 @@ variant replaces the one of the same name outside it; `set`, `omit` and `fit` ch
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from typing import Any, TypeVar
@@ -17,6 +18,7 @@ from shuntwise.source import Span
 from shuntwise.syntax import tree as t
 from shuntwise.syntax.words import SAID_FOR, STATEMENTS, nearest
 
+_WORD = re.compile(r"[^\W\d]\w*")
 _IN_NETWORK = (t.Let, t.PartDecl, t.CouplingDecl, t.Use, t.Walk)
 _Single = TypeVar("_Single", t.DesignTitle, t.AmplifierDecl)
 _Owner = TypeVar("_Owner", t.TerminalsDecl, t.DriverDecl, t.PartDecl, t.Use)
@@ -47,6 +49,7 @@ class Declarations:
     allows: list[t.Allow] = field(default_factory=list)
     limits: dict[str, t.Limit] = field(default_factory=dict)
     stray_walks: bool = False
+    stray_words: set[str] = field(default_factory=set)
 
     def owner(self, name: str) -> t.TerminalsDecl | t.DriverDecl | t.PartDecl | t.Use | None:
         """What a walk may name: one name space for inputs, drivers, parts and used networks."""
@@ -225,6 +228,7 @@ class _Filling:
 
     def stray_walk(self, walk: t.Walk) -> None:
         self.d.stray_walks = True
+        self.d.stray_words.update(_WORD.findall(walk.span.text))
         if len(walk.stations) == 1 and isinstance(walk.stations[0], t.Path):
             word = walk.stations[0].words[0]
             close = SAID_FOR.get(word.text.casefold()) or nearest(word.text, STATEMENTS)
@@ -251,6 +255,7 @@ class _Filling:
         )
 
     def misplaced(self, entry: t.Entry, where: str, help_text: str = "move it out") -> None:
+        self.d.stray_words.update(_WORD.findall(entry.span.text))  # what it would have declared is no news
         line = Span(entry.span.source, entry.span.start, _line_end(entry.span))
         self.say(
             findings.error(

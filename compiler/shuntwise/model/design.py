@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from shuntwise.model.kinds import PROGRAMMES
 from shuntwise.source import Source, Span
 from shuntwise.units import Dimension
 
@@ -46,8 +47,21 @@ class Part:
 
 
 @dataclass(frozen=True)
+class ImpedanceTable:
+    """A measured impedance: complex ohm at rising frequencies. `name` is that of the file it came from."""
+
+    name: str
+    freq_hz: tuple[float, ...]
+    ohm: tuple[complex, ...]
+
+
+@dataclass(frozen=True)
 class Driver:
-    """A driver: nominal impedance, and what is known of its lumped model."""
+    """A driver: nominal impedance, and what is known of its model.
+
+    A `measured` table stands instead of a model from parameters; `measured_span` is where it is named.
+    `model_refused` is true where the author described a model that was unsound: the finding has been made.
+    """
 
     name: str
     nominal: Quantity | None
@@ -56,6 +70,9 @@ class Driver:
     notes: tuple[str, ...]
     span: Span
     name_span: Span
+    measured: ImpedanceTable | None = None
+    measured_span: Span | None = None
+    model_refused: bool = False
 
 
 @dataclass(frozen=True)
@@ -69,11 +86,14 @@ class Terminals:
 
 @dataclass(frozen=True)
 class Amplifier:
+    """`power` is its rated power into `load`, `programme` a word of the table of kinds: what it plays."""
+
     power: Quantity | None
     load: Quantity | None
     quantities: Mapping[str, Quantity]
     bridged: bool
     span: Span
+    programme: str = PROGRAMMES[0]
 
 
 @dataclass(frozen=True)
@@ -186,9 +206,11 @@ class VariantName:
 class Design:
     """One design, or one variant of it.
 
-    `instances` maps a used network's name to its ports' points, in order. `doubtful` are words from
-    lost text: nothing is said about the absence of what bears such a name. `lost_wiring` is true when
-    a walk could not be read whole.
+    `instances` maps a used network's name to its ports' points, in order, and `network_of` to the
+    name of its network. `doubtful` are words from
+    lost text: nothing is said about the absence of what bears such a name. `meant` are names for which a
+    station that had to be refused may stand: nothing is said of what they leave open. `lost_wiring` is true when
+    a walk could not be read whole; `unread` when a whole file is missing, which may have held anything.
     """
 
     source: Source
@@ -208,8 +230,12 @@ class Design:
     variants: tuple[VariantName, ...]
     variant: str | None
     instances: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    network_of: Mapping[str, str] = field(default_factory=dict)
+    instance_spans: Mapping[str, Span] = field(default_factory=dict)
     doubtful: frozenset[str] = frozenset()
+    meant: frozenset[str] = frozenset()
     lost_wiring: bool = False
+    unread: bool = False
 
     @property
     def feeds(self) -> tuple[Terminals, ...]:

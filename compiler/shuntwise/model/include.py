@@ -1,16 +1,18 @@
-"""SyntaxTree -> Collected: included files read and put in place of their `include` lines.
+"""SyntaxTree -> Collected: included files read and put in place of their `include` lines, data files beside them.
 
-In: a tree and a loader (the only way to other texts). Out: all entries in one list, findings on the
-includes, and what was lost in any of the files. Refuses to know what an entry means.
+In: a tree and a loader (the only way to other texts). Out: all entries in one list, the texts of the data
+files that drivers name, findings on what could not be read, and what was lost in any of the files. Refuses
+to know what an entry means, or what a data file says.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
 
 from shuntwise.diagnostics.diagnostic import Diagnostic, Label
 from shuntwise.model import findings
+from shuntwise.model.kinds import DRIVER
 from shuntwise.source import Source, Span
 from shuntwise.syntax import tree as t
 from shuntwise.syntax.parser import parse
@@ -46,10 +48,13 @@ def nothing_to_include(path: str, source: Source, library: bool) -> NotLoaded:
 
 @dataclass(frozen=True)
 class Collected:
+    """`attached` are the data files that were read, by the source that names them and the name as written."""
+
     source: Source
     entries: tuple[t.Entry, ...]
     lost: tuple[t.Lost, ...]
     sources: tuple[Source, ...]
+    attached: Mapping[tuple[Source, str], Source] = field(default_factory=dict)
 
 
 def include(tree: t.SyntaxTree, load: Loader, key: str = "") -> tuple[Collected, tuple[Diagnostic, ...]]:
@@ -57,7 +62,13 @@ def include(tree: t.SyntaxTree, load: Loader, key: str = "") -> tuple[Collected,
     gathering = _Gathering(load)
     gathering.take(tree, key, ())
     return (
-        Collected(tree.source, tuple(gathering.entries), tuple(gathering.lost), tuple(gathering.sources)),
+        Collected(
+            tree.source,
+            tuple(gathering.entries),
+            tuple(gathering.lost),
+            tuple(gathering.sources),
+            gathering.attached,
+        ),
         tuple(gathering.diagnostics),
     )
 
@@ -70,6 +81,8 @@ class _Gathering:
         self.sources: list[Source] = []
         self.diagnostics: list[Diagnostic] = []
         self.taken: dict[str, Span] = {}
+        self.attached: dict[tuple[Source, str], Source] = {}
+        self.data_files: dict[str, Source] = {}
 
     def take(self, tree: t.SyntaxTree, key: str, chain: tuple[tuple[str, str], ...]) -> None:
         chain = (*chain, (key, tree.source.name))
@@ -80,13 +93,14 @@ class _Gathering:
                 self.follow(entry, tree.source, chain)
             else:
                 self.entries.append(entry)
+                self.attach(entry)
 
     def follow(self, entry: t.Include, source: Source, chain: tuple[tuple[str, str], ...]) -> None:
         at = entry.path.span
         found = self.load(entry.path.value, source, entry.library)
         if isinstance(found, NotLoaded):
             # What the file would have declared is missing now: its own names cannot be known.
-            self.lost.append(t.Lost(frozenset(), at))
+            self.lost.append(t.Lost(frozenset(), at, whole_file=True))
             self.say(
                 findings.error(
                     "include-not-read",
@@ -138,6 +152,35 @@ class _Gathering:
         tree, form = parse(found.source)
         self.diagnostics.extend(form)
         self.take(tree, found.key, chain)
+
+    def attach(self, entry: t.Entry) -> None:
+        """Read the data files that a driver names, also one inside a variant."""
+        for inner in getattr(entry, "entries", ()):
+            self.attach(inner)
+        if isinstance(entry, t.DriverDecl):
+            for item in entry.items:
+                if isinstance(item.value, t.Text) and item.key is not None and item.key.text in DRIVER.files:
+                    self.attach_file(item.value)
+
+    def attach_file(self, named: t.Text) -> None:
+        wanted = (named.span.source, named.value)
+        if wanted in self.attached:
+            return
+        found = self.load(named.value, named.span.source, False)
+        if isinstance(found, Loaded) and found.key not in self.data_files and len(self.data_files) >= MOST_FILES:
+            found = NotLoaded(f"more than {MOST_FILES} data files are named", "a design is one box; put less into it")
+        if isinstance(found, NotLoaded):
+            self.say(
+                findings.error(
+                    "measured-not-read",
+                    named.span,
+                    f"the table `{named.value}` is not read: {found.reason}",
+                    label="named here",
+                    help=found.help,
+                )
+            )
+            return
+        self.attached[wanted] = self.data_files.setdefault(found.key, found.source)
 
     def say(self, finding: Diagnostic) -> None:
         self.diagnostics.append(finding)

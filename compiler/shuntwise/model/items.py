@@ -25,6 +25,7 @@ class Attributes:
     words: dict[str, Span]
     notes: tuple[str, ...]
     keyed_words: dict[str, t.Ident]
+    files: dict[str, t.Text]
 
 
 def read_items(
@@ -39,7 +40,7 @@ def read_items(
     reading = _Reading(kind, scope, subject, word_keys or {})
     for item in items:
         reading.take(item)
-    return Attributes(reading.quantities, reading.words, tuple(reading.notes), reading.keyed_words)
+    return Attributes(reading.quantities, reading.words, tuple(reading.notes), reading.keyed_words, reading.files)
 
 
 class _Reading:
@@ -49,6 +50,7 @@ class _Reading:
         self.words: dict[str, Span] = {}
         self.notes: list[str] = []
         self.keyed_words: dict[str, t.Ident] = {}
+        self.files: dict[str, t.Text] = {}
         self.keyed = {attribute.name: attribute for attribute in kind.attributes.values()}
         self.bare = {attribute.dimension: attribute for attribute in kind.bare}
 
@@ -69,10 +71,16 @@ class _Reading:
 
     def take_text(self, item: t.Item, value: t.Text) -> None:
         assert item.key is not None
-        if item.key.text in TEXTS:
+        key = item.key.text
+        if key in TEXTS:
             self.notes.append(value.value)
+        elif key not in self.kind.files:
+            known = (*TEXTS, *self.kind.files)
+            self.say(findings.unknown_word(key, item.key.span, known, "before a text in quotes"))
+        elif key in self.files:
+            self.twice(f"the `{key}` file", value.span, self.files[key].span)
         else:
-            self.say(findings.unknown_word(item.key.text, item.key.span, TEXTS, "before a text in quotes"))
+            self.files[key] = value
 
     def take_bare(self, item: t.Item, value: t.Expr) -> None:
         if isinstance(value, t.Name):
@@ -81,7 +89,7 @@ class _Reading:
                 self.take_word(word, item.span)
                 return
             if word not in self.scope.lets and u.read_code(word) is None:
-                known = (*self.kind.words, *self.keyed, *self.word_keys)
+                known = (*self.kind.words, *self.keyed, *self.word_keys, *self.kind.files)
                 if word in known:
                     self.say(findings.value_unclear(item.span, f"`{word}` has no value", "write it behind the word"))
                 else:
@@ -149,8 +157,15 @@ class _Reading:
 
     def take_keyed(self, key: t.Ident, value: t.Expr, span: Span) -> None:
         attribute = self.keyed.get(key.text)
+        if attribute is None and key.text in self.kind.files:
+            self.say(
+                findings.value_unclear(
+                    value.span, f"`{key.text}` names a file", f'write its name in quotes: `{key.text} "woofer.txt"`'
+                )
+            )
+            return
         if attribute is None:
-            known = (*self.keyed, *self.word_keys, *TEXTS, *self.kind.words)
+            known = (*self.keyed, *self.word_keys, *TEXTS, *self.kind.files, *self.kind.words)
             self.say(findings.unknown_word(key.text, key.span, known, f"on a {self.kind.word}"))
             return
         quantity = self.scope.typed(value, attribute, self.subject)
@@ -162,19 +177,22 @@ class _Reading:
     def put(self, name: str, quantity: Quantity) -> None:
         old = self.quantities.get(name)
         if old is not None:
-            self.say(
-                findings.error(
-                    "attribute-twice",
-                    quantity.span,
-                    f"{self.keyed[name].meaning} of `{self.subject}` is given twice",
-                    label="again",
-                    places=(Label(old.span, "first here"),),
-                    help="keep one of them",
-                    subjects=(self.subject,),
-                )
-            )
+            self.twice(self.keyed[name].meaning, quantity.span, old.span)
             return
         self.quantities[name] = quantity
+
+    def twice(self, meaning: str, again: Span, first: Span) -> None:
+        self.say(
+            findings.error(
+                "attribute-twice",
+                again,
+                f"{meaning} of `{self.subject}` is given twice",
+                label="again",
+                places=(Label(first, "first here"),),
+                help="keep one of them",
+                subjects=(self.subject,),
+            )
+        )
 
     def say(self, finding: Diagnostic) -> None:
         self.scope.say(finding)

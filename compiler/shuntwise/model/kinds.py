@@ -53,6 +53,7 @@ class PartKind:
     `value` is the attribute that follows the name. `bare` are attributes told by their unit alone.
     `words` maps a phrase to the construction that it names. `letters` are the label letters that the
     trade uses for the kind. `terminals` in the order in which a walk goes through: first in, second out.
+    `files` are keys whose quoted text names a data file beside the design.
     """
 
     word: str
@@ -62,6 +63,7 @@ class PartKind:
     words: dict[str, str] = field(default_factory=dict)
     letters: tuple[str, ...] = ()
     terminals: tuple[str, ...] = ("start", "end")
+    files: tuple[str, ...] = ()
 
     @property
     def attributes(self) -> dict[str, Attribute]:
@@ -148,9 +150,20 @@ DRIVER = PartKind(
         _attribute("qes", u.PLAIN, 0.05, 100, "electrical Q at resonance"),
         _attribute("qts", u.PLAIN, 0.05, 100, "total Q at resonance"),
         _attribute("sensitivity", u.DECIBEL, 40, 130, "level at 1 m for 2.83 V"),
+        # Factors and exponents of the voice-coil formulas; a factor's unit is ohm s^exponent, so it is a plain number.
+        _attribute("semi_k", u.PLAIN, 1e-7, 100, "factor K of the semi-inductance K (j w)^n, in ohm s^n"),
+        _attribute("semi_n", u.PLAIN, 0.3, 1, "exponent n of the semi-inductance K (j w)^n"),
+        _attribute("wright_kr", u.PLAIN, 1e-9, 100, "factor of Wright's resistance Kr w^Xr, in ohm s^Xr"),
+        _attribute("wright_xr", u.PLAIN, 0.1, 1.5, "exponent of Wright's resistance Kr w^Xr"),
+        _attribute("wright_ki", u.PLAIN, 1e-9, 100, "factor of Wright's reactance Ki w^Xi, in ohm s^Xi"),
+        _attribute("wright_xi", u.PLAIN, 0.1, 1.5, "exponent of Wright's reactance Ki w^Xi"),
+        _attribute("alpha", u.PLAIN, 0.02, 50, "compliance ratio Vas/Vb of driver and box"),
+        _attribute("fb", u.HERTZ, 5, 500, "tuning of a vented box"),
+        _attribute("ql", u.PLAIN, 0.5, 200, "leakage Q of a vented box"),
     ),
     letters=(),
     terminals=("+", "-"),
+    files=("measured",),
 )
 
 AMPLIFIER = PartKind(
@@ -159,8 +172,13 @@ AMPLIFIER = PartKind(
     keyed=(
         _attribute("least", u.OHM, 0.1, 1e3, "least load impedance that it may drive"),
         _attribute("source", u.OHM, 1e-4, 100, "output resistance, cable included"),
+        _attribute("crest", u.PLAIN, 1, 30, "peak over r.m.s. value of the programme that it plays at its limit"),
+        _attribute("marked", u.OHM, 0.5, 1e3, "nominal impedance that the box is marked with"),
+        _attribute("boxes", u.PLAIN, 1, 100, "number of such boxes that are linked to it"),
     ),
     words={"bridged": "bridged"},
 )
+PROGRAMMES = ("simulated", "pink", "sine")
+"""What may stand behind `programme` on an amplifier; the first is taken where nothing does."""
 AMPLIFIER_LOAD = _attribute("load", u.OHM, 0.1, 1e3, "the load at which its power is rated")
 COUPLING = Attribute("coupling", u.PLAIN, -1, 1, "coupling factor", signed=True)

@@ -20,6 +20,7 @@ from shuntwise.model.design import (
     Coupling,
     Design,
     Driver,
+    ImpedanceTable,
     Leg,
     Part,
     Quantity,
@@ -27,10 +28,12 @@ from shuntwise.model.design import (
     VariantName,
     Walk,
 )
+from shuntwise.model.driver_check import check_driver
 from shuntwise.model.evaluate import Scope
 from shuntwise.model.include import Collected
 from shuntwise.model.intent import read_expectations, read_limits, read_waivers
 from shuntwise.model.items import Attributes, read_items
+from shuntwise.model.measured import read_table
 from shuntwise.model.wiring import RETURN_WORDS, Place, resolve_walks
 from shuntwise.source import Span
 from shuntwise.syntax import tree as t
@@ -69,6 +72,16 @@ def resolve(
     return _Resolver(collected, declarations, said, variant, catalogue).design()
 
 
+class AnyName(frozenset[str]):
+    """All names there are: what a file that could not be read may have declared."""
+
+    def __contains__(self, name: object) -> bool:
+        return True
+
+    def __or__(self, other: object) -> AnyName:
+        return self
+
+
 class _Resolver:
     def __init__(
         self,
@@ -80,12 +93,17 @@ class _Resolver:
     ) -> None:
         self.collected, self.d, self.diagnostics = collected, declarations, diagnostics
         self.variant, self.catalogue = variant, catalogue
-        self.doubtful = frozenset[str]().union(*(lost.words for lost in collected.lost))
+        unread = any(lost.whole_file for lost in collected.lost)
+        words = frozenset(declarations.stray_words).union(*(lost.words for lost in collected.lost))
+        self.doubtful: frozenset[str] = AnyName() if unread else words
         self.parts: dict[str, Part] = {}
         self.couplings: list[Coupling] = []
         self.walks: list[Walk] = []
         self.node_spans: dict[str, tuple[Span, ...]] = {}
+        self.meant: set[str] = set()
         self.instances: dict[str, tuple[str, ...]] = {}
+        self.network_of: dict[str, str] = {}
+        self.instance_spans: dict[str, Span] = {}
         self.lost_wiring = declarations.stray_walks or bool(collected.lost)
         self.used_sets: set[str] = set()
         self.seen_networks: set[str] = set()
@@ -140,8 +158,12 @@ class _Resolver:
             ),
             variant=self.variant,
             instances=self.instances,
+            network_of=self.network_of,
+            instance_spans=self.instance_spans,
             doubtful=self.doubtful,
+            meant=frozenset(self.meant),
             lost_wiring=self.lost_wiring,
+            unread=isinstance(self.doubtful, AnyName),
         )
         return design, tuple(self.diagnostics)
 
@@ -183,69 +205,32 @@ class _Resolver:
                     help="it is the word for the input's minus: choose another name",
                 )
             )
-        quantities = attributes.quantities
-        self.check_model(name, quantities, nominal)
-        return Driver(name, nominal, quantities, role, attributes.notes, entry.span, entry.name.span)
+        quantities, named = attributes.quantities, attributes.files.get("measured")
+        table = self.measured(named)
+        written = {item.key.text for item in entry.items if item.key is not None}
+        said, refused = check_driver(name, quantities, written, named.span if named else None)
+        self.diagnostics.extend(said)
+        return Driver(
+            name,
+            nominal,
+            quantities,
+            role,
+            attributes.notes,
+            entry.span,
+            entry.name.span,
+            measured=table,
+            measured_span=named.span if named else None,
+            model_refused=refused or (named is not None and table is None),
+        )
 
-    def check_model(self, name: str, quantities: dict[str, Quantity], nominal: Quantity | None) -> None:
-        """A resonance needs its frequency, the DC resistance and two of the three Q's."""
-        resonance = {"fs", "qms", "qes", "qts"} & set(quantities)
-        missing = []
-        if resonance or "le" in quantities:
-            missing = [] if "re" in quantities else ["re"]
-        if resonance:
-            missing += [] if "fs" in quantities else ["fs"]
-            qs = [q for q in ("qms", "qes", "qts") if q in quantities]
-            missing += ["qms", "qes"][: 2 - len(qs)] if len(qs) < 2 else []
-        if missing:
-            given = quantities[sorted(resonance | ({"le"} & set(quantities)))[0]]
-            self.say(
-                findings.error(
-                    "driver-model-incomplete",
-                    given.span,
-                    f"the model of `{name}` lacks {' and '.join(missing)}",
-                    label="given here",
-                    why="a resonance is told by re, fs and two of qms, qes, qts",
-                    help="add what is missing, or leave the driver as its nominal resistance",
-                    subjects=(name,),
-                )
-            )
-            for key in (*resonance, "le"):
-                quantities.pop(key, None)
-            return
-        if "qts" in quantities:
-            self.check_qs(name, quantities)
-
-    def check_qs(self, name: str, quantities: dict[str, Quantity]) -> None:
-        qts = quantities["qts"]
-        others = [quantities[q] for q in ("qms", "qes") if q in quantities]
-        if any(other.value <= qts.value for other in others):
-            self.say(
-                findings.error(
-                    "driver-model-incomplete",
-                    qts.span,
-                    f"the total Q of `{name}` is not below its parts",
-                    why="1/qts = 1/qms + 1/qes",
-                    help="check the three values",
-                    subjects=(name,),
-                )
-            )
-            for key in ("fs", "qms", "qes", "qts"):
-                quantities.pop(key, None)
-        elif len(others) == 2:
-            expected = 1 / (1 / others[0].value + 1 / others[1].value)
-            if abs(expected / qts.value - 1) > 0.05:
-                self.say(
-                    findings.error(
-                        "driver-model-incomplete",
-                        qts.span,
-                        f"the three Q's of `{name}` contradict each other",
-                        label=f"qms and qes give {expected:.3g}",
-                        why="1/qts = 1/qms + 1/qes",
-                        help="remove the one that is least certain",
-                        subjects=(name,),
-                    )
-                )
+    def measured(self, named: t.Text | None) -> ImpedanceTable | None:
+        """The table that a driver names; what is wrong with it has been said, or is said here."""
+        source = self.collected.attached.get((named.span.source, named.value)) if named else None
+        if source is None:
+            return None
+        table, said = read_table(source)
+        self.diagnostics.extend(said)
+        return table
 
     def amplifier(self, scope: Scope) -> Amplifier | None:
         entry = self.d.amplifier
@@ -255,9 +240,12 @@ class _Resolver:
         assert kind.value is not None
         power = scope.typed(entry.power, kind.value, "amplifier")
         load = scope.typed(entry.load, kinds.AMPLIFIER_LOAD, "amplifier")
-        attributes = read_items(entry.items, kind, scope, "amplifier")
+        attributes = read_items(entry.items, kind, scope, "amplifier", word_keys={"programme": kinds.PROGRAMMES})
         self.override("amplifier", kind, attributes, scope)
-        return Amplifier(power, load, attributes.quantities, "bridged" in attributes.words, entry.span)
+        word = attributes.keyed_words.get("programme")
+        programme = word.text if word is not None else kinds.PROGRAMMES[0]
+        bridged = "bridged" in attributes.words
+        return Amplifier(power, load, attributes.quantities, bridged, entry.span, programme)
 
     # --- parts
 
@@ -439,7 +427,7 @@ class _Resolver:
         network = self.d.networks.get(use.network.text)
         label = prefix + use.name.text
         if network is None:
-            if use.network.text not in self.doubtful and not any(not lost.words for lost in self.collected.lost):
+            if use.network.text not in self.doubtful:
                 self.say(
                     findings.unknown_name(
                         use.network.text, use.network.span, self.d.networks, "no network of this name"
@@ -473,6 +461,7 @@ class _Resolver:
         if network.name.text not in self.seen_networks:  # once for each network, not for each use
             self.seen_networks.add(network.name.text)
             self.diagnostics.extend(said)
+        self.doubtful |= inner.stray_words
         values = self.arguments(use, network, scope)
         lets: dict[str, t.Expr | Quantity] = {**{name: let.value for name, let in inner.lets.items()}, **values}
         unset = frozenset(param.name.text for param in network.params) - frozenset(values)
@@ -480,6 +469,8 @@ class _Resolver:
             lets, self.diagnostics, parts=inner.parts, doubtful=self.doubtful | unset, design_scope=scope.design_scope
         )
         self.instances[label] = tuple(f"{label}.{port.text}" for port in network.ports)
+        self.network_of[label] = network.name.text
+        self.instance_spans[label] = use.name.span
         for entry in inner.parts.values():
             self.part(entry, f"{label}.{entry.name.text}", local)
         self.coupling_entries(inner.couplings, f"{label}.", local)
@@ -531,13 +522,19 @@ class _Resolver:
 
     # --- wiring
 
-    def through(self, parts: Mapping[str, t.PartDecl], uses: Mapping[str, t.Use]) -> dict[str, tuple[str, ...]]:
+    def through(
+        self, parts: Mapping[str, t.PartDecl], uses: Mapping[str, t.Use], prefix: str = ""
+    ) -> dict[str, tuple[str, ...]]:
         table = {name: kinds.KINDS[entry.kind.text].terminals for name, entry in parts.items()}
-        for name, use in uses.items():
-            network = self.d.networks.get(use.network.text)
-            if network is not None and len(network.ports) >= 2:
-                table[name] = tuple(port.text for port in network.ports)
+        for name in uses:
+            ports = self.instances.get(prefix + name, ())
+            if len(ports) >= 2:
+                table[name] = tuple(port.rpartition(".")[2] for port in ports)
         return table
+
+    def refused(self, uses: Mapping[str, t.Use], prefix: str = "") -> frozenset[str]:
+        """Uses that were not put in: the finding has been made, and nothing is said of what they leave open."""
+        return frozenset(name for name in uses if prefix + name not in self.instances)
 
     def named_terminals(self, parts: Mapping[str, t.PartDecl], uses: Mapping[str, t.Use]) -> frozenset[str]:
         tapped = {name for name, entry in parts.items() if entry.kind.text == kinds.TAPPED_COIL.word}
@@ -558,7 +555,7 @@ class _Resolver:
             through=self.through(d.parts, d.uses),
             named_terminals=self.named_terminals(d.parts, d.uses),
             returns=tuple(pair.name for pair in terminals if pair.fed),
-            doubtful=self.doubtful,
+            doubtful=self.doubtful | self.refused(d.uses),
         )
         self.take_wiring(walks, place)
         for name, testpoint in d.testpoints.items():
@@ -569,11 +566,11 @@ class _Resolver:
     def wire_network(self, network: t.NetworkDecl, inner: Declarations, label: str) -> None:
         place = Place(
             paired={},
-            through=self.through(inner.parts, inner.uses),
+            through=self.through(inner.parts, inner.uses, f"{label}."),
             named_terminals=self.named_terminals(inner.parts, inner.uses),
             ports=tuple(port.text for port in network.ports),
             prefix=f"{label}.",
-            doubtful=self.doubtful,
+            doubtful=self.doubtful | self.refused(inner.uses, f"{label}."),
         )
         self.take_wiring([(walk, None) for walk in inner.walks], place)
 
@@ -582,6 +579,7 @@ class _Resolver:
         self.walks += wiring.walks
         self.node_spans.update({node: tuple(spans) for node, spans in wiring.node_spans.items()})
         self.lost_wiring |= wiring.lost
+        self.meant |= wiring.meant
         self.diagnostics.extend(wiring.diagnostics)
 
     # --- what `set`, `omit`, `fit` and couplings name
@@ -591,7 +589,7 @@ class _Resolver:
         names = (*self.parts, *self.d.drivers, *lets, "amplifier")
         for target, entry in self.d.sets.items():
             owner = target.rpartition(".")[0]
-            if target not in self.used_sets and {target, owner}.isdisjoint(self.doubtful):
+            if target not in self.used_sets and target not in self.doubtful and owner not in self.doubtful:
                 self.say(findings.unknown_name(target, entry.target.span, names, "nothing with a value of this name"))
         for target, (_, path) in self.d.fittings.items():
             if target not in self.fitting_done and target not in self.doubtful:
@@ -599,7 +597,7 @@ class _Resolver:
         kept = []
         for coupling in self.couplings:
             lacking = [label for label in (coupling.first, coupling.second) if label not in self.parts]
-            for label in lacking:
+            for label in (label for label in lacking if label not in self.doubtful):
                 self.say(findings.unknown_name(label, coupling.span, self.parts, "no coil of this name"))
             if not lacking:
                 kept.append(coupling)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic
@@ -20,6 +20,7 @@ from shuntwise.syntax.words import nearest
 
 RETURN_WORDS = ("return", "ground")
 _NEAR_RETURN = frozenset(("gnd", "earth", "common", "com", "minus", "ret", "neutral", "returns", "grnd"))
+_LABEL = re.compile(r"([^\W\d]+)\d+[a-z]?")
 _PART_LIKE = re.compile(r"(?:[LCRT]|TL)\d+[a-z]?", re.IGNORECASE)
 
 
@@ -43,11 +44,12 @@ class Place:
 
 @dataclass
 class Wiring:
-    """What came of the walks of one scope."""
+    """What came of the walks of one scope. `meant` are names that a refused station may have stood for."""
 
     walks: list[Walk] = field(default_factory=list)
     node_spans: dict[str, list[Span]] = field(default_factory=dict)
     diagnostics: list[Diagnostic] = field(default_factory=list)
+    meant: set[str] = field(default_factory=set)
     lost: bool = False
 
 
@@ -69,6 +71,25 @@ def _paths(stations: Sequence[t.Station]) -> Iterator[t.Path]:
                 yield from _paths(chain.stations)
 
 
+def _named(stations: Sequence[t.Station]) -> Iterator[str]:
+    """All that stations name, without pads' signs and terminals."""
+    for station in stations:
+        if isinstance(station, t.Group):
+            for chain in station.chains:
+                yield from _named(chain.stations)
+        else:
+            yield station.owner.text if isinstance(station, t.Pad) else station.words[0].text
+
+
+def might_be(word: str, names: Iterable[str]) -> Iterator[str]:
+    """The names that a slip may have turned into `word`: near ones, and labels with the same letters."""
+    label = _LABEL.fullmatch(word)
+    for name in names:
+        other = _LABEL.fullmatch(name)
+        if (label and other and label[1].casefold() == other[1].casefold()) or nearest(word, (name,)):
+            yield name
+
+
 class _Resolving:
     def __init__(self, place: Place, counts: Counter[str]) -> None:
         self.place, self.counts = place, counts
@@ -83,7 +104,8 @@ class _Resolving:
                     "a walk joins at least two things",
                     label="stands alone",
                     help="go on with `-- ...`",
-                )
+                ),
+                *_named(walk.stations),
             )
             return
         self.out.walks.append(Walk(self.stops(walk.stations), leg, walk.span))
@@ -115,7 +137,8 @@ class _Resolving:
                             "a branch of a group begins and ends with a part",
                             label="this end is a node",
                             help="the group's two ends are where the walk enters and leaves it; name nodes outside",
-                        )
+                        ),
+                        *_named([group]),
                     )
                     return UnknownStop(group.span)
         if len(chains) == 1:
@@ -157,7 +180,8 @@ class _Resolving:
                     label="only inputs, posts and drivers have plus and minus pads",
                     help=f"walk through it: `... -- {owner} -- ...`",
                     subjects=(owner,),
-                )
+                ),
+                owner,
             )
         elif self.place.prefix:
             self.refuse(
@@ -173,7 +197,8 @@ class _Resolving:
             self.refuse(
                 findings.unknown_name(
                     owner, pad.owner.span, self.place.paired, "no input, posts or driver of this name"
-                )
+                ),
+                *might_be(owner, self.place.paired),
             )
         return UnknownStop(pad.span)
 
@@ -202,7 +227,8 @@ class _Resolving:
                     help=f"write `{name}+` or `{name}-`",
                     fixes=(plus,),
                     subjects=(name,),
-                )
+                ),
+                name,
             )
             return UnknownStop(span)
         if name in place.doubtful:
@@ -230,7 +256,8 @@ class _Resolving:
                     known,
                     "no part, driver or node of this name",
                     why="a part that is nowhere declared cannot be placed in the circuit",
-                )
+                ),
+                *might_be(name, (*place.through, *place.paired)),
             )
             return UnknownStop(span)
         node = place.prefix + name
@@ -245,7 +272,9 @@ class _Resolving:
             terminals = self.place.through[owner]
             if terminal.text in terminals:
                 return NodeStop(self.place.prefix + path.text, path.span)
-            self.refuse(findings.unknown_name(terminal.text, terminal.span, terminals, f"no terminal of `{owner}`"))
+            self.refuse(
+                findings.unknown_name(terminal.text, terminal.span, terminals, f"no terminal of `{owner}`"), owner
+            )
             return UnknownStop(path.span)
         if owner in self.place.doubtful:
             return self.unknown(path.span)
@@ -257,13 +286,15 @@ class _Resolving:
                     f"`{owner}` has two ends only, which a walk goes through",
                     help=f"walk through it: `... -- {owner} -- ...`",
                     subjects=(owner,),
-                )
+                ),
+                owner,
             )
             return UnknownStop(path.span)
         self.refuse(
             findings.unknown_name(
                 owner, path.span, self.place.named_terminals, "no network or tapped coil of this name"
-            )
+            ),
+            *might_be(owner, self.place.named_terminals),
         )
         return UnknownStop(path.span)
 
@@ -280,7 +311,8 @@ class _Resolving:
                 label="one node of several",
                 why="with two amplifiers the returns are not the same wire",
                 help=f"write {choices}" if returns else "declare an `input`",
-            )
+            ),
+            *returns,
         )
         return UnknownStop(span)
 
@@ -306,6 +338,8 @@ class _Resolving:
         self.out.lost = True
         return UnknownStop(span)
 
-    def refuse(self, finding: Diagnostic) -> None:
+    def refuse(self, finding: Diagnostic, *meant: str) -> None:
+        """Make a finding on a station that has to be left out; `meant` are local names that it may stand for."""
         self.out.lost = True
         self.out.diagnostics.append(finding)
+        self.out.meant.update(self.place.prefix + name for name in meant)

@@ -110,9 +110,7 @@ def emit(network: Network, sweep: Sweep, *, design_title: str, notes: Sequence[s
     lines += ["*", *OPTIONS, "*", *_outputs(network, driver_nodes, impedance_nodes)]
     lines += [f".ac dec {sweep.points_per_decade} {sweep.freq_from_hz!r} {sweep.freq_to_hz!r}", ".end"]
     text = "\n".join(lines) + "\n"
-    return Netlist(
-        text, sweep, nodes, spell.elements, spell.couplings, spell.feeds, driver_nodes, impedance_nodes
-    )
+    return Netlist(text, sweep, nodes, spell.elements, spell.couplings, spell.feeds, driver_nodes, impedance_nodes)
 
 
 def _circuit(network: Network, spell: _Speller) -> Iterator[str]:
@@ -155,9 +153,7 @@ def _copy(network: Network, measured: Feed, spell: _Speller) -> Iterator[str]:
         yield spell.coupling(coupling)
 
 
-def _outputs(
-    network: Network, driver_nodes: Mapping[str, str], impedance_nodes: Mapping[str, str]
-) -> Iterator[str]:
+def _outputs(network: Network, driver_nodes: Mapping[str, str], impedance_nodes: Mapping[str, str]) -> Iterator[str]:
     """The print line. There is one only, over several rows: gnucap keeps the last and forgets the others."""
     yield "* note: vm is a magnitude, vp a phase: ngspice prints it in radians, gnucap in degrees"
     for driver in network.drivers:
@@ -188,38 +184,46 @@ class _Speller:
         measured: Feed | None = None,
         at: str = "",
     ) -> None:
+        # The classes by name: the shortcuts on `Circuit` are not there yet if another thread is importing.
+        from PySpice.Spice import BasicElement
         from PySpice.Spice.Netlist import Circuit
 
         logging.getLogger("PySpice").setLevel(logging.CRITICAL)
         self._circuit = Circuit("")
+        self._class = {
+            "R": BasicElement.Resistor,
+            "L": BasicElement.Inductor,
+            "C": BasicElement.Capacitor,
+            "K": BasicElement.CoupledInductor,
+            "V": BasicElement.VoltageSource,
+            "I": BasicElement.CurrentSource,
+            "E": BasicElement.VoltageControlledVoltageSource,
+        }
         self.elements = {e.name: names.element(e.kind, e.name, prefix) for e in network.elements}
         self.couplings = {c.name: names.element("K", c.name, prefix) for c in network.couplings}
-        self.feeds = {
-            f.name: names.element("I" if f is measured else "V", f.name, prefix) for f in network.feeds
-        }
+        self.feeds = {f.name: names.element("I" if f is measured else "V", f.name, prefix) for f in network.feeds}
         self.nodes = {GROUND: GROUND} | ({measured.node: at} if measured else {})
         self.nodes |= {node: names.node(node, prefix) for node in network.nodes if node not in self.nodes}
 
+    def _line(self, kind: str, name: str, *words: str | float) -> str:
+        return str(self._class[kind](self._circuit, name[1:], *words)).lower()
+
     def element(self, element: Element) -> str:
-        add = {"R": self._circuit.R, "L": self._circuit.L, "C": self._circuit.C}[element.kind]
         ends = self.nodes[element.plus], self.nodes[element.minus]
-        return str(add(self.elements[element.name][1:], *ends, float(element.value))).lower()
+        return self._line(element.kind, self.elements[element.name], *ends, float(element.value))
 
     def coupling(self, coupling: Coupling) -> str:
         coils = ("L" + self.elements[end][1:] for end in (coupling.first, coupling.second))
-        return str(self._circuit.K(self.couplings[coupling.name][1:], *coils, float(coupling.k))).lower()
+        return self._line("K", self.couplings[coupling.name], *coils, float(coupling.k))
 
     def voltage(self, feed: Feed, volt: float) -> str:
         """A source from ground to the feed's node. `dc 0` spares a note from ngspice."""
-        name = self.feeds[feed.name][1:]
-        return str(self._circuit.V(name, self.nodes[feed.node], GROUND, f"dc 0 ac {volt!r}")).lower()
+        return self._line("V", self.feeds[feed.name], self.nodes[feed.node], GROUND, f"dc 0 ac {volt!r}")
 
     def current(self, feed: Feed) -> str:
         """A source of 1 A into the feed's node: through a source current flows from its first node."""
-        name = self.feeds[feed.name][1:]
-        return str(self._circuit.I(name, GROUND, self.nodes[feed.node], "dc 0 ac 1.0")).lower()
+        return self._line("I", self.feeds[feed.name], GROUND, self.nodes[feed.node], "dc 0 ac 1.0")
 
     def meter(self, driver: Driver, name: str, node: str) -> str:
         """A source that repeats the driver's voltage between `node` and ground."""
-        pads = self.nodes[driver.plus], self.nodes[driver.minus]
-        return str(self._circuit.VCVS(name[1:], node, GROUND, *pads, 1.0)).lower()
+        return self._line("E", name, node, GROUND, self.nodes[driver.plus], self.nodes[driver.minus], 1.0)

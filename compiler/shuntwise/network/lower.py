@@ -1,20 +1,21 @@
 """Circuit -> Network: trade terms turned into ideal elements.
 
 In: a sound circuit. Out: a `Network`, and what stands in the way if there is none. A coil becomes its
-inductance and its DC resistance, a driver its lumped model. What hangs on no input is left out: it
-carries no current, and the wiring checks have named it.
+inductance and its DC resistance, a driver what `driver_model` makes of it. What hangs on no input is left
+out: it carries no current, and the wiring checks have named it.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import pi, sqrt
+from math import sqrt
 
 import networkx as nx
 
 from shuntwise.graph.circuit import Circuit, Edge
 from shuntwise.model.design import Driver, Part
-from shuntwise.network.network import GROUND, Branch, Coupling, Element, ElementKind, Feed, Network
+from shuntwise.network.driver_model import driver_model, lacks
+from shuntwise.network.network import GROUND, Branch, Coupling, Element, ElementKind, Feed, FitReport, Network
 from shuntwise.network.network import Driver as DriverPort
 
 TIGHT = 0.98
@@ -46,8 +47,8 @@ def _obstacle(circuit: Circuit) -> Unlowered | None:
         if part.value is None and part.kind != "link":
             return Unlowered(f"a sound value of `{part.label}`", (part.label,))
     for driver in design.drivers.values():
-        if driver.nominal is None and "re" not in driver.quantities:
-            return Unlowered(f"the impedance of `{driver.name}`", (driver.name,))
+        if lacking := lacks(driver):
+            return Unlowered(lacking, (driver.name,))
     if any(coupling.k is None for coupling in design.couplings):
         return Unlowered("a sound coupling factor")
     grounds = {circuit.pad(pair.name, "-") for pair in design.feeds}
@@ -60,27 +61,6 @@ def _obstacle(circuit: Circuit) -> Unlowered | None:
             return Unlowered(f"inputs `{fed[net]}` and `{pair.name}` that are not joined", (pair.name,))
         fed[net] = pair.name
     return None
-
-
-def driver_resonance(driver: Driver) -> tuple[float, float, float] | None:
-    """Res (ohm), Lces (H) and Cmes (F) of the motional branch; None where no resonance is given.
-
-    Res = Re Qms/Qes, Lces = Re/(2 pi fs Qes), Cmes = Qes/(2 pi fs Re): R. H. Small, Direct-radiator
-    loudspeaker system analysis, J. Audio Eng. Soc. 20(5), 1972.
-    """
-    q = driver.quantities
-    if "fs" not in q or "re" not in q:
-        return None
-    re, omega = q["re"].value, 2 * pi * q["fs"].value
-    if "qms" in q and "qes" in q:
-        qms, qes = q["qms"].value, q["qes"].value
-    elif "qms" in q:
-        qms = q["qms"].value
-        qes = 1 / (1 / q["qts"].value - 1 / qms)
-    else:
-        qes = q["qes"].value
-        qms = 1 / (1 / q["qts"].value - 1 / qes)
-    return re * qms / qes, re / (omega * qes), qes / (omega * re)
 
 
 def tapped_sections(part: Part) -> tuple[float, float, float]:
@@ -102,6 +82,7 @@ class _Lowering:
         self.elements: list[Element] = []
         self.couplings: list[Coupling] = []
         self.branches: list[Branch] = []
+        self.fits: list[FitReport] = []
         self.live = self._live()
 
     def _live(self) -> set[str]:
@@ -125,7 +106,13 @@ class _Lowering:
             if self.circuit.pad(name, "+") in self.live
         )
         return Network(
-            tuple(self.elements), tuple(self.couplings), feeds, drivers, tuple(self.branches), design.title or ""
+            tuple(self.elements),
+            tuple(self.couplings),
+            feeds,
+            drivers,
+            tuple(self.branches),
+            design.title or "",
+            tuple(self.fits),
         )
 
     def edge(self, edge: Edge) -> None:
@@ -156,37 +143,30 @@ class _Lowering:
             self.couplings.append(Coupling(f"{part.label}.k", f"{part.label}.lower", f"{part.label}.upper", k))
 
     def driver(self, driver: Driver, edge: Edge) -> None:
-        q, name = driver.quantities, driver.name
-        if "re" not in q:
-            assert driver.nominal is not None
-            self.series(edge, [("R", f"{name}.nominal", driver.nominal.value)])
-            return
-        chain: list[tuple[ElementKind, str, float]] = [("R", f"{name}.re", q["re"].value)]
-        if "le" in q:
-            chain.append(("L", f"{name}.le", q["le"].value))
-        resonance = driver_resonance(driver)
-        if resonance is None:
-            self.series(edge, chain)
-            return
-        res, lces, cmes = resonance
-        inner = f"inside {name}"
-        minus = self.node_of[edge.minus]
-        self.series(edge, chain, until=inner)
-        motional: tuple[tuple[ElementKind, str, float], ...] = (
-            ("R", "res", res),
-            ("L", "lces", lces),
-            ("C", "cmes", cmes),
-        )
-        names = [f"{name}.{suffix}" for _, suffix, _ in motional]
-        for (kind, _, value), element in zip(motional, names, strict=True):
-            self.elements.append(Element(element, kind, inner, minus, value, name))
-        branch = self.branches.pop()
-        self.branches.append(Branch(branch.label, branch.plus, minus, branch.through, (*branch.elements, *names)))
+        """The stages of the driver's model in series, the chains of each stage side by side."""
+        model = driver_model(driver)
+        name, plus, minus = driver.name, self.node_of[edge.plus], self.node_of[edge.minus]
+        names: list[str] = []
+        node = plus
+        for index, stage in enumerate(model.stages, 1):
+            following = minus if index == len(model.stages) else f"inside {name}.{stage[0][-1].suffix}"
+            for chain in stage:
+                at = node
+                for link in chain:
+                    element = f"{name}.{link.suffix}"
+                    to = following if link is chain[-1] else f"inside {element}"
+                    self.elements.append(Element(element, link.kind, at, to, link.value, name))
+                    names.append(element)
+                    at = to
+            node = following
+        self.branches.append(Branch(edge.key, plus, minus, names[0], tuple(names)))
+        if model.fit is not None:
+            self.fits.append(model.fit)
 
-    def series(self, edge: Edge, chain: list[tuple[ElementKind, str, float]], until: str | None = None) -> None:
-        """Elements in series from the edge's plus to its minus (or to `until`); zero resistances are left out."""
+    def series(self, edge: Edge, chain: list[tuple[ElementKind, str, float]]) -> None:
+        """Elements in series from the edge's plus to its minus; zero resistances are left out."""
         chain = [link for link in chain if link[2] > 0]
-        end = until or self.node_of[edge.minus]
+        end = self.node_of[edge.minus]
         node = self.node_of[edge.plus]
         for index, (kind, name, value) in enumerate(chain):
             following = end if index == len(chain) - 1 else f"inside {name}"

@@ -75,8 +75,43 @@ class Branch:
 
 
 @dataclass(frozen=True)
+class FitReport:
+    """How near the elements of one driver come to the impedance that they stand for.
+
+    `stands_for` is what was fitted, in words. The two errors are those of the whole driver at each of `freq_hz`
+    (F,), which span the band in which they hold; outside it the elements go on as elements do. `scatter` is
+    the noise of a measured table, as a fraction of the magnitude; 0 for a formula.
+    """
+
+    driver: str
+    stands_for: str
+    sections: int
+    resonances: int
+    freq_hz: tuple[float, ...]
+    magnitude_error: tuple[float, ...]
+    phase_error_deg: tuple[float, ...]
+    scatter: float = 0.0
+
+    @property
+    def band_hz(self) -> tuple[float, float]:
+        return self.freq_hz[0], self.freq_hz[-1]
+
+    @property
+    def worst_magnitude(self) -> tuple[float, float]:
+        """The greatest magnitude error as a fraction, unsigned, and its frequency."""
+        return max((abs(error), freq) for error, freq in zip(self.magnitude_error, self.freq_hz, strict=True))
+
+    @property
+    def worst_phase(self) -> tuple[float, float]:
+        """The greatest phase error in degrees, unsigned, and its frequency."""
+        return max((abs(error), freq) for error, freq in zip(self.phase_error_deg, self.freq_hz, strict=True))
+
+
+@dataclass(frozen=True)
 class Network:
     """Elements, couplings, feeds and the places where a builder reads results.
+
+    `fits` has one entry for each driver whose elements were fitted to a formula or a table.
 
     Invariants (kept by `lower`): element names unique; coupling ends are inductors of this network; every
     node has a path of elements to ground; no two feeds on one node and none on ground.
@@ -88,6 +123,7 @@ class Network:
     drivers: tuple[Driver, ...] = ()
     branches: tuple[Branch, ...] = ()
     title: str = ""
+    fits: tuple[FitReport, ...] = ()
 
     @cached_property
     def nodes(self) -> tuple[str, ...]:

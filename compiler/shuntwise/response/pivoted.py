@@ -13,6 +13,7 @@ the square roots of their greatest entries before LAPACK pivots.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from typing import Any
 
 import numpy as np
 
@@ -83,7 +84,7 @@ class PivotedPoints:
             return np.asarray(1 / value + 0j * omega)
         return np.asarray(1j * omega * value)
 
-    def _stamps(self, part: slice) -> Iterable[tuple[int, int, Complex | float]]:
+    def _stamps(self, part: slice) -> Iterable[tuple[int, int, Any]]:
         """Entries (row, column, amount) of the full matrix; rows and columns of fed nodes are -2 - feed, ground -1."""
         place = {GROUND: -1, **{f.node: -2 - i for i, f in enumerate(self._network.feeds)}, **self._unknown}
         omega = self._omega[part]

@@ -23,7 +23,7 @@ A ratio y_kn / total far above 1 means that a total nearly vanished; the tape wa
 from __future__ import annotations
 
 import heapq
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -31,6 +31,7 @@ import numpy as np
 from shuntwise.network.network import GROUND, Network
 from shuntwise.response.reduction import SERIES, Cluster, reduce, unfold
 from shuntwise.response.tape import ONE, ZERO, Monomial, Scalar, Tape
+from shuntwise.response.windings import Winding, find_windings
 
 Drive = frozenset[str]
 """The names of the feeds that stand at 1 V; the amplifiers of the others are at rest, at 0 V."""
@@ -39,13 +40,8 @@ Terms = dict[int, list[Monomial]]
 """Coefficients by power of s."""
 
 
-@dataclass(frozen=True)
-class Winding:
-    """A coupled coil with the elements in series with it. `path` holds the nodes, `items` the (element, sign) between."""
-
-    coil: int
-    path: tuple[str, ...]
-    items: tuple[tuple[int, int], ...]
+MAX_CHAIN = 8
+"""Levels of a tree that may be multiplied out: 8 factors of even 1e15 stay far inside the range of numbers."""
 
 
 @dataclass(frozen=True)
@@ -79,15 +75,24 @@ class Plan:
             self._refuse_absurd(number, value)
         self._kinds = [element.kind for element in network.elements]
         self._terminals = {GROUND, *(feed.node for feed in network.feeds)}
-        self._groups = self._find_windings()
+        windings = find_windings(network, self._terminals)
+        self._groups, self._loose = windings.groups, windings.loose
+        self._in_winding = {
+            item: (group, p, place)
+            for group, members in enumerate(self._groups)
+            for p, winding in enumerate(members)
+            for place, (item, _) in enumerate(winding.items)
+        }
+        self._in_loose = {item for winding, _ in self._loose for item, _ in winding.items}
         self._build_trees()
         self._mesh = self._open_mesh()
         self._stamped: dict[str, list[int]] = {}
         self._y_winding = [self._stamp(group) for group in self._groups]
-        self._eliminated = self._eliminate()
+        self._eliminated, floating = self._eliminate()
+        self.floating = (*windings.floating, *floating)
         self._at_clusters()
         self._voltages: dict[Drive, dict[str, int]] = {}
-        self._quantities: dict[tuple[Drive, int], int] = {}
+        self._per_denominator: dict[tuple[Drive, int], int] = {}
         self._winding_currents: dict[tuple[Drive, int, int], int] = {}
 
     # Parameters: element values, then the k of each coupling, then (1 - k)(1 + k) of each coupling.
@@ -128,76 +133,6 @@ class Plan:
 
     # 1. Coupled coils
 
-    def _find_windings(self) -> list[list[Winding]]:
-        """Group coupled coils, draw into each winding what is in series with its coil, and set open ones aside.
-
-        A winding of which one end leads nowhere carries no current: it is left out of its group, and of the mesh.
-        """
-        elements, number = self.network.elements, self._number
-        group_of: dict[int, list[int]] = {}
-        for coupling in self.network.couplings:
-            a, b = number[coupling.first], number[coupling.second]
-            one, two = group_of.setdefault(a, [a]), group_of.setdefault(b, [b])
-            if one is not two:
-                one += two
-                group_of.update((coil, one) for coil in two)
-        at: dict[str, set[int]] = {}
-        for i, element in enumerate(elements) if group_of else ():
-            at.setdefault(element.plus, set()).add(i)
-            at.setdefault(element.minus, set()).add(i)
-        taken = set(group_of)
-        groups = [
-            [self._grow_winding(coil, at, taken) for coil in coils]
-            for coils in {id(group): group for group in group_of.values()}.values()
-        ]
-        self._open: list[tuple[Winding, bool]] = []
-        found = True
-        while found:
-            found = False
-            for windings in groups:
-                for winding in list(windings):
-                    loose = [
-                        winding.path[end] not in self._terminals and len(at[winding.path[end]]) == 1
-                        for end in (0, -1)
-                    ]
-                    if any(loose) and winding.path[0] != winding.path[-1]:
-                        # Kept with the end that still holds it: the path is read from there.
-                        self._open.append((winding, loose[0]))
-                        windings.remove(winding)
-                        found = True
-                        for element_number, _ in winding.items:
-                            at[elements[element_number].plus].discard(element_number)
-                            at[elements[element_number].minus].discard(element_number)
-        groups = [windings for windings in groups if len(windings) > 1]
-        self._in_open = {item for winding, _ in self._open for item, _ in winding.items}
-        self._in_winding = {
-            item: (group, p, place)
-            for group, windings in enumerate(groups)
-            for p, winding in enumerate(windings)
-            for place, (item, _) in enumerate(winding.items)
-        }
-        return groups
-
-    def _grow_winding(self, coil: int, at: Mapping[str, set[int]], taken: set[int]) -> Winding:
-        """A coil with every element that hangs in series at either end; `taken` elements belong to windings."""
-        elements = self.network.elements
-        path, items = [elements[coil].plus, elements[coil].minus], [(coil, 1)]
-        for end, insert_at in ((0, 0), (-1, len(elements))):
-            while path[0] != path[-1]:
-                node = path[end]
-                others = at[node] - {items[end][0]}
-                if node in self._terminals or len(others) != 1 or others <= taken:
-                    break
-                (extra,) = others
-                element = elements[extra]
-                if element.plus == element.minus:
-                    break
-                taken.add(extra)
-                beyond = element.plus if element.minus == node else element.minus
-                items.insert(insert_at, (extra, 1 if (element.plus == node) == (end == -1) else -1))
-                path.insert(insert_at, beyond)
-        return Winding(coil, tuple(path), tuple(items))
-
     def _mutual(self, a: int, b: int) -> list[Monomial]:
         """M = k sqrt(La Lb), summed over the couplings declared between two coils."""
         names = {self.network.elements[a].name, self.network.elements[b].name}
@@ -207,25 +142,20 @@ class Plan:
             if {c.first, c.second} == names
         ]
 
-    def _stamp(self, windings: list[Winding]) -> list[list[int]]:
+    def _stamp(self, windings: Sequence[Winding]) -> list[list[int]]:
         """Invert the impedance matrix of one group and add its admittances to the mesh; return them signed."""
         tape = self.tape
         terms = [self._series_terms([element for element, _ in w.items]) for w in windings]
         z = [tape.laurent(t) for t in terms]
         size = len(windings)
-        couplings = [] if size != 2 else [
-            self._coupling_number[c.name]
-            for c in self.network.couplings
-            if {self._number[c.first], self._number[c.second]} == {w.coil for w in windings}
-        ]
-        if len(couplings) == 1:
+        mutual = self._mutual(windings[0].coil, windings[1].coil)
+        if size == 2 and len(mutual) == 1:
             # With resistance in both windings no current flows without a voltage, so nothing can vanish.
             can_vanish = any(0 not in t for t in terms)
-            determinant = tape.laurent(self._determinant(windings, terms, couplings[0]), can_vanish=can_vanish)
+            determinant = tape.laurent(self._determinant(windings, terms, mutual[0][0][0]), can_vanish=can_vanish)
             per_determinant = tape.reciprocal(determinant)
-            mutual = tape.laurent({1: self._mutual(windings[0].coil, windings[1].coil)})
-            own = [tape.mul(z[1], per_determinant), tape.mul(z[0], per_determinant)]
-            y = [[own[0], tape.neg(tape.mul(mutual, per_determinant))], [ZERO, own[1]]]
+            between = tape.neg(tape.mul(tape.laurent({1: mutual}), per_determinant))
+            y = [[tape.mul(z[1], per_determinant), between], [between, tape.mul(z[0], per_determinant)]]
         else:
             y = self._invert(windings, z)
         for p in range(size):
@@ -236,7 +166,6 @@ class Plan:
             self._stamped.setdefault(a, []).append(y[p][p])
             self._stamped.setdefault(b, []).append(y[p][p])
             for q in range(p + 1, size):
-                y[q][p] = y[p][q]
                 c, d = windings[q].path[0], windings[q].path[-1]
                 if a == b or c == d or y[p][q] == ZERO:
                     continue
@@ -244,7 +173,7 @@ class Plan:
                     self._add_branch(one, other, tape.neg(y[p][q]) if opposite else y[p][q])
         return y
 
-    def _determinant(self, windings: list[Winding], terms: list[Terms], coupling: int) -> Terms:
+    def _determinant(self, windings: Sequence[Winding], terms: list[Terms], coupling: int) -> Terms:
         """z1 z2 - (s M)^2 as one polynomial, in which L1 L2 - M^2 is written as L1 L2 (1 - k)(1 + k), exactly."""
         coils = {w.coil for w in windings}
         leak = coupling + len(self.network.couplings)
@@ -259,7 +188,7 @@ class Plan:
                         product.setdefault(power + other_power, []).append(both)
         return product
 
-    def _invert(self, windings: list[Winding], z: list[int]) -> list[list[int]]:
+    def _invert(self, windings: Sequence[Winding], z: list[int]) -> list[list[int]]:
         """The inverse of the symmetric impedance matrix by sweeping each row in turn, ending with its negative.
 
         A. E. Beaton, The use of special matrix operators in statistical calculus, ETS RB-64-51, 1964.
@@ -298,7 +227,7 @@ class Plan:
             (
                 (i, e.plus, e.minus)
                 for i, e in enumerate(elements)
-                if i not in self._in_winding and i not in self._in_open
+                if i not in self._in_winding and i not in self._in_loose
             ),
             staying,
         )
@@ -316,41 +245,58 @@ class Plan:
             for node, other, branch in reduced.dead_ends
         ]
         self._core = reduced.core
-        # The tree of each cluster: its impedance if it is a series cluster, its admittance if parallel.
-        self._immittance = [ZERO] * len(self._clusters)
+        self._record_trees()
+
+    def _record_trees(self) -> None:
+        """Record the immittance of every live cluster (its z if series, its y if parallel), leaves first.
+
+        It is kept as a fraction n/d. With n'/d' that of one child, lump + d'/n' = (lump n' + d') / n', so going up a
+        level costs a product instead of a division, the dearest operation by far. Other children come in by their
+        reciprocals; so does that one after MAX_CHAIN levels, lest the products of a long ladder leave the range of
+        numbers, where nothing has any resistance, since a sum that may vanish has to be seen as such, and in an
+        outermost parallel cluster, whose y is wanted undivided.
+        """
+        self._fraction = [(ZERO, ONE)] * len(self._clusters)
+        self._main = [-1] * len(self._clusters)
+        levels = [0] * len(self._clusters)
+        lossless = [False] * len(self._clusters)
         for number in range(self._live - 1, -1, -1):
             cluster = self._clusters[number]
             children = [n for is_cluster, n, _ in cluster.items if is_cluster]
             leaves = [n for is_cluster, n, _ in cluster.items if not is_cluster]
             terms = self._series_terms(leaves) if cluster.kind == SERIES else self._parallel_terms(leaves)
-            self._immittance[number] = self.tape.laurent(
-                terms, [self.tape.reciprocal(self._immittance[c]) for c in children], self._lossless(cluster, terms)
-            )
+            lossless[number] = 0 not in terms and all(lossless[c] for c in children)
+            if not lossless[number] and (cluster.kind == SERIES or cluster.parent >= 0):
+                able = [c for c in children if levels[c] < MAX_CHAIN]
+                self._main[number] = max(able, key=lambda c: levels[c], default=-1)
+            main = self._main[number]
+            # A single element never vanishes.
+            others = [self._inverse(c) for c in children if c != main]
+            lump = self.tape.laurent(terms, others, lossless[number] and len(cluster.items) > 1)
+            if main < 0:
+                self._fraction[number] = (lump, ONE)
+            else:
+                above, below = self._fraction[main]
+                self._fraction[number] = (self.tape.add(self.tape.mul(lump, above), below), above)
+                levels[number] = levels[main] + 1
 
-    def _lossless(self, cluster: Cluster, terms: Terms) -> bool:
-        """Whether a cluster may vanish at some frequency: nothing in it has resistance, and terms may cancel."""
-        if 0 in terms or len(terms) + sum(is_cluster for is_cluster, _, _ in cluster.items) < 2:
-            return False
-        inside = [cluster]
-        while inside:
-            for is_cluster, number, _ in inside.pop().items:
-                if is_cluster:
-                    inside.append(self._clusters[number])
-                elif self._kinds[number] == "R":
-                    return False
-        return True
+    def _inverse(self, number: int) -> int:
+        """One over the immittance of a cluster."""
+        above, below = self._fraction[number]
+        return self.tape.mul(below, self.tape.reciprocal(above))
 
     def _series_terms(self, leaves: Iterable[int]) -> Terms:
-        terms: Terms = {}
-        for leaf in leaves:
-            power, exponent = {"R": (0, 1.0), "L": (1, 1.0), "C": (-1, -1.0)}[self._kinds[leaf]]
-            terms.setdefault(power, []).append(((leaf, exponent),))
-        return terms
+        """R + s L + 1/(s C) of elements in series."""
+        return self._terms(leaves, {"R": (0, 1.0), "L": (1, 1.0), "C": (-1, -1.0)})
 
     def _parallel_terms(self, leaves: Iterable[int]) -> Terms:
+        """1/R + s C + 1/(s L) of elements in parallel."""
+        return self._terms(leaves, {"R": (0, -1.0), "L": (-1, -1.0), "C": (1, 1.0)})
+
+    def _terms(self, leaves: Iterable[int], rule: Mapping[str, tuple[int, float]]) -> Terms:
         terms: Terms = {}
         for leaf in leaves:
-            power, exponent = {"R": (0, -1.0), "L": (-1, -1.0), "C": (1, 1.0)}[self._kinds[leaf]]
+            power, exponent = rule[self._kinds[leaf]]
             terms.setdefault(power, []).append(((leaf, exponent),))
         return terms
 
@@ -361,9 +307,7 @@ class Plan:
         mesh: dict[str, dict[str, int]] = {node: {} for node in self._core}
         for root in self._core_clusters.values():
             cluster = self._clusters[root]
-            y = self._immittance[root]
-            if cluster.kind == SERIES:
-                y = self.tape.reciprocal(y)
+            y = self._inverse(root) if cluster.kind == SERIES else self._fraction[root][0]
             mesh[cluster.plus][cluster.minus] = mesh[cluster.minus][cluster.plus] = y
         return mesh
 
@@ -372,8 +316,8 @@ class Plan:
             total = self.tape.add(self._mesh[one].get(other, ZERO), admittance)
             self._mesh[one][other] = self._mesh[other][one] = total
 
-    def _eliminate(self) -> list[Eliminated]:
-        """Star-mesh transforms, least degree first; what is left joins the terminals."""
+    def _eliminate(self) -> tuple[list[Eliminated], list[str]]:
+        """Star-mesh transforms, least degree first, down to the terminals; also the nodes that nothing holds."""
         tape, mesh = self.tape, self._mesh
         rank = {node: i for i, node in enumerate(mesh)}
         heap = [(len(around), rank[node], node) for node, around in mesh.items() if node not in self._terminals]
@@ -411,8 +355,7 @@ class Plan:
             for n in neighbours:
                 if n not in self._terminals:
                     heapq.heappush(heap, (len(mesh[n]), rank[n], n))
-        self.floating = tuple(floating)
-        return order
+        return order, floating
 
     def input_admittance(self, feed: str) -> int:
         """The register of I/V at a feed (S), the amplifiers of all other feeds at rest."""
@@ -476,15 +419,15 @@ class Plan:
                     total = tape.add(total, tape.mul(tape.mul(y, step.per_total), known[n]))
             known[step.node] = total
         for node, other, root in reversed(self._dead_ends):
-            self._quantities[drive, root] = ZERO
+            self._per_denominator[drive, root] = ZERO
             known[node] = self.node_voltage(other, drive)
         for windings in self._groups:
             for winding in windings:
                 self._inner_voltages(winding, winding.path[0] == GROUND, drive, known)
-        for winding, loose_start in reversed(self._open):
-            held = winding.path[-1 if loose_start else 0]
+        for winding, from_start in reversed(self._loose):
+            held = winding.path[0 if from_start else -1]
             known[held] = self.node_voltage(held, drive)
-            self._inner_voltages(winding, not loose_start, drive, known)
+            self._inner_voltages(winding, from_start, drive, known)
         return known
 
     def _inner_voltages(self, winding: Winding, from_start: bool, drive: Drive, known: dict[str, int]) -> None:
@@ -503,27 +446,32 @@ class Plan:
     def _quantity(self, number: int, drive: Drive) -> int:
         """What a cluster shares out among its items: a series cluster its current, a parallel one its voltage.
 
-        Either way an item that is a cluster of the other kind passes on the same quantity over its immittance.
+        Either way an item that is a cluster of the other kind passes on the same quantity over its own immittance
+        n/d. Divided by d, the quantity of a cluster is that of its main child: they are kept in that form.
         """
-        chain: list[int] = []
-        while (drive, number) not in self._quantities:
-            cluster = self._clusters[number]
+        known, chain = self._per_denominator, []
+        while (drive, number) not in known:
+            chain.append(number)
+            number = self._clusters[number].parent
+            if number < 0:
+                break
+        for child in reversed(chain):
+            cluster, above = self._clusters[child], self._fraction[child][0]
             if cluster.parent < 0:
                 across = self.tape.sub(
                     self.node_voltage(cluster.plus, drive), self.node_voltage(cluster.minus, drive)
                 )
-                if cluster.kind == SERIES:
-                    across = self.tape.mul(across, self.tape.reciprocal(self._immittance[number]))
-                self._quantities.setdefault((drive, number), across)
-                break
-            chain.append(number)
-            number = cluster.parent
-        for child in reversed(chain):
-            shared = self._signed(self._quantities[drive, self._clusters[child].parent], self._clusters[child].sign)
-            if shared != ZERO:
-                shared = self.tape.mul(shared, self.tape.reciprocal(self._immittance[child]))
-            self._quantities[drive, child] = shared
-        return self._quantities[drive, chain[0] if chain else number]
+                series = cluster.kind == SERIES and across != ZERO
+                shared = self.tape.mul(across, self.tape.reciprocal(above)) if series else across
+            else:
+                shared = known[drive, cluster.parent]
+                if child != self._main[cluster.parent] and shared != ZERO:
+                    shared = self.tape.mul(shared, self._fraction[cluster.parent][1])
+                    shared = self.tape.mul(shared, self.tape.reciprocal(above))
+                shared = self._signed(shared, cluster.sign)
+            known.setdefault((drive, child), shared)
+        number = chain[0] if chain else number
+        return self.tape.mul(known[drive, number], self._fraction[number][1])
 
     def _signed(self, register: int, sign: int) -> int:
         return register if sign > 0 else self.tape.neg(register)
@@ -554,7 +502,7 @@ class Plan:
         if element in self._in_winding:
             group, p, place = self._in_winding[element]
             return self._signed(self._winding_current(group, p, drive), self._groups[group][p].items[place][1])
-        if element in self._loops or element in self._in_open:
+        if element in self._loops or element in self._in_loose:
             return ZERO
         number, sign = self._place[element]
         quantity = self._signed(self._quantity(number, drive), sign)
@@ -566,7 +514,7 @@ class Plan:
         """The register of an element's voltage, plus to minus (V)."""
         drive = self.every_feed if drive is None else drive
         element = self._number[name]
-        if element in self._in_winding or element in self._in_open:
+        if element in self._in_winding or element in self._in_loose:
             current = self.element_current(name, drive)
             own = self.tape.mul(current, self.tape.laurent(self._series_terms([element])))
             return self.tape.add(own, self._induced(element, drive))
@@ -617,7 +565,7 @@ class Plan:
                 return ZERO
             impedance = self.tape.laurent(
                 self._series_terms([n for is_cluster, n, _ in items if not is_cluster]),
-                [self.tape.reciprocal(self._immittance[n]) for is_cluster, n, _ in items if is_cluster],
+                [self._inverse(n) for is_cluster, n, _ in items if is_cluster],
             )
             return self._signed(self.tape.mul(current, impedance), sign)
         return self.tape.sub(self.node_voltage(plus, drive), self.node_voltage(minus, drive))

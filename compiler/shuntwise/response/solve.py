@@ -10,7 +10,7 @@ values vary over B builds.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -19,9 +19,9 @@ import numpy as np
 from shuntwise.network.network import GROUND, Branch, Driver, Network
 from shuntwise.response.pivoted import PivotedPoints, SingularNetwork
 from shuntwise.response.plan import Plan
-from shuntwise.response.tape import ONE, ZERO, Axis, Column, Complex, Mask, Real, Scalar, is_finite
+from shuntwise.response.tape import ONE, ZERO, Axis, Complex, Mask, Real, Scalar, is_finite
 
-__all__ = ["Response", "SingularNetwork", "Solver", "solve"]
+__all__ = ["Builds", "Response", "SingularNetwork", "Solver", "solve"]
 
 RESIDUAL_FLOOR = 1e-4
 """Nodes and loops that carry less than this fraction of the greatest are measured against that fraction."""
@@ -48,12 +48,7 @@ class Solver:
         impedances. Anything else is worked out when asked for, which over many builds costs another run. Raises
         SingularNetwork, KeyError for an unknown node, or ValueError for bad frequencies or values.
         """
-        freq = np.atleast_1d(np.asarray(freq_hz, np.float64))
-        if freq.ndim != 1 or not freq.size or not (np.isfinite(freq).all() and freq.min() > 0):
-            raise ValueError("frequencies must be a list of finite numbers above zero")
-        plan = self.plan
-        if plan.floating:
-            raise SingularNetwork(plan.floating, float(freq[0]))
+        plan, freq = self.plan, self._frequencies(freq_hz)
         response = Response(freq, Points(plan, plan.parameters(values), freq))
         if nodes is not None:
             wanted = [plan.node_voltage(self._known_node(node)) for node in nodes]
@@ -64,6 +59,42 @@ class Solver:
         response.points.fill(wanted)
         response.points.pivoted()
         return response
+
+    def stream(
+        self, freq_hz: object, values: Mapping[str, object], *, admittances: bool = False
+    ) -> Iterator[Builds]:
+        """Solve for many builds, a few at a time, in memory that does not grow with their number.
+
+        `values` as in `solve`, each a number or an array (builds,). Input admittances are worked out if asked for.
+        Raises as `solve` does.
+        """
+        plan, feeds = self.plan, self.network.feeds if admittances else ()
+        freq = self._frequencies(freq_hz)
+        parameters = plan.parameters(values)
+        drivers = self.network.drivers
+        wanted = [plan.voltage_between(d.plus, d.minus) for d in drivers]
+        wanted += [plan.input_admittance(f.name) for f in feeds]
+        weights = [1.0] * len(self.network.feeds)
+        for part, found, flagged in plan.tape.run(wanted, parameters, freq):
+            voltages = dict(zip((d.name for d in drivers), found, strict=False))
+            currents = dict(zip((f.name for f in feeds), found[len(drivers) :], strict=True))
+            if flagged is not None:
+                now = [p[part] if isinstance(p, np.ndarray) else p for p in parameters]
+                points = pivoted_points(plan, now, freq, flagged)
+                for d in drivers:
+                    careful = points.node_voltage(d.plus, weights) - points.node_voltage(d.minus, weights)
+                    voltages[d.name] = _patched(voltages[d.name], flagged, careful)
+                for f in feeds:
+                    currents[f.name] = _patched(currents[f.name], flagged, points.input_admittance(f.name))
+            yield Builds(part, voltages, currents)
+
+    def _frequencies(self, freq_hz: object) -> Real:
+        freq = np.atleast_1d(np.asarray(freq_hz, np.float64))
+        if freq.ndim != 1 or not freq.size or not (np.isfinite(freq).all() and freq.min() > 0):
+            raise ValueError("frequencies must be a list of finite numbers above zero")
+        if self.plan.floating:
+            raise SingularNetwork(self.plan.floating, float(freq[0]))
+        return freq
 
     def _known_node(self, node: str) -> str:
         if node != GROUND and node not in self.network.nodes:
@@ -97,7 +128,7 @@ class Points:
         self.axis = Axis(freq_hz)
         builds = max((p.shape[0] for p in parameters if isinstance(p, np.ndarray)), default=1)
         self.shape = (builds, freq_hz.size) if self.varies else (freq_hz.size,)
-        self.coefficients: list[Column] = []
+        self.coefficients: list[Scalar] = []
         self.registers: list[Complex | None] = []
         self.results: dict[int, Complex] = {}
         self.flagged: Mask | None = None
@@ -110,16 +141,22 @@ class Points:
             missing = [w for w in dict.fromkeys(wanted) if w not in self.results]
             if not missing:
                 return
-            values, mask = tape.run(missing, self.parameters, self.freq_hz)
-            self.results.update(zip(missing, values, strict=True))
+            mask = None
+            self.results.update((w, np.empty(self.shape, np.complex128)) for w in missing)
+            for part, values, suspects in tape.run(missing, self.parameters, self.freq_hz):
+                for w, value in zip(missing, values, strict=True):
+                    self.results[w][part] = value
+                if suspects is not None:
+                    mask = np.zeros(self.shape, np.bool_) if mask is None else mask
+                    mask[part] = suspects
         else:
             if len(self.coefficients) < len(tape.coefficients):
                 self.coefficients = tape.evaluate_coefficients(self.parameters)
             mask = tape.evaluate(wanted, self.registers, self.coefficients, self.axis)
             for w in wanted:
-                value = self.registers[w]
-                if w > ONE and value is not None and not is_finite(value):
-                    mask = ~np.isfinite(value) | (False if mask is None else mask)
+                filled = self.registers[w]
+                if w > ONE and filled is not None and not is_finite(filled):
+                    mask = ~np.isfinite(filled) | (False if mask is None else mask)
         if mask is not None:
             self.flagged = mask if self.flagged is None else self.flagged | mask
 
@@ -128,10 +165,7 @@ class Points:
         if self.flagged is None:
             return None
         if self._pivoted is None or self._pivoted[0] is not self.flagged:
-            where = np.nonzero(self.flagged)
-            freq = self.freq_hz[where[-1]]
-            parameters = [p[where[0], 0] if isinstance(p, np.ndarray) else p for p in self.parameters]
-            self._pivoted = (self.flagged, PivotedPoints(self.plan.network, parameters, freq))
+            self._pivoted = (self.flagged, pivoted_points(self.plan, self.parameters, self.freq_hz, self.flagged))
         return self._pivoted[1]
 
     def read(self, register: int, careful: Callable[[PivotedPoints], Complex]) -> Complex:
@@ -139,16 +173,36 @@ class Points:
         if register in (ZERO, ONE):
             return np.full(self.shape, register, np.complex128)
         self.fill([register])
-        value = self.results[register] if self.varies else self.registers[register]
-        assert value is not None
-        if value.shape != self.shape:
-            value = np.broadcast_to(value, self.shape)
+        found = self.results[register] if self.varies else self.registers[register]
+        assert found is not None
+        value = found if found.shape == self.shape else np.broadcast_to(found, self.shape)
         points = self.pivoted()
-        if points is None:
-            return value
-        value = np.array(value)
-        value[self.flagged] = careful(points)
-        return value
+        return value if points is None else _patched(value, self.flagged, careful(points))
+
+
+def _patched(value: Complex, flagged: Mask | None, careful: Complex) -> Complex:
+    patched = np.array(value)
+    patched[flagged] = careful
+    return patched
+
+
+def pivoted_points(plan: Plan, parameters: Sequence[Scalar], freq_hz: Real, flagged: Mask) -> PivotedPoints:
+    """The careful solution of the points flagged in a mask (F,) or (builds, F)."""
+    where = np.nonzero(flagged)
+    here = [p[where[0], 0] if isinstance(p, np.ndarray) else p for p in parameters]
+    return PivotedPoints(plan.network, here, freq_hz[where[-1]])
+
+
+@dataclass(frozen=True)
+class Builds:
+    """Some builds of a run: which, and their driver voltages (V) and input admittances (S) by name, each (builds, F).
+
+    The arrays are overwritten when the next builds are asked for.
+    """
+
+    part: slice
+    driver_voltage: Mapping[str, Complex]
+    input_admittance: Mapping[str, Complex]
 
 
 @dataclass(frozen=True, eq=False)
@@ -232,9 +286,10 @@ class Response:
         return 1 / admittance
 
     def group_delay(self, driver: str) -> Real:
-        """-d phase / d omega of a driver's voltage (s, real), from its exact derivative; (F,) sweeps only.
+        """-d phase / d omega of a driver's voltage (s, real (F,)), from its exact derivative.
 
-        Good to about 1e-12 of the phase slope of the sharpest resonance. Zero where the voltage is zero.
+        Good to about 1e-12 of the phase slope of the sharpest resonance. Zero where the voltage is zero. Raises
+        ValueError where values vary by build.
         """
         from shuntwise.response.sensitivity import voltage_slopes
 

@@ -11,7 +11,7 @@ then only what it depends on. Equal steps are recorded once.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
@@ -24,9 +24,6 @@ Mask = npt.NDArray[np.bool_]
 Scalar = float | Real
 """One number, or one number per build as a column (builds, 1)."""
 
-Column = complex | Complex
-"""A coefficient, ready for complex arithmetic: one number, or a column (builds, 1)."""
-
 ZERO, ONE = 0, 1
 """Registers that hold the constants 0 and 1; arithmetic with them is folded away while recording."""
 
@@ -38,8 +35,14 @@ GROWTH_LIMIT = 1e3
 VANISHING = 1e-12
 """A lossless sum below this fraction of its terms is taken for zero: the point is solved again."""
 
-CHUNK_POINTS = 4096
-"""Points per chunk of a many-builds run: about eight live registers of 64 KiB fit a level-2 cache."""
+CHUNK_POINTS = 6144
+"""Points per chunk of a run over builds: few enough for a level-2 cache, enough to outweigh the calls."""
+
+PRODUCT_LIMIT = 200_000
+"""Multiplications in one matrix product."""
+
+POWERS = (0, 1, -1, 2, -2)
+"""The powers of s that occur; those of a pair of coupled windings go to the second."""
 
 Monomial = tuple[tuple[int, float], ...]
 """Powers of parameters: ((parameter, exponent), ...); the product of parameter ** exponent."""
@@ -57,13 +60,59 @@ class Laurent(NamedTuple):
 
 
 class Axis:
-    """Angular frequency and the factors (j omega) ** power, whose other part is exactly zero."""
+    """Angular frequency, and (j omega) ** power as pairs of real and imaginary part, one row for each of POWERS.
+
+    A Laurent sum is then a row of coefficients times this matrix, and all sums of a run are one matrix product.
+    Nothing is lost by it: every power is purely real or purely imaginary, so all other products are zero.
+    """
 
     def __init__(self, freq_hz: Real) -> None:
         omega = 2 * np.pi * freq_hz
         square = omega * omega
         self.omega: Real = omega
-        self.factor: dict[int, Complex] = {1: omega * 1j, -1: -1j / omega, 2: -square + 0j, -2: -1 / square + 0j}
+        self.powers: Real = np.zeros((len(POWERS), 2 * omega.size))
+        for row, half, values in ((0, 0, 1.0), (1, 1, omega), (2, 1, -1 / omega), (3, 0, -square), (4, 0, -1 / square)):
+            self.powers[row, half::2] = values
+
+
+class Sums:
+    """The Laurent sums of some steps, before their addends: `steps[i]` has the coefficients `matrix[i]`.
+
+    `matrix` is (sums, builds, powers), builds being 1 if nothing varies.
+    """
+
+    def __init__(self, tape: Tape, steps: Iterable[int], coefficients: Sequence[Scalar], builds: int) -> None:
+        specs = [(step, tape.sums[tape.steps[step][1]]) for step in steps if tape.steps[step][0] == LAURENT]
+        specs = [(step, spec) for step, spec in specs if spec.terms]
+        self.steps = [step for step, _ in specs]
+        wide = any(abs(power) > 1 for _, spec in specs for power, _ in spec.terms)
+        self.matrix: Real = np.zeros((len(specs), builds, 5 if wide else 3))
+        for i, (_, spec) in enumerate(specs):
+            for power, c in spec.terms:
+                self.matrix[i, :, POWERS.index(power)] = np.ravel(coefficients[c])
+
+    def evaluate(self, axis: Axis, part: slice, out: Real | None = None) -> dict[int, Complex]:
+        """The sums by step, each (F,) or (builds in `part`, F). `out` may give memory, 2 F floats to a row."""
+        count, builds, width = self.matrix.shape
+        rows = np.ascontiguousarray(self.matrix[:, part]).reshape(-1, width)
+        powers = axis.powers[:width]
+        single = builds == 1 and out is None  # among varying sums one build keeps its axis: they grow in place
+        out = np.empty((rows.shape[0], powers.shape[1])) if out is None else out[: rows.shape[0]]
+        # Products this small stay on one thread, which is faster for them than starting others.
+        step = max(1, PRODUCT_LIMIT // powers.size)
+        for first in range(0, rows.shape[0], step):
+            np.matmul(rows[first : first + step], powers, out[first : first + step])
+        each = out.view(np.complex128).reshape(count, -1, axis.omega.size)
+        return {step: each[i, 0] if single else each[i] for i, step in enumerate(self.steps)}
+
+    def size(self, step: int, axis: Axis, part: slice) -> Real | float:
+        """The sum of the magnitudes of the terms of one sum, shaped as its value."""
+        if step not in self.steps:
+            return 0.0
+        matrix = self.matrix[self.steps.index(step), part]
+        size = np.abs(matrix) @ np.abs(axis.powers[: matrix.shape[-1]])
+        size = size[:, 0::2] + size[:, 1::2]
+        return np.asarray(size[0] if self.matrix.shape[1] == 1 else size)
 
 
 @dataclass
@@ -71,7 +120,7 @@ class Schedule:
     """The steps that a set of wanted registers needs, for one choice of which parameters vary by build.
 
     `fixed` steps have one value per frequency and run once; `varying` steps run in every chunk of builds,
-    each writing into buffer `slot[step]` (wanted steps write into the result itself).
+    each writing into buffer `slot[step]`; wanted steps do not share theirs, and Laurent sums have their own.
     """
 
     fixed: list[int]
@@ -117,10 +166,10 @@ class Tape:
         can_vanish: bool = False,
     ) -> int:
         """Record sum over powers of coefficient * s ** power, plus the registers `addends`."""
-        numbered = tuple((power, self.coefficient(terms[power])) for power in sorted(terms, key=abs, reverse=True))
+        numbered = tuple((power, self.coefficient(sums)) for power, sums in terms.items() if sums)
         others = tuple(a for a in addends if a != ZERO)
-        if not numbered and not others:
-            return ZERO
+        if not numbered and len(others) <= 1:
+            return others[0] if others else ZERO
         spec = Laurent(numbered, others, can_vanish)
         number = self._number_of_step.get(spec)
         if number is None:
@@ -185,6 +234,10 @@ class Tape:
             stack.extend(a for a in self.operands(step) if a > ONE)
         return sorted(seen)
 
+    def _has_terms(self, step: int) -> bool:
+        code, a, _ = self.steps[step]
+        return code == LAURENT and bool(self.sums[a].terms)
+
     def _schedule(self, wanted: tuple[int, ...], varying: frozenset[int]) -> Schedule:
         """Split the needed steps by whether they depend on a varying parameter, and share out buffers."""
         key = (wanted, varying)
@@ -207,18 +260,18 @@ class Tape:
         free: list[int] = []
         for step in schedule.varying:
             operands = self.operands(step)
-            dying = [schedule.slot[o] for o in set(operands) if o in big - keep and last_use[o] == step]
+            dying = [
+                schedule.slot[o] for o in set(operands) if o in schedule.slot and o not in keep and last_use[o] == step
+            ]
             # Element by element a result may overwrite its operand, but a third addend must outlive the first sum.
             in_place = len(operands) <= 2
             if in_place:
                 free.extend(dying)
-            if step not in keep:
+            if not self._has_terms(step):
                 if not free:
                     free.append(schedule.buffers)
                     schedule.buffers += 1
                 schedule.slot[step] = free.pop()
-                if step not in last_use:
-                    free.append(schedule.slot[step])
             if not in_place:
                 free.extend(dying)
         self._schedules[key] = schedule
@@ -226,32 +279,32 @@ class Tape:
 
     # Running
 
-    def evaluate_coefficients(self, parameters: Sequence[Scalar]) -> list[Column]:
-        """The value of every coefficient: one number, or a column where a parameter varies by build."""
-        return [_polynomial(monomials, parameters) + 0j for monomials in self.coefficients]
+    def evaluate_coefficients(self, parameters: Sequence[Scalar]) -> list[Scalar]:
+        """The value of every coefficient: a float, or a column where a parameter varies by build."""
+        return [_polynomial(monomials, parameters) for monomials in self.coefficients]
 
     def evaluate(
-        self, wanted: Iterable[int], registers: list[Complex | None], coefficients: Sequence[Column], axis: Axis
+        self, wanted: Iterable[int], registers: list[Complex | None], coefficients: Sequence[Scalar], axis: Axis
     ) -> Mask | None:
         """Fill the registers behind `wanted` with arrays (F,) where they are still None; return flagged points."""
-        if registers:
-            steps = self.needed(wanted, registers)
-        else:
-            steps = self._schedule(tuple(wanted), frozenset()).fixed
+        # A first run of the same questions finds its steps ready.
+        steps = self.needed(wanted, registers) if registers else self._schedule(tuple(wanted), frozenset()).fixed
         registers.extend([None] * (len(self.steps) - len(registers)))
         registers[ZERO], registers[ONE] = _CONSTANTS
         suspects: list[Mask] = []
         with np.errstate(all="ignore"):
-            self._execute(steps, registers, coefficients, axis, None, suspects)
-        return _any_of(suspects)
+            sums = Sums(self, steps, coefficients, 1)
+            self._execute(steps, registers, sums, axis, slice(None), None, suspects)
+        return np.logical_or.reduce(suspects) if suspects else None
 
     def run(
         self, wanted: Sequence[int], parameters: Sequence[Scalar], freq_hz: Real
-    ) -> tuple[list[Complex], Mask | None]:
-        """Arrays (builds, F) of the wanted registers for parameters that are floats or columns (builds, 1).
+    ) -> Iterator[tuple[slice, list[Complex], Mask | None]]:
+        """The wanted registers for parameters that are floats or columns (builds, 1), some builds at a time.
 
-        Memory: the results, the fixed registers (one row each) and a few chunk buffers. Flagged points come
-        back as a mask (builds, F) or None.
+        Yields the slice of builds, an array (builds in the slice, F) for each of `wanted`, and the mask of flagged
+        points or None. The arrays are overwritten by the next step. Memory, whatever the number of builds: the fixed
+        registers (F each), the coefficients (builds each), and CHUNK_POINTS points for each live register and sum.
         """
         axis = Axis(freq_hz)
         varying = frozenset(i for i, value in enumerate(parameters) if isinstance(value, np.ndarray))
@@ -260,57 +313,66 @@ class Tape:
         coefficients = self.evaluate_coefficients(parameters)
         fixed: list[Complex | None] = [None] * len(self.steps)
         fixed[ZERO], fixed[ONE] = _CONSTANTS
-        suspects: list[Mask] = []
-        results = {step: np.empty((builds, freq_hz.size), np.complex128) for step in set(wanted)}
-        mask: Mask | None = None
-        rows = max(1, CHUNK_POINTS // max(1, freq_hz.size))
+        always: list[Mask] = []
+        rows = min(builds, max(1, CHUNK_POINTS // freq_hz.size))
         pool = [np.empty((rows, freq_hz.size), np.complex128) for _ in range(schedule.buffers)]
         with np.errstate(all="ignore"):
-            self._execute(schedule.fixed, fixed, coefficients, axis, None, suspects)
-            for first in range(0, builds, rows):
-                part = slice(first, min(first + rows, builds))
-                count = part.stop - part.start
-                registers = fixed.copy()
-                out: dict[int, Complex] = {step: pool[slot][:count] for step, slot in schedule.slot.items()}
-                out.update((step, result[part]) for step, result in results.items())
-                now = [c[part] if isinstance(c, np.ndarray) else c for c in coefficients]
-                here = suspects.copy()
-                self._execute(schedule.varying, registers, now, axis, out, here)
-                for step, result in results.items():
-                    if step not in schedule.varying:
-                        result[part] = registers[step]
-                    if not is_finite(result[part]):
-                        here.append(~np.isfinite(result[part]))
-                if here:
-                    mask = np.zeros((builds, freq_hz.size), np.bool_) if mask is None else mask
-                    for suspect in here:
-                        mask[part] |= suspect
-        return [results[step] for step in wanted], mask
+            sums = Sums(self, schedule.fixed, coefficients, 1)
+            self._execute(schedule.fixed, fixed, sums, axis, slice(None), None, always)
+        # Whole arrays as operands are much faster than a row that numpy repeats, so the repeating is done once.
+        used = {o for step in schedule.varying for o in self.operands(step)} - {ZERO, ONE}
+        for step in used.intersection(schedule.fixed):
+            row = fixed[step]
+            assert row is not None
+            fixed[step] = np.tile(row, (rows, 1))
+        sums = Sums(self, schedule.varying, coefficients, builds)
+        memory = np.empty((len(sums.steps) * rows, 2 * freq_hz.size))
+        for first in range(0, builds, rows):
+            part = slice(first, min(first + rows, builds))
+            shape = (part.stop - part.start, freq_hz.size)
+            if first == 0 or shape[0] < rows:
+                out = {step: pool[slot][: shape[0]] for step, slot in schedule.slot.items()}
+                fixed = [r if r is None or r.ndim < 2 else r[: shape[0]] for r in fixed]
+            registers, suspects = fixed.copy(), always.copy()
+            with np.errstate(all="ignore"):
+                self._execute(schedule.varying, registers, sums, axis, part, out, suspects, memory)
+            found = [r for r in (registers[step] for step in wanted) if r is not None]
+            values = [r if r.shape == shape else np.broadcast_to(r, shape) for r in found]
+            suspects += [~np.isfinite(value) for value in values if not is_finite(value)]
+            yield part, values, np.broadcast_to(np.logical_or.reduce(suspects), shape) if suspects else None
 
     def _execute(
         self,
         steps: Iterable[int],
         registers: list[Complex | None],
-        coefficients: Sequence[Column],
+        sums: Sums,
         axis: Axis,
+        part: slice,
         out: Mapping[int, Complex] | None,
         suspects: list[Mask],
+        memory: Real | None = None,
     ) -> None:
-        """Run `steps` in order; `out` gives each its array, or None to let numpy allocate."""
-        table, watched, sums = self.steps, self.watched, self.sums
+        """Run `steps` in order for the builds in `part`; `out` gives each its array, or None lets numpy allocate."""
+        table, watched = self.steps, self.watched
         reg: list[Complex] = registers  # type: ignore[assignment]  # operands are filled before they are used
         multiply, add, subtract, reciprocal = np.multiply, np.add, np.subtract, np.reciprocal
+        lumps = sums.evaluate(axis, part, memory) if sums.steps else {}
         target: Complex | None = None
         for step in steps:
             code, a, b = table[step]
             if out is not None:
-                target = out[step]
+                target = out.get(step)
             if code == MUL:
                 value = multiply(reg[a], reg[b], target)
-            elif code == LAURENT:
-                value = _laurent(sums[a], reg, coefficients, axis, target, suspects)
             elif code == RECIPROCAL:
                 value = reciprocal(reg[a], target)
+            elif code == LAURENT:
+                value = self._laurent(self.sums[a], reg, lumps.get(step), target)
+                if self.sums[a].can_vanish:
+                    size = sums.size(step, axis, part) + sum(np.abs(reg[o]) for o in self.sums[a].addends)
+                    vanishing = ~(np.abs(value) > VANISHING * size)
+                    if vanishing.any():
+                        suspects.append(vanishing)
             elif code == ADD:
                 value = add(reg[a], reg[b], target)
             elif code == SUB:
@@ -322,8 +384,21 @@ class Tape:
             if step in watched and not np.vdot(value, value).real <= GROWTH_LIMIT**2:
                 suspects.append(~(np.abs(value) <= GROWTH_LIMIT))
 
+    @staticmethod
+
+    @staticmethod
+    def _laurent(spec: Laurent, reg: Sequence[Complex], lump: Complex | None, target: Complex | None) -> Complex:
+        """A sum and its addends. The sum has memory of its own, and may grow in place."""
+        addends = spec.addends
+        if lump is None:
+            lump = np.add(reg[addends[0]], reg[addends[1]], target)
+            addends = addends[2:]
+        for addend in addends:
+            np.add(lump, reg[addend], lump)
+        return lump
+
     def gradient(
-        self, output: int, registers: Sequence[Complex | None], coefficients: Sequence[Column], axis: Axis
+        self, output: int, registers: Sequence[Complex | None], coefficients: Sequence[Scalar], axis: Axis
     ) -> tuple[dict[int, Complex], Complex]:
         """Exact derivatives of a register with respect to every coefficient, and to omega (1/(rad/s)).
 
@@ -392,10 +467,6 @@ def is_finite(values: Complex) -> bool:
 _CONSTANTS: tuple[Complex, Complex] = (np.zeros((), np.complex128), np.ones((), np.complex128))
 
 
-def _any_of(masks: Sequence[Mask]) -> Mask | None:
-    return np.logical_or.reduce(masks) if masks else None
-
-
 def _polynomial(monomials: Coefficient, parameters: Sequence[Scalar]) -> Scalar:
     total: Scalar = 0.0
     for monomial in monomials:
@@ -410,45 +481,3 @@ def _polynomial(monomials: Coefficient, parameters: Sequence[Scalar]) -> Scalar:
                 product = product * value**exponent
         total = total + product
     return total
-
-
-def _laurent(
-    spec: Laurent,
-    reg: Sequence[Complex],
-    coefficients: Sequence[Column],
-    axis: Axis,
-    out: Complex | None,
-    suspects: list[Mask],
-) -> Complex:
-    """Evaluate one Laurent sum.
-
-    All of it is complex arithmetic on contiguous arrays: numpy runs that at about twice the speed of the half as many
-    real operations on the real and imaginary parts, which lie two apart. Nothing is lost, since the factors
-    are purely real or purely imaginary.
-    """
-    if out is None:
-        out = np.empty(axis.omega.shape, np.complex128)
-    size = _size(spec, reg, coefficients, axis) if spec.can_vanish else None
-    total: Complex | complex | None = None
-    for addend in spec.addends:
-        total = reg[addend] if total is None else np.add(total, reg[addend], out)
-    for power, c in spec.terms:
-        if power == 0:
-            total = coefficients[c] if total is None else np.add(total, coefficients[c], out)
-        elif total is None:
-            total = np.multiply(coefficients[c], axis.factor[power], out)
-        else:
-            total = np.add(total, coefficients[c] * axis.factor[power], out)
-    if total is not out:
-        out[...] = total
-    if size is not None:
-        vanishing = ~(np.abs(out) > VANISHING * size)
-        if vanishing.any():
-            suspects.append(vanishing)
-    return out
-
-
-def _size(spec: Laurent, reg: Sequence[Complex], coefficients: Sequence[Column], axis: Axis) -> Real:
-    """The sum of the magnitudes of all terms."""
-    terms = [np.abs(coefficients[c] * axis.factor[power] if power else coefficients[c]) for power, c in spec.terms]
-    return np.asarray(sum(terms) + sum(np.abs(reg[addend]) for addend in spec.addends))

@@ -28,6 +28,7 @@ class Builder:
     def __init__(self, source: Source) -> None:
         self.source = source
         self.diagnostics: list[Diagnostic] = []
+        self.whole = self.refused = Span(source, 0, 0)
 
     # --- helpers
 
@@ -43,11 +44,15 @@ class Builder:
         return t.Text(str(token)[1:-1], self.span(token))
 
     def entry(self, node: Node, depth: int = 0) -> t.Entry:
+        self.whole = self.span(node)
         build: Callable[[Node, int], t.Entry] = getattr(self, node.data)
         return build(node, depth)
 
     def too_deep(self, node: Node) -> t.LostExpr:
         span = self.span(node)
+        if self.refused.start <= span.start < self.refused.end:
+            return t.LostExpr(span)  # once for each statement
+        self.refused = self.whole
         self.diagnostics.append(
             Diagnostic(
                 "nested-too-deep",
@@ -173,9 +178,6 @@ class Builder:
         return t.Walk(self.stations(node.children, 0), self.span(node))
 
     def body(self, node: Node, depth: int) -> tuple[t.Entry, ...]:
-        if depth >= 4:  # a leg in a variant in ... : no statement nests deeper with any meaning
-            self.too_deep(node)
-            return ()
         return tuple(self.entry(child, depth + 1) for child in node.children if isinstance(child, Tree))
 
     def leg(self, node: Node, depth: int) -> t.Entry:

@@ -2,251 +2,538 @@
 
 In: the `Situation` in which the parser stopped. Out: one `Complaint`. The cases are tried in order, the
 most telling first; grammar/malformed.md holds a sample of each with its message. No name of a grammar
-terminal ever reaches the user.
+terminal ever reaches the user. Slips of single characters are in `signs.py`.
+
+Wherever it is plain what was meant, the complaint carries a mend, so that one slip costs one message and
+nothing else: the parser goes on as if it had been written right.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+import re
+from collections.abc import Iterable
 
 from lark import Token
 
-from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic, Edit, Fix, Severity
-from shuntwise.source import Source, Span
-from shuntwise.syntax.words import SAID_FOR, STATEMENTS, nearest
+from shuntwise import units
+from shuntwise.source import Span
+from shuntwise.syntax import signs
+from shuntwise.syntax.signs import code_point
+from shuntwise.syntax.situation import BLOCK_HEADS, Case, Complaint, Mend, Situation, finding, token, write
+from shuntwise.syntax.words import KIND_OF_LETTER, KINDS, SAID_FOR, STATEMENTS, nearest
+
+_STATEMENT = re.compile(rf"(?:{'|'.join(STATEMENTS)})[ \t]+[\w\"]")
+_BODY_HEADS = ("leg", "network", "variant")
+_VALUE_LIKE = ("NAME", "NUMBER", "CODE", "STRING", "COMMA_NUMBER")
+_STATION_LIKE = ("NAME", "PAD", "LPAR")
+_ENDS = ("_NL", "$END", "RBRACE")
 
 
-@dataclass(frozen=True)
-class Situation:
-    """Where the parser stopped: the tokens of the entry so far, the offending one, what could follow."""
-
-    source: Source
-    entry: tuple[Token, ...]
-    span: Span
-    kind: str
-    text: str
-    expected: frozenset[str]
-    inside: str
-    in_braces: bool
-
-    @property
-    def head(self) -> str:
-        return str(self.entry[0]) if self.entry else ""
-
-    def head_span(self) -> Span:
-        token = self.entry[0]
-        return Span(self.source, token.start_pos or 0, token.end_pos or 0)
-
-    @property
-    def after(self) -> str:
-        """The rest of the line from the offending place."""
-        end = self.source.text.find("\n", self.span.start)
-        return self.source.text[self.span.start : end if end >= 0 else None]
-
-
-@dataclass(frozen=True)
-class Complaint:
-    """A finding, and what the slip may be read as: a text to read in its place, or None if nothing is sure."""
-
-    finding: Diagnostic
-    read_as: str | None = None
-
-
-def _finding(
-    at: Span,
-    headline: str,
-    *,
-    name: str = "syntax-error",
-    label: str = "",
-    help: str = "",
-    why: str = "",
-    fixes: Sequence[Fix] = (),
-) -> Diagnostic:
-    return Diagnostic(name, Severity.ERROR, headline, at, label, why, help, fixes=tuple(fixes))
-
-
-def _replace(span: Span, text: str, title: str, confidence: Confidence = Confidence.NEEDS_REVIEW) -> Fix:
-    return Fix(title, (Edit(span, text),), confidence)
-
-
-def unclosed_brace(brace: Span) -> Diagnostic:
-    return _finding(
-        brace,
-        "this `{` is never closed",
-        name="unclosed-brace",
-        label="opened here",
-        help="write `}` where the list ends",
-        why="everything up to the next statement would count as part of it",
+def unclosed_brace(brace: Span) -> Complaint:
+    return Complaint(
+        finding(
+            brace,
+            "this `{` is never closed",
+            name="unclosed-brace",
+            label="opened here",
+            help="write `}` where the list ends",
+            why="everything up to the next statement would count as part of it",
+        )
     )
 
 
-# --- the cases
+def unopened_block(head: str, behind: Span) -> Complaint:
+    """Attributes on lines of their own and a `}`, but no `{`."""
+    said = finding(behind, f"`{{` is missing behind this `{head}`", label="the list begins here",
+                   help="attributes stand in `{ }`", fix=write(behind, " {", safe=True))  # fmt: skip
+    return Complaint(said)
 
 
-def _lone_return(s: Situation) -> Diagnostic | None:
-    if s.text != "\r":
+def lowered_brace(brace: Span, line_end: Span) -> Complaint:
+    """A `{` on a line below its statement; `line_end` reaches from the statement to the brace."""
+    fix = write(line_end, " {", safe=True, title="move it up") if not line_end.text[:-1].strip() else None
+    said = finding(brace, "this `{` belongs on the line of its statement", label="one line too low",
+                   why="a line end closes a statement", help="write it behind the statement", fix=fix)  # fmt: skip
+    return Complaint(said)
+
+
+def nested_too_deep(brace: Span, most: int) -> Complaint:
+    return Complaint(
+        finding(brace, f"this is nested more than {most} levels deep", name="nested-too-deep",
+                why="no circuit needs it, and a file must not be able to exhaust the compiler",
+                help="a design nests no deeper than a leg in a variant")
+    )  # fmt: skip
+
+
+# --- pads and walks
+
+
+def _word_begins_walk(s: Situation) -> Complaint | None:
+    """`input -- L1`, or a walk that begins at a node with the name of a statement."""
+    if len(s.entry) != 1 or s.entry[0].type in _STATION_LIKE or not re.match(r"--|[-=]?>|[–—→]", s.rest):
         return None
-    return _finding(
-        s.span,
-        "a carriage return stands alone here",
-        help="save the file with LF or CR LF line ends",
-        label="not a line end",
-    )
+    word, at = s.head, s.span_of(s.entry[0])
+    if word == "input":
+        said = finding(at, "`input` has two pads", name="pad-sign-missing", label="which one",
+                       why="polarity is wired on purpose, so each pad is named", help="its minus is called `return`",
+                       fix=write(at, "input+", safe=True))  # fmt: skip
+        return Complaint(said, Mend((token("PAD", "input+", at),), s.span.start, anew=True))
+    said = finding(at, f"a walk cannot begin at a node called `{word}`", label=f"`{word}` begins a statement",
+                   help="turn the walk round, or give the node another name")  # fmt: skip
+    return Complaint(said, Mend((token("NAME", word, at),), s.span.start, anew=True))
 
 
-def _unclosed_text(s: Situation) -> Diagnostic | None:
-    if s.text != '"':
+def _sign_apart(s: Situation) -> Complaint | None:
+    """`woofer + -- return`: a blank before the sign of a pad."""
+    last = s.last
+    if last is None or s.word not in ("+", "-") or s.in_block or not (last.type == "NAME" or s.head == "input"):
         return None
-    rest = s.after.rstrip()
-    at = Span(s.source, s.span.start, s.span.start + len(rest))
-    if rest.count('"') > 1:
-        return _finding(at, "no quoted text can stand here", help="only titles, notes, paths and reasons are quoted")
-    return _finding(at, "this text has no closing quote", help='end it with `"` on the same line')
+    if not re.match(r"[ \t]*(?:--|[},|)#]|$)", s.rest[1:]):
+        return None
+    at, blank = s.span_of(last).to(s.span), s.at(last.end_pos or 0, s.span.start)
+    pad = str(last) + s.word
+    said = finding(at, f"the pad `{pad}` is written in one word", label="no blank before the sign",
+                   fix=write(blank, "", safe=True, title=f"write `{pad}`"))  # fmt: skip
+    return Complaint(said, Mend((*s.entry[:-1], token("PAD", pad, at)), s.span.end, anew=True))
 
 
-def _unknown_statement(s: Situation) -> Diagnostic | None:
-    """A line that begins with a word that is no statement, and is not a walk either."""
-    if s.entry and s.entry[0].type == "NAME" and len(s.entry) == 1 and s.inside not in _ITEM_BLOCKS:
-        word, at = s.head, s.head_span()
-    elif not s.entry and s.kind == "NAME":
-        word, at = s.text, s.span
+def _single_dash(s: Situation) -> Complaint | None:
+    """`L1-C1`, which reads as a pad of `L1` with another name stuck to it."""
+    last = s.last
+    if last is None or last.type != "PAD" or last[-1] != "-":
+        return None
+    if last.end_pos != s.span.start or s.kind not in _STATION_LIKE:
+        return None
+    at = s.at(s.span.start - 1, s.span.start)
+    said = finding(at, "`-` is written `--` here", label="write `--`", help="things along a walk are joined by `--`",
+                   fix=write(at, " -- ", safe=True))  # fmt: skip
+    name = token("NAME", str(last)[:-1], s.at(last.start_pos or 0, at.start))
+    return Complaint(said, Mend((*s.entry[:-1], name, token("ARROW", "--", at)), s.span.start, anew=True))
+
+
+def _walks_on_one_line(s: Situation) -> Complaint | None:
+    """`input+ -- L1 -- woofer+ woofer- -- return`: the second walk begins with a pad."""
+    last = s.last
+    if last is None or last.type != "PAD" or s.kind != "PAD" or len(s.entry) == 1 or not s.fits("_NL", "PAD"):
+        return None
+    gap = s.at(last.end_pos or 0, s.span.start)
+    said = finding(s.span, f"a new walk begins at `{s.word}` without a line of its own", label="a second walk",
+                   help="put it on a line of its own, or a comma between the two",
+                   fix=write(gap, "\n" + s.indent, title="begin a new line"))  # fmt: skip
+    return Complaint(said, Mend((token("_NL", "\n", gap),), s.span.start))
+
+
+def _unclosed_bracket(s: Situation) -> Complaint | None:
+    """A `(` with no `)`, noticed at the end of its line or on a later one."""
+    opened: list[Token] = []
+    for piece in s.entry:
+        if piece.type == "LPAR":
+            opened.append(piece)
+        elif piece.type == "RPAR":
+            opened.pop()
+    if not opened or "RPAR" not in s.expected:
+        return None
+    at = s.span_of(opened[-1])
+    begins = s.text.rfind("\n", 0, s.span.start) + 1
+    below = begins > at.end and not s.text[begins : s.span.start].strip()
+    if s.kind not in (*_ENDS, "LBRACE") and not (below and s.kind):
+        return None
+    said = finding(at, "this `(` is never closed", label="opened here", help="write `)` where it ends")
+    if not below or s.kind in ("RBRACE", "$END"):
+        return Complaint(said)
+    return Complaint(said, lost_until=begins)
+
+
+# --- the word that a line begins with
+
+
+def _statement_word(s: Situation) -> Complaint | None:
+    """A line that begins with no word of the language: a slip of spelling, or another word for it."""
+    if s.in_block or len(s.entry) != 1 or s.entry[0].type != "NAME" or s.kind in ("", "ARROW", "COMMA", *_ENDS):
+        return None
+    if s.inside == "leg" or (s.inside == "network" and "--" in s.rest):
+        return None  # a walk
+    word, at = s.head, s.span_of(s.entry[0])
+    said: str | None = f"{word} {s.word}".casefold()
+    if said in STATEMENTS:
+        at = at.to(s.span)
     else:
-        return None
-    if s.text in _ARROW_SLIPS or s.text == "-":
-        return None
-    said = SAID_FOR.get(word.casefold()) or nearest(word, STATEMENTS)
-    if said is None and s.text in ("+", "="):
-        return None
-    fixes = (_replace(at, said, f"write `{said}`"),) if said else ()
-    return _finding(
+        said = SAID_FOR.get(word.casefold()) or nearest(word, STATEMENTS)
+        if said is None:
+            return _lacking_word(s, word, at)
+    if not _may_follow(s, said):
+        said = None
+    complaint = finding(
         at,
-        f"no statement begins with `{word}`",
+        f"no statement begins with `{at.text}`",
         name="unknown-statement",
         label="not a word that a line can begin with",
-        help=f"write `{said}`" if said else "a line begins with a word such as driver, coil, capacitor, resistor, leg or expect, "
-        "or is a walk in which things are joined by `--`",
-        fixes=fixes,
+        help="" if said else _BEGINNINGS,
+        fix=write(at, said, safe=said == at.text.casefold()) if said else None,
     )
+    return Complaint(complaint, Mend(_statement_tokens(said, at), at.end, anew=True, guess=True) if said else None)
 
 
-_ITEM_BLOCKS = ("amplifier", "driver", "coil", "capacitor", "resistor", "lamp", "link", "use")
-_ARROW_SLIPS = ("→", "—", "–", "⟶", ">", "-", "->", "=>", "~", "―", "−")
+_BEGINNINGS = (
+    "a line begins with a word such as driver, coil, capacitor, resistor, leg or expect, or is a walk in which "
+    "things are joined by `--`"
+)
 
 
-def _wrong_arrow(s: Situation) -> Diagnostic | None:
-    if s.entry and "ARROW" in s.expected and s.text[:1] in "→—–⟶>-=~―−":
-        text = s.after
-        width = 2 if text[:2] in ("->", "=>") else 1
-        at = Span(s.source, s.span.start, s.span.start + width)
-        return _finding(
-            at,
-            f"`{at.text}` does not join two things",
-            label="`--` belongs here",
-            help="things along a walk are joined by `--`",
-            fixes=(_replace(at, "--", "write `--`", Confidence.SAFE),),
-        )
-    return None
+_FIRST_WORD = "the first word is missing"
 
 
-def _needless_equals(s: Situation) -> Diagnostic | None:
-    if s.text not in ("=", ":") or not s.entry:
+def _statement_tokens(said: str, at: Span) -> tuple[Token, ...]:
+    """`driver woofer` is two words, `tapped coil` is one."""
+    if said in KINDS:
+        return (token("KIND", said, at),)
+    first, *name = said.split()
+    return (token(first.upper(), first, at), *(token("NAME", word, at) for word in name))
+
+
+def _may_follow(s: Situation, said: str) -> bool:
+    """Could what stands behind the slip stand behind the right word? Only the kind of token is known."""
+    if said in ("design", "include"):
+        return s.kind in _VALUE_LIKE or s.word in "“”„«»'‘’"
+    if " " in said or said == "amplifier":
+        return s.kind in (*_VALUE_LIKE, "LBRACE") or not s.kind
+    return s.kind == "NAME" or s.word == "-" or (s.kind.isalpha() and s.word.isalpha())
+
+
+def _lacking_word(s: Situation, word: str, at: Span) -> Complaint | None:
+    """`L1 0.82 mH` and `f = 2 kHz`: the word that says what this is, is missing."""
+    first = s.at(at.start, at.start)
+    if s.word == "=":
+        right = "set" if s.inside == "variant" else "let"
+        said = finding(at, f"`{word} = ...` says not what it does", name="unknown-statement", label=_FIRST_WORD,
+                       help="`let` names a value, `set` changes one in a variant, and a part is declared without `=`",
+                       fix=write(first, f"{right} ", title=f"write `{right} {word} = ...`"))  # fmt: skip
+        tokens = (token(right.upper(), right, first), token("NAME", word, at))
+        return Complaint(said, Mend(tokens, s.span.start, anew=True, guess=True))
+    kind = KIND_OF_LETTER.get(word[0].upper()) if re.fullmatch(r"[LCRlcr]\d+\w?", word) else None
+    if kind is not None and s.kind in (*_VALUE_LIKE, "LBRACE"):
+        said = finding(at, f"the line does not say what `{word}` is", name="unknown-statement", label=_FIRST_WORD,
+                       fix=write(first, f"{kind} ", title=f"write `{kind} {word}`"))  # fmt: skip
+        tokens = (token("KIND", kind, first), token("NAME", word, at))
+        return Complaint(said, Mend(tokens, s.span.start, anew=True, guess=True))
+    said = finding(at, f"no statement begins with `{word}`", name="unknown-statement",
+                   label="not a word that a line can begin with", help=_BEGINNINGS)  # fmt: skip
+    return Complaint(said)
+
+
+def _bad_beginning(s: Situation) -> Complaint | None:
+    if s.entry or s.in_block or s.kind in ("", "RBRACE", "COMMA"):
         return None
-    return _finding(
-        s.span,
-        f"no `{s.text}` is needed here",
-        label="leave it out",
-        help="a value follows its name directly: `coil L1 0.82 mH`, `dcr 0.28 ohm`; only `let` and `set` take `=`",
-        fixes=(_replace(s.span, "", f"remove the `{s.text}`", Confidence.SAFE),),
-    )
+    if s.kind == "LBRACE":
+        said = finding(s.span, "this `{` belongs to no statement", label="nothing stands before it",
+                       help="braces stand behind the statement that they belong to")  # fmt: skip
+        return Complaint(said)
+    return Complaint(finding(s.span, f"no statement begins with `{_shown(s.word)}`", name="unknown-statement",
+                             label="not a word that a line can begin with", help=_BEGINNINGS))  # fmt: skip
 
 
-def _needless_mark(s: Situation) -> Diagnostic | None:
-    if s.text != ";":
+# --- a word or sign inside a statement
+
+
+def _misspelt_word(s: Situation) -> Complaint | None:
+    """`Into` or `beacuse` where only one word of the language could stand."""
+    words = [terminal.lower() for terminal in sorted(s.expected) if terminal in _INNER]
+    right = nearest(s.word, words) if s.kind == "NAME" and words else None
+    if right is None:
         return None
-    return _finding(
-        s.span,
-        "no `;` is needed",
-        label="a statement ends with its line",
-        help="put the next statement on a line of its own",
-        fixes=(_replace(s.span, "", "remove the `;`", Confidence.SAFE),) if not s.after[1:].strip() else (),
-    )
+    said = finding(s.span, f"`{s.word}` is written `{right}` here", label="not a word of the language",
+                   fix=write(s.span, right, safe=s.word.casefold() == right))  # fmt: skip
+    return Complaint(said, Mend((token(right.upper(), right, s.span),), s.span.end))
 
 
-def _comment_marks(s: Situation) -> Diagnostic | None:
-    if s.text in ("*", "/") and s.after[:2] in ("//", "/*"):
-        return _finding(s.span, "a comment begins with `#`", help="write `#` in front of the comment")
+_INNER = frozenset(
+    ("INTO", "AND", "AS", "TO", "OF", "ON", "AT", "BECAUSE", "WITHIN", "ABOVE", "BELOW", "FROM", "GIVEN", "LIBRARY")
+)
+"""The small words inside statements."""
+
+
+def _cut_in_two(s: Situation) -> Complaint | None:
+    """`10 000 Hz` and `0.82 m H`: a number or a unit with a blank in it."""
+    last = s.last
+    if last is None or "\n" in s.text[last.end_pos or 0 : s.span.start]:
+        return None
+    if last.type == s.kind == "NUMBER":
+        sure = last.isdecimal() and len(s.word.split(".")[0]) == 3
+    elif last.type == s.kind == "NAME":
+        sure = last + s.word in units.UNITS and len(s.entry) > 1 and s.entry[-2].type == "NUMBER"
+    else:
+        sure = False
+    if not sure:
+        return None
+    whole, at = last + s.word, s.span_of(last).to(s.span)
+    said = finding(at, f"`{whole}` is written in one word", label="cut in two by a blank",
+                   fix=write(at, whole, safe=True))  # fmt: skip
+    return Complaint(said, Mend((*s.entry[:-1], token(last.type, whole, at)), s.span.end, anew=True))
+
+
+def _unquoted_text(s: Situation) -> Complaint | None:
+    """A title, a reason or a path without its quotes."""
+    note = s.in_block and s.head == "note" and len(s.entry) == 2
+    if not note and not ("STRING" in s.expected and not s.in_block and s.kind in (*_VALUE_LIKE, *_INNER, "KIND")):
+        return None
+    start = s.span_of(s.entry[1]).start if note else s.span.start
+    text = s.text[start : s.line_end].split("#")[0]
+    if note:
+        text = re.split(r"[,}]", text)[0]
+    elif s.head == "include":
+        text = text.split(maxsplit=1)[0]
+    else:
+        text = text.removesuffix("{") if s.fits("STRING", "LBRACE") and text.rstrip().endswith("{") else text
+    text = text.rstrip(' {"' if s.head == "variant" else ' "\t\r').rstrip()
+    if '"' in text:
+        return None
+    end = start + len(text) + (s.text[start + len(text)] == '"')
+    at, right = s.at(start, end), f'"{text}"'
+    said = finding(at, "this text stands in quotes", label='quotes `"` belong around it',
+                   fix=write(at, right, safe=True))  # fmt: skip
+    tokens = (*s.entry[:-1], token("STRING", right, at)) if note else (token("STRING", right, at),)
+    return Complaint(said, Mend(tokens, end, anew=note))
+
+
+def _expectation(s: Situation) -> Complaint | None:
+    """A small word left out or misspelt in an expectation, which reads on well as a value for a while."""
+    if s.head != "expect":
+        return None
+    meant: tuple[Token, ...]
+    for index, piece in enumerate(s.entry[2:], 2):
+        if piece.type != "NAME":
+            continue
+        at = s.span_of(piece)
+        right = nearest(str(piece), ("of", "at", "within", "above", "below", "from"))
+        if right is not None:
+            said = finding(at, f"`{piece}` is written `{right}` here", label="not a word of the language",
+                           fix=write(at, right))  # fmt: skip
+            meant = (token(right.upper(), right, at),)
+        elif s.word == "and" and index == 2:
+            gap = s.at(at.start, at.start)
+            said = finding(at, f"`of` is missing before `{piece}`", fix=write(gap, "of ", safe=True))
+            meant = (token("OF", "of", gap), piece)
+        else:
+            continue
+        tokens = (*s.entry[:index], *meant, *s.entry[index + 1 :])
+        return Complaint(said, Mend(tokens, s.span.start, anew=True, guess=True))
     return None
 
 
-def _missing_name(s: Situation) -> Diagnostic | None:
-    if s.expected - {"FROM"} == {"NAME"} and s.kind != "NAME" and len(s.entry) == 1:
-        what = s.head
-        return _finding(
-            s.span,
-            f"`{what}` needs a name before anything else",
-            label="the name belongs here",
-            help=_NAME_HELP.get(what, f"write a name behind `{what}`"),
-        )
+def _inner_quote(s: Situation) -> Complaint | None:
+    """`"The "Big" box"`: the text ends at the second quote."""
+    last = s.last
+    if last is None or last.type != "STRING" or '"' not in s.rest:
+        return None
+    start = last.start_pos or 0
+    at = s.at(start, s.span.start + s.rest.rindex('"') + 1)
+    right = '"' + at.text[1:-1].replace('"', "'") + '"'
+    said = finding(at, "a text ends at its second quote", label="more than two quotes", fix=write(at, right))
+    return Complaint(said, Mend((*s.entry[:-1], token("STRING", right, at)), at.end, anew=True))
+
+
+def _quoted_value(s: Situation) -> Complaint | None:
+    if s.kind != "STRING" or not s.fits("NUMBER"):
+        return None
+    said = finding(s.span, "a value stands without quotes", label="a text",
+                   help="titles, notes, paths and reasons are quoted", fix=write(s.span, s.word[1:-1]))  # fmt: skip
+    return Complaint(said)
+
+
+_JOINTS = (
+    (",", "COMMA"), ("--", "ARROW"), ("into", "INTO"), ("as", "AS"), ("and", "AND"), ("to", "TO"), ("=", "EQUAL"),
+    ("of", "OF"), ("on", "ON"), ("because", "BECAUSE"), (")", "RPAR"), ("(", "LPAR"),
+)  # fmt: skip
+"""What may be missing between two things, the likeliest first."""
+
+
+def _missing_joint(s: Situation) -> Complaint | None:
+    """Something small is missing, and with it the rest would fit."""
+    if s.kind in ("", "ARROW", "COMMA", "EQUAL", "RPAR", *_ENDS) or not s.entry:
+        return None
+    if s.fits("_NL") and (s.in_block is False) and _STATEMENT.match(s.text, s.span.start):
+        return None
+    for text, terminal in _JOINTS:
+        if (terminal == "COMMA" and not s.in_block) or not s.fits(terminal, s.kind):
+            continue
+        gap = s.behind_last()
+        right = text if text in (",", ")") else f" {text}"
+        said = finding(s.span, f"`{text}` is missing before `{_shown(s.word)}`", help=_JOINT_HELP.get(text, ""),
+                       fix=write(gap, right, safe=text not in ("--", "(", ")")))  # fmt: skip
+        return Complaint(said, Mend((token(terminal, text, gap),), s.span.start, guess=True))
     return None
+
+
+_JOINT_HELP = {
+    ",": "attributes on one line have commas between them",
+    "--": "things along a walk are joined by `--`",
+    "(": "a network names its ports: `network pad (source, load, back) { ... }`",
+}
+
+
+def _ports_without_brackets(s: Situation) -> Complaint | None:
+    """`network pad source, load {`"""
+    match = re.compile(r"[^\W\d]\w*(?:[ \t]*,[ \t]*[^\W\d]\w*)*").match(s.text, s.span.start)
+    if s.head != "network" or len(s.entry) != 2 or match is None or ")" in s.rest:
+        return None
+    at = s.at(*match.span())
+    said = finding(at, "the ports of a network stand in `( )`", label="ports", fix=write(at, f"({at.text})", safe=True))
+    tokens = [token("LPAR", "(", s.at(at.start, at.start))]
+    for piece in re.finditer(r"\w+|,", at.text):
+        place = s.at(at.start + piece.start(), at.start + piece.end())
+        tokens.append(token("COMMA" if piece[0] == "," else "NAME", piece[0], place))
+    return Complaint(said, Mend((*tokens, token("RPAR", ")", s.at(at.end, at.end))), at.end))
+
+
+def _missing_brace(s: Situation) -> Complaint | None:
+    """`leg woofer` and then walks: the `{` is missing."""
+    if s.head not in _BODY_HEADS or "LBRACE" not in s.expected or not s.fits("LBRACE", s.kind):
+        return None
+    gap = s.behind_last()
+    said = finding(gap, f"`{{` is missing behind this `{s.head}`", label="what belongs to it begins here",
+                   help=f"what a {s.head} holds stands in `{{ }}`",
+                   fix=write(gap, " {", safe=True) if s.surplus < 0 else None)  # fmt: skip
+    return Complaint(said, Mend((token("LBRACE", "{", gap),), s.span.start))
+
+
+def _missing_name(s: Situation) -> Complaint | None:
+    if len(s.entry) != 1 or s.kind == "NAME" or "NAME" not in s.expected or s.head not in _NAME_HELP:
+        return None
+    digits = re.compile(r"\d+([^\W\d]\w*)").match(s.text, s.span.start)
+    if digits is not None and s.kind == "NUMBER" and digits[1] not in units.UNITS:
+        at = s.at(*digits.span())
+        said = finding(at, f"a name begins with a letter, and `{at.text}` with a digit", label="no name",
+                       help="put the digit behind: `woofer2`")  # fmt: skip
+        return Complaint(said, Mend((token("NAME", at.text, at),), at.end))
+    return Complaint(finding(s.span, f"a name is missing behind `{s.head}`", label="the name belongs here",
+                             help=_NAME_HELP[s.head]))  # fmt: skip
 
 
 _NAME_HELP = {
     "coil": "say which coil: `coil L1 0.82 mH`",
+    "tapped coil": "say which coil: `tapped coil T1 1.2 mH { tap 0.3 mH }`",
     "capacitor": "say which capacitor: `capacitor C1 6.8 uF`",
     "resistor": "say which resistor: `resistor R1 3.3 ohm`",
+    "lamp": "say which lamp: `lamp B1 5 ohm { hot 58 ohm }`",
+    "link": "say which link: `link K1`",
     "driver": "say which driver: `driver woofer 8 ohm`",
+    "input": "say which input: `input low`; a single input needs no declaration",
+    "posts": "say which posts: `posts high`",
+    "testpoint": "say which node: `testpoint middle`",
+    "let": "say which name: `let crossover = 2.4 kHz`",
+    "set": "say what is set: `set L1 = 0.75 mH`",
+    "omit": "say which part: `omit K1 and K2`",
+    "fit": "say which part: `fit K1`",
     "leg": "say which driver the leg feeds: `leg woofer { ... }`",
+    "network": "say which name: `network pad (source, load, back) { ... }`",
+    "use": "say which network: `use pad as P1`",
+    "variant": "say which name: `variant hot { ... }`",
     "expect": "say what is expected: `expect impedance above 4 ohm from 20 Hz to 20 kHz`",
 }
 
+# --- behind the end of a statement
 
-def _missing_comma(s: Situation) -> Diagnostic | None:
-    """Two attributes on one line without a comma, or two values in a row."""
-    if not s.in_braces or not s.entry or s.inside not in _ITEM_BLOCKS:
+
+def _next_statement(s: Situation) -> Complaint | None:
+    """Two statements on one line."""
+    if not s.entry or s.in_block or not s.fits("_NL") or not _STATEMENT.match(s.text, s.span.start):
         return None
-    if s.kind in ("NAME", "NUMBER", "CODE", "STRING", "COMMA_NUMBER") and "COMMA" in s.expected:
-        last = s.entry[-1].end_pos or 0
-        at = Span(s.source, last, last)
-        return _finding(
-            s.span,
-            f"a comma is missing before `{s.text}`",
-            label="a new attribute begins here",
-            help="attributes on one line have commas between them",
-            fixes=(_replace(at, ",", "put a comma between them"),),
-        )
-    return None
+    gap = s.at(s.behind_last().end, s.span.start)
+    said = finding(s.span, f"a new statement begins at `{s.word}` without a line of its own",
+                   label="a second statement", help="one statement to a line",
+                   fix=write(gap, "\n" + s.indent, safe=True, title="begin a new line"))  # fmt: skip
+    return Complaint(said, Mend((token("_NL", "\n", gap),), s.span.start))
 
 
-def _unopened_brace(s: Situation) -> Diagnostic | None:
-    if s.text != "}" or "RBRACE" in s.expected:
+def _attributes_without_braces(s: Situation) -> Complaint | None:
+    """`coil L1 0.82 mH, dcr 0.28 ohm` or `coil L1 0.82 mH (5 %)`."""
+    if s.in_block or s.head not in BLOCK_HEADS or len(s.entry) < 2 or not s.fits("LBRACE") or set(s.rest) & set("{}"):
         return None
-    if not s.in_braces:
-        return _finding(s.span, "this `}` closes nothing", label="no `{` is open here", help="remove it")
-    return None
-
-
-def _brackets(s: Situation) -> Diagnostic | None:
-    if s.text in ("[", "]"):
-        return _finding(
-            s.span, f"`{s.text}` has no meaning here", help="attributes stand in `{ }`, parts in parallel in `( | )`"
-        )
-    return None
-
-
-def _breaks_off(s: Situation) -> Diagnostic | None:
-    if s.kind not in ("_NL", "$END") and s.text != "}":
+    if s.kind not in (*_VALUE_LIKE, "LPAR", "COMMA") and s.word != "[":
         return None
-    last = s.entry[-1] if s.entry else None
-    start = (last.start_pos or 0) if last is not None else s.span.start
-    end = start + len(str(last).rstrip()) if last is not None else s.span.start
-    what = f"`{str(last).split()[0]}`" if last is not None else "this"
-    return _finding(
-        Span(s.source, start, end),
-        f"the line breaks off behind {what}",
-        label="something must follow",
-        help=_expected_in_words(s),
-    )
+    written = s.rest.split("#")[0].rstrip()
+    inner = written.strip(",()[] \t")
+    if not inner:
+        return None
+    gap = s.at(s.behind_last().end, s.span.start + len(written))
+    right = f" {{ {inner} }}"
+    sure = s.kind not in _VALUE_LIKE or len(inner.split(",")) > 1
+    said = finding(s.at(s.span.start, gap.end), f"attributes of this {s.head} stand in braces", label="attributes",
+                   fix=write(gap, right, safe=sure, title="put them in braces"))  # fmt: skip
+    return Complaint(said, Mend((), s.line_end, dropped=True))
+
+
+def _two_word_name(s: Situation) -> Complaint | None:
+    """`driver mid bass 8 ohm`: the second word reads as a value until the value comes."""
+    kinds = [piece.type for piece in s.entry[1:]]
+    if s.head not in BLOCK_HEADS or kinds != ["NAME", "NAME"] or s.kind not in ("NUMBER", "CODE"):
+        return None
+    at = s.span_of(s.entry[1]).to(s.span_of(s.entry[2]))
+    whole = "_".join(at.text.split())
+    said = finding(at, "a name is one word", label="two words", help=f"write `{whole}`, here and in the wiring",
+                   fix=write(at, whole))  # fmt: skip
+    return Complaint(said, Mend((s.entry[0], token("NAME", whole, at)), s.span.start, anew=True))
+
+
+def _dash_in_name(s: Situation) -> Complaint | None:
+    """`driver woofer-1 8 ohm`: the name ends at the dash, and the rest reads as a value."""
+    if s.head not in BLOCK_HEADS or len(s.entry) < 2 or s.entry[1].type != "NAME":
+        return None
+    match = re.compile(r"\w+(?:[-./]\w+)+").match(s.text, s.entry[1].start_pos or 0)
+    if match is None or match.end() > s.span.end:
+        return None
+    at = s.at(*match.span())
+    whole = re.sub(r"\W", "_", at.text)
+    said = finding(at, "a name is made of letters, digits and `_`", label="no name",
+                   help=f"write `{whole}`, here and in the wiring", fix=write(at, whole))  # fmt: skip
+    return Complaint(said, Mend((s.entry[0], token("NAME", whole, at)), at.end, anew=True))
+
+
+def _stray_brace(s: Situation) -> Complaint | None:
+    if s.kind != "RBRACE" or s.inside:
+        return None
+    said = finding(s.span, "this `}` closes nothing", label="no `{` is open here", fix=write(s.span, ""))
+    return Complaint(said, Mend((), s.span.end))
+
+
+def _extra_comma(s: Situation) -> Complaint | None:
+    if s.kind != "COMMA" or s.entry or not s.inside:
+        return None
+    said = finding(s.span, "one comma too many", label="nothing stands before it", fix=write(s.span, "", safe=True))
+    return Complaint(said, Mend((), s.span.end))
+
+
+def _inner_brace(s: Situation) -> Complaint | None:
+    if s.kind != "LBRACE" or not s.in_block:
+        return None
+    return Complaint(finding(s.span, "braces do not stand in a list of attributes", label="a list inside a list",
+                             help="write the attributes one after another"))  # fmt: skip
+
+
+def _square_bracket(s: Situation) -> Complaint | None:
+    if s.word not in ("[", "]"):
+        return None
+    return Complaint(finding(s.span, f"`{s.word}` has no meaning here",
+                             help="attributes stand in `{ }`, parts in parallel in `( | )`"))  # fmt: skip
+
+
+def _breaks_off(s: Situation) -> Complaint | None:
+    if s.kind not in _ENDS or s.last is None:
+        return None
+    at = s.span_of(s.last)
+    return Complaint(finding(at, f"the line breaks off behind `{at.text}`", label="something must follow",
+                             help=_expected_in_words(s)))  # fmt: skip
+
+
+def _anything_else(s: Situation) -> Complaint:
+    shown = _shown(s.word)
+    said = finding(s.span, f"`{shown}` cannot stand here",
+                   label="not expected" if s.word.isprintable() else code_point(s.word[0]),
+                   help=_expected_in_words(s))  # fmt: skip
+    whole = s.fits("_NL") and s.entry and s.entry[0].type not in ("NAME", "PAD", "LPAR", "EXPECT")
+    if whole and not s.in_block and not set(s.rest) & set("{}"):
+        return Complaint(said, Mend((), s.line_end, dropped=True))
+    return Complaint(said)
 
 
 _WORDS_FOR = (
@@ -265,6 +552,7 @@ _WORDS_FOR = (
     ("TO", "`to`"),
     ("BECAUSE", '`because "..."`'),
     ("FINDING", "the name of a finding"),
+    ("LPAR", "`(`"),
     ("RPAR", "`)`"),
     ("VBAR", "`|`"),
     ("_NL", "the end of the line"),
@@ -272,52 +560,55 @@ _WORDS_FOR = (
 
 
 def _expected_in_words(s: Situation) -> str:
-    # The lexer's tables know no difference between a list of attributes and a body of statements.
-    expected = s.expected - {"PAD"} if s.inside in _ITEM_BLOCKS else s.expected
-    said = [words for terminal, words in _WORDS_FOR if terminal in expected]
-    if not said:
-        return ""
-    return "what can stand here: " + (", ".join(said[:-1]) + " or " + said[-1] if len(said) > 1 else said[0])
+    return _said("what can stand here: ", (words for terminal, words in _WORDS_FOR if terminal in s.expected))
 
 
-def _anything_else(s: Situation) -> Diagnostic:
-    shown = s.text.split("\n", maxsplit=1)[0][:40]
-    return _finding(
-        s.span,
-        f"`{shown}` cannot stand here" if shown.isprintable() and shown else "a character that cannot be read",
-        label="not expected",
-        help=_expected_in_words(s),
-    )
+def _said(lead: str, choices: Iterable[str]) -> str:
+    *most, last = choices or [""]
+    return lead + (", ".join(most) + " or " if most else "") + last if last else ""
 
 
-_READ_AS: dict[Callable[[Situation], Diagnostic | None], str] = {
-    _wrong_arrow: "--",
-    _needless_equals: "",
-    _needless_mark: "",
-    _missing_comma: ",",
-}
-"""Slips after which reading goes on as if the author had written the right thing."""
+def _shown(word: str) -> str:
+    first = word.split("\n", maxsplit=1)[0][:40]
+    return first if first.isprintable() else code_point(first[0]).split(",")[0]
 
-_CASES: tuple[Callable[[Situation], Diagnostic | None], ...] = (
-    _lone_return,
-    _unclosed_text,
-    _wrong_arrow,
-    _unknown_statement,
-    _needless_equals,
-    _needless_mark,
-    _comment_marks,
+
+CASES: tuple[Case, ...] = (
+    _word_begins_walk,
+    _sign_apart,
+    _single_dash,
+    _unclosed_bracket,
+    _dash_in_name,
+    *signs.CASES,
+    _statement_word,
+    _bad_beginning,
+    _walks_on_one_line,
+    _misspelt_word,
+    _cut_in_two,
+    _unquoted_text,
+    _expectation,
+    _inner_quote,
+    _quoted_value,
+    _two_word_name,
+    _ports_without_brackets,
+    _missing_joint,
+    _missing_brace,
     _missing_name,
-    _missing_comma,
-    _unopened_brace,
-    _brackets,
+    _next_statement,
+    _attributes_without_braces,
+    _stray_brace,
+    _extra_comma,
+    _inner_brace,
+    _square_bracket,
     _breaks_off,
 )
 
 
 def complain(situation: Situation) -> Complaint:
-    """The most telling finding for the place where the parser stopped."""
-    for case in _CASES:
-        finding = case(situation)
-        if finding is not None:
-            return Complaint(finding, _READ_AS.get(case))
-    return Complaint(_anything_else(situation))
+    """The most telling complaint about the place where the parser stopped."""
+    for case in CASES:
+        complaint = case(situation)
+        if complaint is not None:
+            return complaint
+    return _anything_else(situation)
+

@@ -1,18 +1,24 @@
-"""Source -> SyntaxTree. The only importer of the parser library.
+"""Source -> SyntaxTree. The only caller of the parser library.
 
 In: a `Source`. Out: a `SyntaxTree` and the findings on its form. Parsing never fails: a statement that
 cannot be read is left out and remembered as `Lost`, and reading goes on behind it. Refuses to know what
-the words mean.
+the words mean, and what to say about a slip: `complaints.py` does.
 
-How it recovers: the parser's stacks are copied at every place where an entry or an item may begin. On
-an error they are restored, and the text is skipped up to the end of that entry or item, braces
-balanced. So one slip costs one statement, or one item in braces.
+How it recovers: where the complaint says what was meant, the tokens that were meant are fed instead. Else
+the parser's stacks, copied at every place where an entry or an item may begin, are restored, and the text
+is skipped up to the end of that entry or item, braces balanced. So one slip costs at most one statement,
+or one item in braces.
+
+Forgotten braces are guessed from the look of the lines, but only while the braces of the text as a whole do
+not balance; a sound text is never judged by its look.
 """
 
 from __future__ import annotations
 
+import gc
 import os
 import re
+from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -20,19 +26,30 @@ from typing import Any
 from lark import Lark, Token, Tree
 from lark.exceptions import UnexpectedCharacters, UnexpectedInput, UnexpectedToken
 from lark.lexer import LexerThread
+from lark.parsers.lalr_analysis import Shift
 
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.source import Source, Span
 from shuntwise.syntax.build import Builder
-from shuntwise.syntax.complaints import Situation, complain, unclosed_brace
+from shuntwise.syntax.complaints import complain, lowered_brace, nested_too_deep, unclosed_brace, unopened_block
+from shuntwise.syntax.signs import comment_mark, lone_returns
+from shuntwise.syntax.situation import BLOCK_HEADS, Complaint, Mend, Situation, token
 from shuntwise.syntax.tree import Lost, SyntaxTree
-from shuntwise.syntax.words import KEYWORDS
+from shuntwise.syntax.words import KEYWORDS, STATEMENTS
+
+DEEPEST_BRACES = 20
+"""More braces within braces than this are refused: the parser's stacks are copied at each of them."""
+
+MOST_SLIPS = 20
+"""On a line with more slips than this, what cannot be read is left out without another word."""
 
 _WORD = re.compile(r"[^\W\d]\w*")
-_SKIPPED = re.compile(r'"[^"\n]*"|#[^\n]*|[{},\n]|[^"#{},\n]+|"')
-_AT_LINE_START = re.compile(r"(design|amplifier|input|posts|driver|tapped|coil|capacitor|resistor|lamp|link|coupling"
-                            r"|network|use|leg|include|variant|expect|allow|limit|let)[ \t]+[\w\"]")  # fmt: skip
-_MAY_HOLD_STATEMENTS = ("network", "variant")
+_BRACES = re.compile(r'"[^"\n]*"|#[^\n]*|[{}]')
+_SKIPPED = re.compile(r'"[^"\n]*"|#[^\n]*|[{}(),\n]|[^"#{}(),\n]+|"')
+_STATEMENT_LINE = re.compile(rf"([ \t]*)((?:{'|'.join(STATEMENTS)})[ \t]+[\w\"])?")
+_NOTHING = (None, None)
+_LONGEST_GROUP = 20
+"""Lines over which the `)` of a broken group is looked for."""
 
 
 def grammar_path() -> Path:
@@ -76,7 +93,24 @@ def _lark() -> Lark:
 
 def parse(source: Source) -> tuple[SyntaxTree, tuple[Diagnostic, ...]]:
     """Read a whole text. Time is linear in its length, but for a constant cost at each error."""
-    return _Reader(source).read()
+    # All that is built here stays alive, so the garbage collector would walk over it again and again for
+    # nothing: that took half of the time for a text of ten thousand parts, and more for a longer one.
+    collecting = gc.isenabled()
+    gc.disable()
+    try:
+        return _Reader(source).read()
+    finally:
+        if collecting:
+            gc.enable()
+
+
+@dataclass
+class _Brace:
+    """An open brace: the word of its statement, its place, and how far its first line is indented."""
+
+    head: str
+    span: Span
+    indent: int | None = None
 
 
 class _Reader:
@@ -84,15 +118,25 @@ class _Reader:
 
     def __init__(self, source: Source) -> None:
         self.source = source
-        # The grammar ends every statement with a line end; positions beyond the text are cut by Source.
-        self.text = source.text if source.text.endswith("\n") else source.text + "\n"
+        self.diagnostics: list[Diagnostic] = []
+        self.lost: list[Lost] = []
+        # Positions hold for both texts: a return that stands alone is replaced by a line end, one for one, and
+        # the line end that the grammar wants behind the last statement is beyond the source's text.
+        self.text = source.text
+        if "\r" in self.text:
+            self.text, said = lone_returns(source)
+            self.diagnostics += said
+        self.text += "" if self.text.endswith("\n") else "\n"
         self.interactive = _lark().parse_interactive(self.text)
         self.state = self.interactive.parser_state
         self.lexer: LexerThread = self.interactive.lexer_thread
-        self.diagnostics: list[Diagnostic] = []
-        self.lost: list[Lost] = []
-        self.open_braces: list[tuple[str, Token]] = []
+        self.open_braces: list[_Brace] = []
+        self.surplus = _surplus(self.text)
+        self.open_brackets = 0
         self.entry: list[Token] = []
+        self.fed = 0
+        self.slips = 0
+        self.guessed_at = self.resumed_at = -1
         self.mark()
 
     # --- the parser's position
@@ -120,116 +164,255 @@ class _Reader:
             if isinstance(value, Tree):
                 del value.children[length:]
         self.state.state_stack[:], self.state.value_stack[:] = list(states), list(values)
+        self.open_brackets = 0
+        self.entry = []
+
+    @property
+    def choices(self) -> dict[str, tuple[Any, Any]]:
+        """What the parser's table holds for its present state: for each symbol an action and its argument."""
+        return self.state.parse_conf.states[self.state.state_stack[-1]]
+
+    def fits(self, *terminals: str) -> bool:
+        """Could these terminals come next, in this order? The parser's automaton run on its states alone."""
+        states, stack = self.state.parse_conf.states, self.state.state_stack
+        kept, grown = len(stack) - 1, [stack[-1]]  # how much of the stack is untouched, and what is on top of it
+        for terminal in terminals:
+            while True:
+                action, argument = states[grown[-1]].get(terminal, _NOTHING)
+                if action is None:
+                    return False
+                if action is Shift:
+                    grown.append(argument)
+                    break
+                for _ in argument.expansion:
+                    grown.pop()
+                    if not grown:
+                        kept -= 1
+                        grown.append(stack[kept])
+                grown.append(states[grown[-1]][argument.origin.name][1])
+        return True
 
     # --- reading
 
     def read(self) -> tuple[SyntaxTree, tuple[Diagnostic, ...]]:
+        trouble: UnexpectedInput | None = None
         while True:
             try:
-                for token in self.lexer.lex(self.state):
-                    self.feed(token)
+                if trouble is not None:
+                    self.recover(trouble)
+                for piece in self.lexer.lex(self.state):
+                    self.take(piece)
                     self.close_forgotten_braces()
                 self.end()
                 break
             except UnexpectedInput as error:
-                self.recover(error)
+                trouble = error
         tree: Tree[Token] = self.interactive.result
         builder = Builder(self.source)
         entries = tuple(builder.entry(node) for node in tree.children if isinstance(node, Tree))
         return SyntaxTree(self.source, entries, tuple(self.lost)), (*self.diagnostics, *builder.diagnostics)
 
-    def feed(self, token: Token) -> None:
-        self.interactive.feed_token(token)
-        if token.type == "LBRACE":
-            head = str(self.entry[0]) if self.entry else ""
-            self.open_braces.append((head, token))
-        elif token.type == "RBRACE":
-            self.open_braces.pop()
-        if token.type in ("LBRACE", "_NL") or (token.type == "COMMA" and self.open_braces):
+    def take(self, piece: Token) -> None:
+        """Feed a token of the text, unless the text around it shows that another one was meant."""
+        start = piece.start_pos or 0
+        if piece.type == "SLASH" and self.text[self.offset] in "/*":
+            self.follow(comment_mark(self.situation(piece.type, str(piece), start), start), start)
+        elif piece == "and" and piece.type == "NAME" and self.entry and self.entry[0].type == "EXPECT":
+            self.follow(complain(self.situation("AND", "and", start)), start)
+        elif piece.type == "_NL" and self.brace_below(piece):
+            pass
+        elif piece.type == "LBRACE" and len(self.open_braces) >= DEEPEST_BRACES:
+            self.diagnostics.append(nested_too_deep(self.span(piece), DEEPEST_BRACES).finding)
+            self.lose(start)
+        else:
+            self.feed(piece)
+
+    def feed(self, piece: Token) -> None:
+        # Before it finds that a token does not fit, the library reduces what it can; what could have stood in
+        # its place could then no longer be told. A token that is shifted at once always fits.
+        if self.choices.get(piece.type, _NOTHING)[0] is not Shift and not self.fits(piece.type):
+            raise UnexpectedToken(piece, set())
+        self.interactive.feed_token(piece)
+        self.fed += 1
+        match piece.type:
+            case "LBRACE":
+                head = str(self.entry[0]) if self.entry else ""
+                self.open_braces.append(_Brace(" ".join(head.split()), self.span(piece)))
+            case "RBRACE":
+                self.open_braces.pop()
+            case "LPAR":
+                self.open_brackets += 1
+            case "RPAR":
+                self.open_brackets -= 1
+            case "_NL" if self.text.startswith(("\r", "\n"), piece.start_pos or 0):
+                self.slips = 0
+        divides = piece.type == "_NL" or (
+            piece.type == "COMMA" and self.open_braces and not (self.entry and self.entry[0].type == "NETWORK")
+        )
+        if piece.type == "LBRACE" or (divides and not self.open_brackets):
             self.mark()
         else:
-            self.entry.append(token)
+            self.entry.append(piece)
+
+    def span(self, piece: Token) -> Span:
+        return Span(self.source, piece.start_pos or 0, piece.end_pos or 0)
 
     def end(self) -> None:
         """Close what is still open at the end of the text, with one finding for each brace."""
+        here = Span(self.source, self.offset, self.offset)
         if self.entry:  # a walk whose last `--` swallowed the line end
-            self.feed(Token("_NL", "\n", self.offset, end_pos=self.offset))
+            self.feed(token("_NL", "\n", here))
         while self.open_braces:
             self.close_brace()
         self.interactive.result = self.interactive.feed_eof()
 
+    # --- braces
+
     def close_brace(self) -> None:
         """Report the innermost open brace as never closed, and go on as if it had been."""
-        _, token = self.open_braces[-1]
-        self.diagnostics.append(unclosed_brace(Span(self.source, token.start_pos or 0, token.end_pos or 0)))
-        self.feed(Token("RBRACE", "}", self.offset, end_pos=self.offset))
-        self.feed(Token("_NL", "\n", self.offset, end_pos=self.offset))
+        brace, here = self.open_braces[-1], Span(self.source, self.offset, self.offset)
+        self.feed(token("RBRACE", "}", here))
+        self.feed(token("_NL", "\n", here))
+        self.surplus -= 1
+        if brace.span.start < brace.span.end:  # else it was put in, and reported, by a mend
+            self.diagnostics.append(unclosed_brace(brace.span).finding)
 
     def close_forgotten_braces(self) -> None:
-        """A statement at the start of a line cannot belong to a leg or to a list of attributes."""
-        if not self.open_braces or self.entry:
-            return
-        at = self.offset
-        if at and self.text[at - 1] != "\n":
-            return
-        head = self.open_braces[-1][0]
-        if head not in _MAY_HOLD_STATEMENTS and _AT_LINE_START.match(self.text, at):
-            while self.open_braces and self.open_braces[-1][0] not in _MAY_HOLD_STATEMENTS:
-                self.close_brace()
+        """A line that begins a statement belongs to no leg and to no list of attributes.
+
+        It belongs to no network and no variant either if it stands at the margin and their first line does not.
+        """
+        while self.open_braces and not self.entry and self.surplus > 0 and self.text[self.offset - 1] == "\n":
+            match, brace = _STATEMENT_LINE.match(self.text, self.offset), self.open_braces[-1]
+            assert match is not None
+            if brace.indent is None:
+                brace.indent = len(match[1])
+            outside = brace.head not in ("network", "variant") or (brace.indent > 0 and not match[1])
+            if not (match[2] and outside):
+                return
+            self.close_brace()
+
+    def brace_below(self, line_end: Token) -> bool:
+        """Does the list of a statement begin below it: with its `{`, or without one? Then say so, and go on in it."""
+        if not self.entry or not self.fits("LBRACE"):
+            return False
+        start, at = line_end.start_pos or 0, self.offset
+        while self.text[at : at + 1] in (" ", "\t"):
+            at += 1
+        if self.text[at : at + 1] == "{":
+            fix = Span(self.source, start - len(self.text[:start]) + len(self.text[:start].rstrip(" \t\r")), at + 1)
+            self.diagnostics.append(lowered_brace(Span(self.source, at, at + 1), fix).finding)
+            return True
+        line = self.text[at : self.text.find("\n", at)]
+        head = " ".join(str(self.entry[0]).split())
+        if (
+            self.surplus >= 0
+            or head not in BLOCK_HEADS
+            or "--" in line
+            or line.startswith("}")
+            or not line.strip()
+            or _STATEMENT_LINE.match(line + " ")[2]  # type: ignore[index]
+            or not re.match(r"[^{]*\}", self.text[at : at + 2000])
+        ):
+            return False
+        gap = Span(self.source, start, start)
+        self.diagnostics.append(unopened_block(head, gap).finding)
+        self.feed(token("LBRACE", "{", gap))
+        self.surplus += 1
+        return True
 
     # --- recovery
 
-    def recover(self, error: UnexpectedInput) -> None:
-        if isinstance(error, UnexpectedToken):
-            token = error.token
-            start, end = token.start_pos or 0, token.end_pos or 0
-            expected = frozenset(error.accepts or error.expected or ())
-            kind, text = token.type, str(token)
-            if kind == "$END":
-                start = end = len(self.source.text)
-        else:
-            assert isinstance(error, UnexpectedCharacters)
-            start, end = error.pos_in_stream, error.pos_in_stream + 1
-            expected, kind, text = frozenset(error.allowed), "", self.text[start:end]
-        situation = Situation(
+    def situation(self, kind: str, word: str, start: int) -> Situation:
+        return Situation(
             source=self.source,
+            text=self.text,
             entry=tuple(self.entry),
-            span=Span(self.source, start, end),
+            span=Span(self.source, start, min(start + len(word), len(self.source.text))),
             kind=kind,
-            text=text,
-            expected=expected,
-            inside=self.open_braces[-1][0] if self.open_braces else "",
-            in_braces=bool(self.open_braces),
+            word=word,
+            expected=frozenset(name for name in self.choices if name.isupper() and self.fits(name)),
+            fits=self.fits,
+            inside=self.open_braces[-1].head if self.open_braces else "",
+            surplus=self.surplus,
         )
-        complaint = complain(situation)
+
+    def recover(self, trouble: UnexpectedInput) -> None:
+        if isinstance(trouble, UnexpectedToken):
+            piece = trouble.token
+            kind, word, start = piece.type, str(piece), piece.start_pos or 0
+            if kind == "_NL" and (not self.entry or self.brace_below(piece)):
+                self.slips = 0
+                return  # a line of which nothing is left, or one whose list begins on the next
+            if kind == "$END":
+                start = len(self.source.text)
+            if kind == "FINDING":  # what the library makes of any word that it did not expect
+                kind, word = _word_at(self.text, start)
+        else:
+            assert isinstance(trouble, UnexpectedCharacters)
+            start = trouble.pos_in_stream
+            kind, word = "", self.text[start]
+        if self.fed == self.guessed_at or self.slips > MOST_SLIPS:  # a wrong guess: one message is enough
+            self.lose(start)
+        else:
+            self.follow(complain(self.situation(kind, word, start)), start)
+
+    def follow(self, complaint: Complaint, failed: int) -> None:
+        """Keep the finding, and read on as the complaint says."""
         self.diagnostics.append(complaint.finding)
-        if complaint.read_as is not None:  # the slip is harmless: read on as if it had been written right
-            if complaint.read_as == ",":
-                self.offset = start
-                self.feed(Token("COMMA", ",", start, end_pos=start))
-                return
-            self.offset = complaint.finding.span.end
-            if complaint.read_as:
-                self.feed(Token("ARROW", complaint.read_as, start, end_pos=self.offset))
+        self.slips += 1
+        if complaint.mend is None:
+            self.lose(failed, complaint.lost_until)
+        else:
+            self.mend(complaint.mend, failed)
+
+    def mend(self, mend: Mend, failed: int) -> None:
+        if mend.anew:
+            self.restore()
+        if not self.fits(*(piece.type for piece in mend.tokens)):
+            self.lose(failed)
             return
+        if mend.dropped:
+            self.remember(failed, mend.resume)
+        if not mend.tokens:
+            self.surplus -= _surplus(self.text[failed : mend.resume])
+        self.offset = mend.resume
+        for piece in mend.tokens:
+            self.feed(piece)
+            self.surplus += piece.type == "LBRACE"
+        if mend.guess:
+            self.guessed_at = self.fed
+        self.close_forgotten_braces()
+
+    def lose(self, failed: int, until: int | None = None) -> None:
+        """Leave out the entry (or item) that failed at `failed`, and go on behind it."""
         begin = self.safe_offset
-        self.offset = self.resume_at(begin, start)
-        words = frozenset(_WORD.findall(self.text[begin : self.offset])) - KEYWORDS
-        self.lost.append(Lost(words, Span(self.source, begin, self.offset)))
+        resume = max(self.resume_at(begin, failed) if until is None else until, self.resumed_at + 1)
+        self.offset = self.resumed_at = min(resume, len(self.text))
+        if "\n" in self.text[begin : self.offset]:
+            self.slips = 0
+        self.remember(begin, self.offset)
         # Braces that were opened since the safe point are skipped with the rest of the entry.
-        opened = sum(1 for _, brace in self.open_braces if (brace.start_pos or 0) >= begin)
-        del self.open_braces[len(self.open_braces) - opened :]
+        while self.open_braces and self.open_braces[-1].span.start >= begin:
+            self.open_braces.pop()
+        self.surplus -= _surplus(self.text[begin : self.offset])
         self.restore()
         self.mark()
         self.close_forgotten_braces()
 
+    def remember(self, begin: int, end: int) -> None:
+        words = frozenset(_WORD.findall(self.text[begin:end])) - KEYWORDS
+        self.lost.append(Lost(words, Span(self.source, begin, min(end, len(self.source.text)))))
+
     def resume_at(self, begin: int, failed: int) -> int:
         """Where reading goes on: behind the entry (or item) that begins at `begin` and failed at `failed`.
 
-        Inside braces that is the next comma, line end or closing brace at the same depth; outside, the
-        next line end at which all braces opened on the way are closed again.
+        Inside braces that is the next comma, line end or closing brace at the same depth; outside, the next
+        line end at which all braces opened on the way are closed again. A group that is broken off may end
+        some lines below; if it does not, the line end will do.
         """
-        depth = 0
+        depth = brackets = lines = 0
+        line_end: int | None = None
         inside = bool(self.open_braces)
         for match in _SKIPPED.finditer(self.text, begin):
             piece, at = match.group(), match.start()
@@ -237,11 +420,41 @@ class _Reader:
                 depth += 1
             elif piece == "}":
                 if depth == 0 and inside and at >= failed:
-                    return at
+                    return at if line_end is None else line_end
                 depth = max(0, depth - 1)
+            elif piece == "(":
+                brackets += 1
+            elif piece == ")":
+                brackets = max(0, brackets - 1)
             elif piece == "\n" and at >= failed:
-                if depth == 0 or _AT_LINE_START.match(self.text, match.end()):
+                if depth and not (self.surplus > 0 and _begins_statement(self.text, match.end())):
+                    continue
+                if not brackets:
                     return match.end()
-            elif piece == "," and inside and depth == 0 and at >= failed:
+                line_end, lines = line_end or match.end(), lines + 1
+                if depth or lines > _LONGEST_GROUP or _begins_statement(self.text, match.end()):
+                    return line_end
+            elif piece == "," and inside and depth == 0 and not brackets and at >= failed:
                 return match.end()
-        return len(self.text)
+        return len(self.text) if line_end is None else line_end
+
+
+def _word_at(text: str, start: int) -> tuple[str, str]:
+    """A word as a walk would have it: a pad or a name."""
+    for kind in ("PAD", "NAME"):
+        match = re.compile(_lark().get_terminal(kind).pattern.value).match(text, start)
+        if match is not None:
+            return kind, match.group()
+    return "NAME", text[start]
+
+
+def _surplus(text: str) -> int:
+    """How many more braces are opened than closed."""
+    braces = [piece for piece in _BRACES.findall(text) if piece in "{}"]
+    return braces.count("{") - braces.count("}")
+
+
+def _begins_statement(text: str, at: int) -> bool:
+    """Does a statement begin at the margin here?"""
+    match = _STATEMENT_LINE.match(text, at)
+    return match is not None and bool(match[2]) and not match[1]

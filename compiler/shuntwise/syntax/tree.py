@@ -306,10 +306,14 @@ class Limit:
 
 @dataclass(frozen=True, eq=False)
 class Lost:
-    """Text that could not be parsed. `words` are the names in it: nothing is said of their absence."""
+    """Text that could not be parsed. `words` are the names in it: nothing is said of their absence.
+
+    `whole_file` is true for a file that could not be read: it may have held any name.
+    """
 
     words: frozenset[str]
     span: Span
+    whole_file: bool = False
 
 
 Entry = (

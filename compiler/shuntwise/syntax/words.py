@@ -7,6 +7,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from difflib import get_close_matches
+from itertools import islice
+from unicodedata import normalize
 
 STATEMENTS = (
     "design",
@@ -35,6 +37,9 @@ STATEMENTS = (
     "allow",
     "limit",
 )
+
+KINDS = ("coil", "tapped coil", "capacitor", "resistor", "lamp", "link")
+"""The statements that declare a part."""
 
 KEYWORDS = frozenset(
     word for statement in STATEMENTS for word in statement.split()
@@ -78,14 +83,25 @@ SAID_FOR = {
 }
 """Words that people say, with the word of the language for the same thing."""
 
+KIND_OF_LETTER = {"L": "coil", "C": "capacitor", "R": "resistor"}
+"""The letters that labels of parts begin with (IEC 60617 and the trade agree on these three)."""
+
+_MOST_CANDIDATES = 1000
+"""A real design has some dozens of names; the bound keeps a hostile text with ten thousand from costing minutes."""
+
+
+def _fold(word: str) -> str:
+    return normalize("NFKC", word).casefold()
+
 
 def nearest(word: str, candidates: Iterable[str]) -> str | None:
-    """The candidate most like `word` (case folded, at most about a third of it different), or None."""
+    """The candidate most like `word` (case and width folded, at most about a third of it different), or None."""
     by_fold: dict[str, str] = {}
-    for candidate in candidates:
-        by_fold.setdefault(candidate.casefold(), candidate)
-    folded = word.casefold()[:60]
+    for candidate in islice(candidates, _MOST_CANDIDATES):
+        by_fold.setdefault(_fold(candidate), candidate)
+    folded = _fold(word)[:60]
     if folded in by_fold and by_fold[folded] != word:
         return by_fold[folded]
-    close = get_close_matches(folded, [fold for fold in by_fold if fold != folded], n=1, cutoff=0.66)
+    alike = [fold for fold in by_fold if fold != folded and abs(len(fold) - len(folded)) <= len(folded)]
+    close = get_close_matches(folded, alike, n=1, cutoff=0.66)
     return by_fold[close[0]] if close else None

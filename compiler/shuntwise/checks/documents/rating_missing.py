@@ -1,0 +1,96 @@
+"""A rating that nothing can be checked against.
+
+What it finds: once the design says which amplifier drives it, a coil without its `dcr`, or with a core and without a
+current; a capacitor without volts; a resistor without watts; a lamp without volts or watts; a driver without watts.
+As long as no amplifier is stated the text is a sketch of the wiring, and nobody is asked for ratings.
+
+Why it matters: the parts list goes to the shop without it, and the checks of volts, amperes and heat leave the part
+out. In two years nobody can say what was fitted.
+
+Bad:
+    amplifier 60 W into 8 ohm { least 4 ohm }
+    driver woofer 8 ohm { re 6.1 ohm, le 0.35 mH, fs 72 Hz, qms 3.8, qes 0.62, 80 W }
+    driver tweeter 8 ohm { re 6.3 ohm, le 0.05 mH, fs 900 Hz, qms 2.4, qes 1.5, 40 W }
+    coil L1 0.47 mH { dcr 0.22 ohm, 5 %, air core }
+    capacitor C1 6.8 uF { 5 %, film }
+              ^^
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C1 -- tweeter+
+      tweeter- -- return
+    }
+
+Good:
+    amplifier 60 W into 8 ohm { least 4 ohm }
+    driver woofer 8 ohm { re 6.1 ohm, le 0.35 mH, fs 72 Hz, qms 3.8, qes 0.62, 80 W }
+    driver tweeter 8 ohm { re 6.3 ohm, le 0.05 mH, fs 900 Hz, qms 2.4, qes 1.5, 40 W }
+    coil L1 0.47 mH { dcr 0.22 ohm, 5 %, air core }
+    capacitor C1 6.8 uF { 5 %, 250 V, film }
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C1 -- tweeter+
+      tweeter- -- return
+    }
+
+When to ignore it: for a part out of the drawer that carries no print; say so in the reason.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from shuntwise.checks.rated import CORED, named, rated_at
+from shuntwise.checks.rule import Diagnostic, Evidence, NotChecked, Rule, Severity
+from shuntwise.model.design import Driver, Part
+
+WANTED = {
+    "coil": ("dcr",),
+    "tapped coil": ("dcr",),
+    "capacitor": ("voltage",),
+    "resistor": ("power",),
+    "lamp": ("voltage", "power"),
+}
+WORDS = {
+    "dcr": ("its DC resistance", "dcr 0.3 ohm"),
+    "current": ("the current that its core bears", "12 A"),
+    "voltage": ("its rated volts", "250 V"),
+    "power": ("its rated watts", "20 W"),
+}
+
+
+def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
+    if evidence.amplifier is None:
+        yield RULE.not_checked("an `amplifier` with its power and load")
+        return
+    for part in evidence.circuit.fitted_parts:
+        wanted = WANTED.get(part.kind, ())
+        if part.construction in CORED:
+            wanted = (*wanted, "current")
+        yield from _missing(evidence, part, part.label, wanted)
+    for driver in evidence.drivers():
+        yield from _missing(evidence, driver, driver.name, ("power",))
+
+
+def _missing(evidence: Evidence, item: Part | Driver, owner: str, wanted: tuple[str, ...]) -> Iterator[Diagnostic]:
+    missing = [attribute for attribute in wanted if attribute not in item.quantities]
+    if not missing:
+        return
+    what = " and ".join(WORDS[attribute][0] for attribute in missing)
+    example = ", ".join(WORDS[attribute][1] for attribute in missing)
+    yield RULE.finding(
+        rated_at(evidence, item),
+        f"`{owner}` does not say {what}",
+        label="cannot be checked",
+        why="what it bears at the amplifier is compared with nothing",
+        help=f"write it among its attributes, such as `{{ {example} }}`",
+        subjects=named(evidence, owner),
+    )
+
+
+RULE = Rule("rating-missing", Severity.WARNING, "design", check)

@@ -1,0 +1,214 @@
+"""What is joined by bare wire though it should not be.
+
+In: a `Circuit`, the joints that are explained already, and clusters of dead edges. Out: `Shorts`: inputs,
+posts and drivers whose two pads are one net, wires that bridge parts, and parts that bridge nothing. What
+only an earlier short joins is not a second fault. Refuses to know resistances.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from shuntwise.graph.circuit import Circuit, Edge, Wire, point_of
+from shuntwise.graph.currents import Cluster
+
+ShortKind = Literal["input-shorted", "driver-shorted", "wired-across", "does-nothing"]
+
+
+@dataclass(frozen=True)
+class Short:
+    """`owners` are what is shorted, `chain` the joints that do it, and `blamed` the one that should go.
+
+    For `does-nothing` there is no blame on a wire: `owners` are parts of which both ends are on one net.
+    `between` are the two points that the chain joins.
+    """
+
+    kind: ShortKind
+    net: str
+    owners: tuple[str, ...]
+    chain: tuple[Wire, ...]
+    blamed: Wire | None
+    between: tuple[str, str]
+
+
+def find_shorts(
+    circuit: Circuit, explained: Iterable[Wire], clusters: Sequence[Cluster]
+) -> tuple[tuple[Short, ...], tuple[Cluster, ...]]:
+    """All shorts, each once, and the clusters that are dead for another reason.
+
+    `explained` joints are taken out first: another finding tells of them.
+    """
+    finding = _Finding(circuit, set(explained))
+    finding.pairs()
+    finding.parts()
+    others = tuple(cluster for cluster in clusters if not finding.loop(cluster))
+    return (*finding.found, *finding.bridges.values(), *finding.idle.values()), others
+
+
+class _Finding:
+    def __init__(self, circuit: Circuit, removed: set[Wire]) -> None:
+        self.circuit, self.removed = circuit, removed
+        self.found: list[Short] = []
+        self.bridges: dict[Wire, Short] = {}
+        self.idle: dict[tuple[str, ...], Short] = {}
+        self.paths: dict[tuple[str, str], tuple[Wire, ...]] = {}
+
+    # --- pairs of pads
+
+    def pairs(self) -> None:
+        design = self.circuit.design
+        for pair in design.feeds:
+            self.pair("input-shorted", pair.name, f"{pair.name}+", f"{pair.name}-")
+            # Amplifiers share their return, so a plus on the other's minus is as bad.
+            for other in design.feeds:
+                if other is not pair:
+                    self.pair("input-shorted", pair.name, f"{pair.name}+", f"{other.name}-")
+        for pair in design.terminals:
+            if not pair.fed:
+                self.pair("input-shorted", pair.name, f"{pair.name}+", f"{pair.name}-")
+        for driver in design.drivers:
+            self.pair("driver-shorted", driver, f"{driver}+", f"{driver}-")
+
+    def pair(self, kind: ShortKind, owner: str, plus: str, minus: str) -> None:
+        net = self.circuit.net_of[plus]
+        if self.circuit.net_of[minus] != net:
+            return
+        chain = self.circuit.wire_path(plus, minus, self.removed)
+        if chain:
+            blamed = self.blame(chain) or max(chain, key=_place)
+            self.found.append(Short(kind, net, (owner,), chain, blamed, (plus, minus)))
+            self.removed.update(chain)
+
+    # --- parts
+
+    def parts(self) -> None:
+        circuit = self.circuit
+        for edge in circuit.edges.values():
+            if edge.kind == "part" and edge.plus == edge.minus:
+                self.short(edge.plus, edge.owner, *_ends(edge))
+        for part in circuit.fitted_parts:
+            ends = point_of(part.label, "start"), point_of(part.label, "end")
+            net = circuit.net_of[ends[0]]
+            if net != circuit.net_of[ends[1]]:
+                continue
+            if part.kind == "tapped coil" and net != circuit.net_of[point_of(part.label, "tap")]:
+                self.short(net, part.label, *ends)
+            elif part.kind == "link" and ends[0] in circuit.joints:
+                self.needless_link(net, part.label, ends)
+
+    def short(self, net: str, owner: str, start: str, end: str) -> None:
+        """A part between two points of one net: bridged by a joint, or wired back to where it began."""
+        path = self.path(start, end)
+        if not path:
+            return
+        chain = tuple(wire for wire in path if not _own_lead(wire, (start, end)))
+        blamed = self.blame(chain)
+        if blamed is not None:
+            self.bridge(Short("wired-across", net, (owner,), chain, blamed, (start, end)))
+            return
+        # The parts of one declared group do nothing for one reason.
+        group = {point for wire in path for point in (wire.first, wire.second) if _group_end(point)}
+        key = tuple(sorted(group)) or (start, end)
+        self.idle[key] = _with(self.idle.get(key), Short("does-nothing", net, (owner,), chain, None, (start, end)))
+
+    def bridge(self, short: Short) -> None:
+        assert short.blamed is not None
+        self.bridges[short.blamed] = _with(self.bridges.get(short.blamed), short)
+
+    def path(self, start: str, end: str) -> tuple[Wire, ...]:
+        """The chain between two points. Where each has one joint the search between the far ends is shared."""
+        joints = self.circuit.joints
+        first, last = joints.get(start, ()), joints.get(end, ())
+        if len(first) != 1 or len(last) != 1 or self.removed & {*first, *last}:
+            return self.circuit.wire_path(start, end, self.removed)
+        a, b = _far(first[0], start), _far(last[0], end)
+        if first[0] == last[0]:
+            return first
+        if a == b:
+            return (*first, *last)
+        if (a, b) not in self.paths:
+            self.paths[a, b] = self.circuit.wire_path(a, b, self.removed)
+        between = self.paths[a, b]
+        return (*first, *between, *last) if between else ()
+
+    def needless_link(self, net: str, label: str, ends: tuple[str, str]) -> None:
+        links = {wire for wire in self.circuit.joints[ends[0]] if wire.link == label}
+        chain = self.circuit.wire_path(*ends, self.removed | links)
+        if chain:
+            self.found.append(Short("does-nothing", net, (label,), chain[1:-1], None, ends))
+
+    def loop(self, cluster: Cluster) -> bool:
+        """Parts in series whose two ends are on one net, but not at one point: a wire bridges them together.
+
+        True if that is so, or if only a short that has been told of makes the two ends one net.
+        """
+        if len(cluster.contacts) != 1:
+            return False
+        (net,) = cluster.contacts
+        points = [
+            point
+            for edge in cluster.edges
+            for point in _ends(edge)
+            if self.circuit.net_of[point] == net and point in self.circuit.joints
+        ]
+        for other in points[1:]:
+            path = self.circuit.wire_path(points[0], other, self.removed)
+            if not path:
+                return True
+            chain = tuple(wire for wire in path if not _own_lead(wire, (points[0], other)))
+            blamed = self.blame(chain)
+            if blamed is not None:
+                owners = tuple(dict.fromkeys(edge.owner for edge in cluster.edges))
+                self.bridge(Short("wired-across", net, owners, chain, blamed, (points[0], other)))
+                return True
+        return False
+
+    # --- blame
+
+    def blame(self, chain: Sequence[Wire]) -> Wire | None:
+        """The joint that should go: a link, else one that is no usual return wire, the last in the text."""
+        links = [wire for wire in chain if wire.link]
+        if links:
+            return links[-1]
+        return max((wire for wire in chain if not self.usual_return(wire)), key=_place, default=None)
+
+    def usual_return(self, wire: Wire) -> bool:
+        """A driver's or post's minus pad on an input's or post's minus: the wire that every box has."""
+        ends = (wire.first, wire.second)
+        if not all(end.endswith("-") for end in ends):
+            return False
+        feeds = {f"{pair.name}-" for pair in self.circuit.design.feeds}
+        return any(end in feeds for end in ends)
+
+
+def _ends(edge: Edge) -> tuple[str, str]:
+    """The two points of an edge."""
+    section = {f"{edge.owner}.lower": ("start", "tap"), f"{edge.owner}.upper": ("tap", "end")}
+    first, second = section.get(edge.key, ("+", "-") if edge.kind == "driver" else ("start", "end"))
+    return point_of(edge.owner, first), point_of(edge.owner, second)
+
+
+def _own_lead(wire: Wire, ends: tuple[str, str]) -> bool:
+    """A part's own joint to its neighbour, or a joint at the end of a group of parallel parts."""
+    return any(point in ends or _group_end(point) for point in (wire.first, wire.second)) and wire.link is None
+
+
+def _group_end(point: str) -> bool:
+    return point.startswith("(") or point.endswith(")")
+
+
+def _far(wire: Wire, point: str) -> str:
+    return wire.second if wire.first == point else wire.first
+
+
+def _place(wire: Wire) -> tuple[int, int]:
+    return wire.span.start, wire.span.end
+
+
+def _with(old: Short | None, new: Short) -> Short:
+    if old is None:
+        return new
+    owners = tuple(dict.fromkeys((*old.owners, *new.owners)))
+    return Short(old.kind, old.net, owners, old.chain, old.blamed, old.between)

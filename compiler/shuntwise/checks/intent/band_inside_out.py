@@ -1,0 +1,58 @@
+"""A band-pass of which the corners are the wrong way round.
+
+What it finds: a driver with a high-pass and a low-pass in its leg, where the high-pass begins above the end of the
+low-pass, as worked out from coils, capacitors and the nominal impedance.
+
+Why it matters: nothing passes both filters, so the driver is silent. Mostly two values have changed places.
+
+Bad:
+    driver mid 8 ohm { re 6 ohm, le 0.2 mH }
+    capacitor C1 4.7 uF
+    coil L1 2.7 mH
+    leg mid {
+      input+ -- C1 -- L1 -- mid+
+                ^^
+      mid- -- return
+    }
+
+Good:
+    driver mid 8 ohm { re 6 ohm, le 0.2 mH }
+    capacitor C1 33 uF
+    coil L1 0.39 mH
+    leg mid {
+      input+ -- C1 -- L1 -- mid+
+      mid- -- return
+    }
+
+When to ignore it: for a narrow band that is meant.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from shuntwise import units
+from shuntwise.checks.crossovers import corner_hz
+from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
+
+
+def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    for ladder in evidence.structure.ladders.values():
+        if not (ladder.series("C") and ladder.series("L")):
+            continue
+        begin, end = corner_hz(evidence.design, ladder, True), corner_hz(evidence.design, ladder, False)
+        if begin is not None and end is not None and begin > end:
+            cap, coil = ladder.series("C")[0].block.label, ladder.series("L")[0].block.label
+            shown = units.write(begin, units.HERTZ, 2), units.write(end, units.HERTZ, 2)
+            yield RULE.finding(
+                evidence.place(cap),
+                f"the band of `{ladder.driver.name}` is inside out: it begins at {shown[0]} and ends at {shown[1]}",
+                label="the high-pass begins with this part",
+                why="nothing passes both filters",
+                help="exchange the values of the two filters, or mend the one that is wrong",
+                places=(Label(evidence.place(coil), "the low-pass begins with this part"),),
+                subjects=(ladder.driver.name, cap, coil),
+            )
+
+
+RULE = Rule("band-inside-out", Severity.WARNING, "structure", check)

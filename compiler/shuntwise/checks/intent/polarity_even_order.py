@@ -1,0 +1,97 @@
+"""Neighbours of which the polarity does not suit their filters.
+
+What it finds: two neighbours in frequency with equal filters of second order that are the same way round, or of
+fourth order that are not. Nothing is said where an `expect polarity` line states how one of the two is meant.
+
+Why it matters: second-order filters leave the two drivers half a turn of phase apart at the crossover, so with
+both the same way round they cancel there; fourth-order filters leave them in phase. How deep the dip is depends
+on how far one driver stands behind the other, so it must be measured. (Phase of even-order pairs: S. H.
+Linkwitz, Active crossover networks for noncoincident drivers, J. Audio Eng. Soc. 24(1), 1976.)
+
+Bad:
+    driver woofer 8 ohm { re 6 ohm, le 0.4 mH }
+    driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH }
+    coil L1 0.82 mH
+    capacitor C1 6.8 uF
+    capacitor C2 6.8 uF
+    coil L2 0.82 mH
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer+ -- C1 -- woofer-
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C2 -- tweeter+
+                      ^^^^^^^^
+      tweeter+ -- L2 -- tweeter-
+      tweeter- -- return
+    }
+
+Good:
+    driver woofer 8 ohm { re 6 ohm, le 0.4 mH }
+    driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH }
+    coil L1 0.82 mH
+    capacitor C1 6.8 uF
+    capacitor C2 6.8 uF
+    coil L2 0.82 mH
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer+ -- C1 -- woofer-
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C2 -- tweeter-
+      tweeter- -- L2 -- tweeter+
+      tweeter+ -- return
+    }
+
+When to ignore it: where it was measured, as with a horn that stands back; state it by `expect polarity`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.checks.structure import Ladder
+
+
+def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    stated = stated_polarities(evidence)
+    for lower, upper in evidence.structure.neighbours():
+        wanted = opposite_wanted(lower, upper)
+        if wanted is None or wanted == (lower.turned != upper.turned) or stated & {*names(lower, upper)}:
+            continue
+        order, ways = ("second", "the same way") if wanted else ("fourth", "opposite ways")
+        first, second = lower.driver.name, upper.driver.name
+        yield RULE.finding(
+            evidence.place(upper.hot_pad),
+            f"`{first}` and `{second}` are {ways} round",
+            label=f"both filters are of {order} order",
+            why=f"{order}-order filters leave them {'half a turn apart' if wanted else 'in phase'} at the crossover, "
+            "so they cancel there, unless their distance makes up for it",
+            help=f"turn one of them, or measure, and state it: `expect polarity of {second} "
+            f"{'reversed' if upper.turned else 'normal'}`",
+            places=(Label(evidence.place(lower.hot_pad), f"the pad of `{first}` that faces the amplifier"),),
+            subjects=names(upper, lower),
+        )
+
+
+def names(*ladders: Ladder) -> tuple[str, ...]:
+    return tuple(ladder.driver.name for ladder in ladders)
+
+
+def stated_polarities(evidence: Evidence) -> set[str]:
+    """The drivers of which an `expect` line states the polarity."""
+    expectations = evidence.design.expectations
+    return {name for e in expectations if e.quantity == "polarity" for name in e.subjects}
+
+
+def opposite_wanted(lower: Ladder, upper: Ladder) -> bool | None:
+    """Should these neighbours be opposite ways round? None where their filters leave it open."""
+    if lower.low_pass_order != upper.high_pass_order:
+        return None
+    return {2: True, 4: False}.get(upper.high_pass_order)
+
+
+RULE = Rule("polarity-even-order", Severity.ADVICE, "structure", check)

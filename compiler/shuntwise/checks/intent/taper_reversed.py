@@ -1,0 +1,90 @@
+"""The parts of a steep filter in the wrong order.
+
+What it finds: a low-pass with two coils in the path of which the one nearer to the driver is clearly the larger, and a
+high-pass with two capacitors in the path of which the one nearer to the driver is clearly the smaller.
+
+Why it matters: in a filter fed by an amplifier the coils grow smaller towards the driver, and the capacitors larger.
+That holds for every usual alignment: see the singly terminated low-pass prototypes in G. L. Matthaei, L. Young,
+E. M. T. Jones, Microwave Filters, Impedance-Matching Networks, and Coupling Structures, 1964, section 4.06.
+Mostly the two have changed places.
+
+Bad:
+    driver woofer 8 ohm { re 6 ohm, le 0.2 mH }
+    coil L1 0.27 mH
+    capacitor C1 10 uF
+    coil L2 0.75 mH
+    leg woofer {
+      input+ -- L1 -- middle -- L2 -- woofer+
+                                ^^
+      middle -- C1 -- return
+      woofer- -- return
+    }
+
+Good:
+    driver woofer 8 ohm { re 6 ohm, le 0.2 mH }
+    coil L1 0.75 mH
+    capacitor C1 10 uF
+    coil L2 0.27 mH
+    leg woofer {
+      input+ -- L1 -- middle -- L2 -- woofer+
+      middle -- C1 -- return
+      woofer- -- return
+    }
+
+When to ignore it: where the filter was worked out for the driver's real impedance.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from shuntwise import units
+from shuntwise.checks.pads import value_of
+from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.checks.structure import Ladder, Step
+
+
+def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    seen: set[str] = set()
+    for ladder in evidence.structure.ladders.values():
+        for near, far, values in reversed_tapers(evidence, ladder):
+            if far in seen:
+                continue
+            seen.add(far)
+            part = evidence.design.parts[far]
+            size, way = ("larger", "smaller") if part.kind == "coil" else ("smaller", "larger")
+            dimension = units.HENRY if part.kind == "coil" else units.FARAD
+            yield RULE.finding(
+                evidence.place(far),
+                f"`{far}` at the driver is {size} than `{near}` ahead of it",
+                label=units.write(values[1], dimension),
+                why=f"in every usual filter the {part.kind}s grow {way} towards the driver",
+                help="look whether the two have changed places",
+                places=(Label(evidence.place(near), units.write(values[0], dimension)),),
+                subjects=(far, near),
+            )
+
+
+def reversed_tapers(evidence: Evidence, ladder: Ladder) -> Iterator[tuple[str, str, tuple[float, float]]]:
+    """Pairs in the path, nearer to the amplifier first, in the wrong order of size; with their values (H or F)."""
+    for letter in "LC":
+        for first, second in pairwise(_branched(ladder, letter)):
+            near, far = value_of(evidence.design, first.block), value_of(evidence.design, second.block)
+            if near is not None and far is not None:
+                ratio = far / near if letter == "L" else near / far
+                if ratio > evidence.bound(RULE):
+                    yield first.block.label, second.block.label, (near, far)
+
+
+def _branched(ladder: Ladder, letter: str) -> list[Step]:
+    """The coils (capacitors) in the path, if there is a part of the other kind across it between each two."""
+    steps = list(ladder.series(letter))
+    other = "C" if letter == "L" else "L"
+    for first, second in pairwise(steps):
+        if not any(first in s.ahead and second in s.behind for s in ladder.across(other)):
+            return []
+    return steps
+
+
+RULE = Rule("taper-reversed", Severity.WARNING, "structure", check, Bound(1.2, units.PLAIN))

@@ -1,0 +1,105 @@
+"""A trap that is too sharp.
+
+What it finds: a coil and a capacitor side by side in the path to a driver, or in a row across it, whose Q is above
+the bound. A resistor across the one, or in the row of the other, brings it down; so does the resistance of the
+coil's wire.
+
+Why it matters: the notch is deeper and narrower than part tolerances can aim. It misses the peak that it was made
+for, and rings. Without a resistor the group may also be no trap at all but a lead in the wrong place.
+
+Bad:
+    driver woofer 8 ohm { re 6 ohm, le 0.2 mH }
+    driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH }
+    coil L1 0.82 mH
+    coil L2 0.33 mH { dcr 0.18 ohm }
+    capacitor C1 2.2 uF
+    capacitor C2 6.8 uF
+    leg woofer {
+      input+ -- L1 -- (L2 | C1) -- woofer+
+                       ^^
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C2 -- tweeter+
+      tweeter- -- return
+    }
+
+Good:
+    driver woofer 8 ohm { re 6 ohm, le 0.2 mH }
+    driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH }
+    coil L1 0.82 mH
+    coil L2 0.33 mH { dcr 0.18 ohm }
+    capacitor C1 2.2 uF
+    resistor R1 15 ohm
+    capacitor C2 6.8 uF
+    leg woofer {
+      input+ -- L1 -- (L2 | C1 | R1) -- woofer+
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C2 -- tweeter+
+      tweeter- -- return
+    }
+
+When to ignore it: for a steep filter with a null that is meant.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from math import hypot, sqrt
+
+from shuntwise import units
+from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.structure import Block
+from shuntwise.model.design import Design
+
+
+def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    structure = evidence.structure
+    traps: dict[tuple[str, ...], tuple[Block, str]] = {}
+    for name, ladder in structure.ladders.items():
+        if name in structure.dc_paths:
+            continue
+        blocks = [s.block for s in ladder.steps if s.block.form == "group"]
+        blocks += [s.block for s in ladder.shunts if s.block.form == "chain" and not s.at_input]
+        for block in blocks:
+            if {*block.letters} in ({"L", "C"}, {"L", "C", "R"}) and all(b.letter for b in block.inner):
+                traps.setdefault(block.labels, (block, name))
+    for labels, (block, name) in traps.items():
+        q = trap_q(evidence.design, block)
+        if q is not None and q > evidence.bound(RULE):
+            shown = " and ".join(f"`{label}`" for label in labels)
+            resistor = "" if "R" in block.letters else ", and no resistor damps it"
+            kind = "across it" if block.form == "group" else "in its row"
+            yield RULE.finding(
+                evidence.place(block.one("L")),
+                f"the trap of {shown} is too sharp{resistor}",
+                label=f"Q {q:.3g}" if q < 1000 else "no resistance at all",
+                why="part tolerances move so narrow a notch past what it should take out, and it rings",
+                help=f"put a resistor {kind}, so that Q comes below {evidence.bound(RULE):.3g}",
+                subjects=(*labels, name),
+            )
+
+
+def trap_q(design: Design, block: Block) -> float | None:
+    """The Q of coil, capacitor and resistor by themselves: R sqrt(C/L) side by side, sqrt(L/C) / R in a row.
+
+    The coil's wire counts as well. None where a value is not known.
+    """
+    coil, cap = design.parts[block.one("L")], design.parts[block.one("C")]
+    if coil.value is None or cap.value is None:
+        return None
+    impedance = sqrt(coil.value.value / cap.value.value)
+    resistors = [design.parts[label].value for letter, label in block.ones if letter == "R"]
+    if any(resistor is None for resistor in resistors):
+        return None
+    ohms = [resistor.value for resistor in resistors if resistor]
+    wire = coil.get("dcr")
+    if block.form == "chain":
+        return impedance / max(sum(ohms) + wire, 1e-6)
+    admittance = sum(1 / ohm for ohm in ohms) + wire / hypot(wire, impedance) ** 2
+    return 1 / max(admittance * impedance, 1e-6)
+
+
+RULE = Rule("trap-undamped", Severity.ADVICE, "structure", check, Bound(5.0, units.PLAIN))

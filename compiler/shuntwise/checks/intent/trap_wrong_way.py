@@ -1,0 +1,104 @@
+"""A trap the wrong way round.
+
+What it finds: a group of coil and capacitor side by side across a woofer, and coil, capacitor and resistor in a
+row in the path to it, with nothing between them.
+
+Why it matters: coil and capacitor side by side belong in the path, where they block one frequency; in a row they
+belong across the driver, where they short it out. Exchanged, they let through nothing but that frequency.
+
+Bad:
+    driver woofer 8 ohm { re 6 ohm, le 0.4 mH }
+    driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH }
+    coil L1 0.47 mH
+    capacitor C1 6.8 uF
+    coil L2 0.33 mH
+    capacitor C2 2.2 uF
+    resistor R1 15 ohm
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer+ -- (L2 | C2 | R1) -- woofer-
+                  ^^
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C1 -- tweeter+
+      tweeter- -- return
+    }
+
+Good:
+    driver woofer 8 ohm { re 6 ohm, le 0.4 mH }
+    driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH }
+    coil L1 0.47 mH
+    capacitor C1 6.8 uF
+    coil L2 0.33 mH
+    capacitor C2 2.2 uF
+    resistor R1 15 ohm
+    leg woofer {
+      input+ -- L1 -- (L2 | C2 | R1) -- woofer+
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C1 -- tweeter+
+      tweeter- -- return
+    }
+
+When to ignore it: never.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.structure import Ladder
+
+
+def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    seen: set[str] = set()
+    for ladder in evidence.structure.of_role("woofer"):
+        for labels in traps_across(evidence, ladder):
+            if labels[0] not in seen:
+                seen.add(labels[0])
+                yield _finding(evidence, ladder, labels, "side by side across", "put them in its path")
+        for labels in traps_in_path(ladder):
+            if labels[0] not in seen:
+                seen.add(labels[0])
+                yield _finding(evidence, ladder, labels, "in a row in the path to", "put them across it")
+
+
+def _finding(evidence: Evidence, ladder: Ladder, labels: tuple[str, ...], where: str, remedy: str) -> Diagnostic:
+    shown = ", ".join(f"`{label}`" for label in labels)
+    return RULE.finding(
+        evidence.place(labels[0]),
+        f"{shown} lie {where} `{ladder.driver.name}`",
+        label="the trap is the wrong way round",
+        why="so wired it lets nothing through but the frequency that it should take out",
+        help=remedy,
+        subjects=(*labels, ladder.driver.name),
+    )
+
+
+def traps_across(evidence: Evidence, ladder: Ladder) -> tuple[tuple[str, ...], ...]:
+    """Coil, capacitor and any resistor that the author has put side by side, as a group, across this driver."""
+    found = []
+    across = [shunt.block for shunt in ladder.shunts if shunt.block.form == "one" and not shunt.at_input]
+    for group in evidence.circuit.groups:
+        ones = [one for block in across for one in block.ones if one[1] in group]
+        if {"L", "C"} <= {letter for letter, _ in ones}:
+            found.append(tuple(label for _, label in ones))
+    return tuple(found)
+
+
+def traps_in_path(ladder: Ladder) -> tuple[tuple[str, ...], ...]:
+    """Coil, capacitor and resistor that follow one another in the path, with nothing across it between them."""
+    found = []
+    for index in range(len(ladder.steps) - 2):
+        steps = ladder.steps[index : index + 3]
+        if sorted(step.block.letter for step in steps) == ["C", "L", "R"] and not any(
+            shunt.block.a == steps[i].far for shunt in ladder.shunts for i in (0, 1)
+        ):
+            found.append(tuple(step.block.label for step in steps))
+    return tuple(found)
+
+
+RULE = Rule("trap-wrong-way", Severity.WARNING, "structure", check)

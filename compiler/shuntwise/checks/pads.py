@@ -1,0 +1,118 @@
+"""Resistors in the path to a driver and across it: the pads (attenuators) of a ladder.
+
+In: a `Ladder`. Out: its series resistors, each with what lies around it, and the load that its filter sees.
+Refuses to know whether a pad is good.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from shuntwise.checks.structure import Block, Ladder, Shunt, Step
+from shuntwise.model.design import Design, Driver
+
+GLOWING = 0.5
+"""A lamp of more than this share of its hot resistance is one that glows."""
+
+
+@dataclass(frozen=True)
+class SeriesResistor:
+    """A resistor in the path of a ladder.
+
+    `shunt_behind` and `shunt_ahead` are resistors across the path at its own two ends. `later_shunts` are all
+    shunts on the driver's side of it, `later_steps` all steps there.
+    """
+
+    step: Step
+    shunt_behind: Shunt | None
+    shunt_ahead: Shunt | None
+    later_shunts: tuple[Shunt, ...]
+    later_steps: tuple[Step, ...]
+
+    @property
+    def label(self) -> str:
+        return self.step.block.label
+
+    @property
+    def shunt_labels(self) -> tuple[str, ...]:
+        """The resistors across the path behind it."""
+        return self.shunt_behind.block.labels if self.shunt_behind else ()
+
+
+def series_resistors(ladder: Ladder) -> Iterator[SeriesResistor]:
+    """The resistors in the path, from the amplifier on."""
+    resistors = ladder.across("R")
+    for step in ladder.series("R"):
+        behind = next((s for s in resistors if step.far in (s.block.a, s.block.b)), None)
+        ahead = next((s for s in resistors if step.near in (s.block.a, s.block.b)), None)
+        index = ladder.steps.index(step)
+        later = tuple(s for s in ladder.shunts if step in s.ahead)
+        yield SeriesResistor(step, behind, ahead, later, ladder.steps[index + 1 :])
+
+
+def load_ohm(design: Design, ladder: Ladder) -> float | None:
+    """What the filter is loaded with (ohm): the nominal impedance, drivers of one kind together, and the pad.
+
+    Resistors are gathered from the driver back to the nearest coil or capacitor in its path. None where a
+    value is not known.
+    """
+    impedance = nominal_ohm(design.drivers, ladder.driver.name)
+    if impedance is None:
+        return None
+    for twin in ladder.twins:
+        other = nominal_ohm(design.drivers, twin)
+        if other is None:
+            return None
+        impedance = _parallel(impedance, other)
+    for count in range(len(ladder.steps), -1, -1):
+        for shunt in ladder.across("R"):
+            if len(shunt.ahead) == count:
+                across = value_of(design, shunt.block)
+                if across is None:
+                    return None
+                impedance = _parallel(impedance, across)
+        if count == 0 or ladder.steps[count - 1].block.letter not in ("R", "D"):
+            break
+        block = ladder.steps[count - 1].block
+        in_path = nominal_ohm(design.drivers, block.label) if block.is_driver else value_of(design, block)
+        if in_path is None:
+            return None
+        impedance += in_path
+    return impedance
+
+
+def nominal_ohm(drivers: Mapping[str, Driver], name: str) -> float | None:
+    """A driver's nominal impedance, or its DC resistance where none is given."""
+    driver = drivers[name]
+    if driver.nominal is not None:
+        return driver.nominal.value
+    return driver.quantities["re"].value if "re" in driver.quantities else None
+
+
+def value_of(design: Design, block: Block) -> float | None:
+    """The value of a part, or of several of one kind that make up a value (ohm, H, F); None where one is not known."""
+    if block.form == "one":
+        value = design.parts[block.label].value
+        return value.value if value is not None else None
+    values = [value_of(design, inner) for inner in block.inner]
+    known = [value for value in values if value is not None]
+    if len(known) < len(values):
+        return None
+    adds = (block.form == "chain") != (block.letter == "C")
+    return sum(known) if adds else 1 / sum(1 / value for value in known)
+
+
+def glows(design: Design, ladder: Ladder) -> bool:
+    """Does a lamp in the path have its hot resistance? The leg is then shown in overload, and has no band to judge."""
+    for step in ladder.steps:
+        for letter, label in step.block.ones:
+            if letter == "B":
+                lamp = design.parts[label]
+                if lamp.value is not None and lamp.value.value > GLOWING * lamp.get("hot", float("inf")):
+                    return True
+    return False
+
+
+def _parallel(a: float, b: float) -> float:
+    return a * b / (a + b)

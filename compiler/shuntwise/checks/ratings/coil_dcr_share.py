@@ -1,0 +1,85 @@
+"""Coils that take too large a share of the woofers' power.
+
+What it finds: coils whose DC resistances, in the path of the woofers, come to more than 5 % of the woofers' nominal
+impedance (a warning) or 10 % (an error); common practice, no source. `limit coil-dcr-share 8 %` sets the first, the
+second is twice that.
+
+Why it matters: 5 % costs half a decibel of all that the woofer plays, warms the coil, and lifts the woofer's
+electrical Q, so that the box is tuned wrong for it.
+
+Bad:
+    driver woofer 8 ohm { re 6.1 ohm }
+    driver tweeter 8 ohm { re 6.3 ohm }
+    coil L1 0.47 mH { dcr 0.6 ohm }
+                          ^^^^^^^
+    capacitor C1 6.8 uF
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C1 -- tweeter+
+      tweeter- -- return
+    }
+
+Good:
+    driver woofer 8 ohm { re 6.1 ohm }
+    driver tweeter 8 ohm { re 6.3 ohm }
+    coil L1 0.47 mH { dcr 0.3 ohm }
+    capacitor C1 6.8 uF
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C1 -- tweeter+
+      tweeter- -- return
+    }
+
+When to ignore it: where the box was tuned with this coil in place.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from shuntwise.checks.rated import named, rated_at
+from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.units import PLAIN
+
+NEARLY_DC_HZ = 0.1
+"""Here coils are wire and capacitors open, so currents flow as they do at the bottom of the woofer's band."""
+
+
+def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    response = evidence.solver.solve([NEARLY_DC_HZ])
+    branches = {branch.label for branch in response.network.branches}
+
+    def power(owner: str, ohm: float) -> float:
+        return abs(complex(response.current(owner)[0])) ** 2 * ohm
+
+    woofers = [d for d in evidence.drivers("woofer") if d.name in branches and d.nominal is not None]
+    wanted = sum(power(d.name, d.nominal.value) for d in woofers if d.nominal is not None)
+    coils = [part for part in evidence.circuit.fitted_parts if part.kind == "coil" and part.label in branches]
+    shares = {part.label: power(part.label, part.get("dcr")) / wanted for part in coils} if wanted else {}
+    share, limit = sum(shares.values()), evidence.bound(RULE)
+    if share <= limit * (1 + 1e-9):
+        return
+    taking = sorted((label for label in shares if shares[label] > share / 100), key=lambda label: -shares[label])
+    places = [rated_at(evidence, evidence.design.parts[label], "dcr") for label in taking]
+    names = " and ".join(f"`{label}`" for label in taking)
+    yield RULE.finding(
+        places[0],
+        f"the resistance of {names} is {share:.1%} of the woofers' nominal impedance",
+        severity=Severity.ERROR if share > 2 * limit * (1 + 1e-9) else Severity.WARNING,
+        label=f"{shares[taking[0]]:.1%}",
+        places=[
+            Label(place, f"{shares[label]:.1%}") for place, label in zip(places[1:], taking[1:], strict=True)
+        ],
+        why=f"{limit:.2g} of the nominal impedance is the usual ceiling; more costs level and changes the box tuning",
+        help="thicker wire or a cored coil; or tune the box with this coil in place",
+        subjects=named(evidence, *taking),
+    )
+
+
+RULE = Rule("coil-dcr-share", Severity.WARNING, "sound", check, Bound(0.05, PLAIN))

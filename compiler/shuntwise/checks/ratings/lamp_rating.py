@@ -1,0 +1,89 @@
+"""A protection lamp whose data do not fit each other, or the amplifier.
+
+What it finds: a lamp whose `hot` resistance is more than a quarter away from what its volts and watts say (V^2/W),
+or that gets more than its volts with the programme at the stated amplifier, its filament hot.
+
+Why it matters: cold, a lamp costs level; hot, it must protect. If it burns out the driver is silent, and if it stays
+cold it protects nothing. A lamp is chosen by its hot volts and watts.
+
+Bad:
+    amplifier 100 W into 8 ohm { least 4 ohm }
+    driver woofer 8 ohm { re 6.1 ohm, le 0.35 mH, fs 72 Hz, qms 3.8, qes 0.62, 150 W }
+    driver tweeter 8 ohm { re 6.3 ohm, le 0.05 mH, fs 600 Hz, qms 2.4, qes 1.5, 60 W }
+    coil L1 0.47 mH { dcr 0.15 ohm, 5 %, air core }
+    lamp B1 0.6 ohm { hot 58 ohm, 24 V, 21 W }
+                          ^^^^^^
+    capacitor C1 4.7 uF { 5 %, 250 V, film }
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- B1 -- C1 -- tweeter+
+      tweeter- -- return
+    }
+
+Good:
+    amplifier 100 W into 8 ohm { least 4 ohm }
+    driver woofer 8 ohm { re 6.1 ohm, le 0.35 mH, fs 72 Hz, qms 3.8, qes 0.62, 150 W }
+    driver tweeter 8 ohm { re 6.3 ohm, le 0.05 mH, fs 600 Hz, qms 2.4, qes 1.5, 60 W }
+    coil L1 0.47 mH { dcr 0.15 ohm, 5 %, air core }
+    lamp B1 2.7 ohm { hot 27 ohm, 24 V, 21 W }
+    capacitor C1 4.7 uF { 5 %, 250 V, film }
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- B1 -- C1 -- tweeter+
+      tweeter- -- return
+    }
+
+When to ignore it: where the resistance was measured at the power that the lamp really gets.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from shuntwise.checks.rated import driven_by, named, ohms, rated_at, volts
+from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.model.design import Part
+
+HOT_MAY_DIFFER = 0.25
+HOT_OVER_COLD = 10.0
+"""A filament's resistance when it glows over that when cold (common practice, no source)."""
+
+
+def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    for part in evidence.stress.parts("lamp"):
+        rating, power, hot = part.get("voltage"), part.get("power"), part.get("hot")
+        glows = rating**2 / power if rating and power else 0.0
+        if hot and glows and not 1 - HOT_MAY_DIFFER <= hot / glows <= 1 + HOT_MAY_DIFFER:
+            yield RULE.finding(
+                rated_at(evidence, part, "hot"),
+                f"`{part.label}` has {ohms(glows)} when it glows, going by its volts and watts",
+                label="does not fit",
+                why="at its rated volts a lamp takes its rated watts: R = V^2 / W",
+                help="measure it again, or read volts and watts off the lamp",
+                subjects=named(evidence, part.label),
+            )
+            continue
+        resistance = hot or glows or HOT_OVER_COLD * (part.value.value if part.value else 0.0)
+        yield from _too_bright(evidence, part, rating, resistance)
+
+
+def _too_bright(evidence: Evidence, part: Part, rating: float, hot: float) -> Iterator[Diagnostic]:
+    programme_v = evidence.stress.programme_volts_with(part.label, hot)
+    if rating and programme_v > rating:
+        yield RULE.finding(
+            rated_at(evidence, part, "voltage"),
+            f"`{part.label}` gets {volts(programme_v)} r.m.s. when it glows, and is made for {volts(rating)}",
+            label="too little",
+            why=f"at {driven_by(evidence)}",
+            help="a lamp for more volts, or two in series",
+            subjects=named(evidence, part.label),
+        )
+
+
+RULE = Rule("lamp-rating", Severity.WARNING, "stress", check)

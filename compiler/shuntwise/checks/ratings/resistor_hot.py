@@ -1,0 +1,97 @@
+"""A resistor that gets too hot.
+
+What it finds: a resistor whose average heat, with the programme at the stated amplifier's limit, is above its
+rating (an error), or leaves less than the usual margin of 2 (a warning). `limit resistor-hot 3` asks for more: a
+closed box wants a margin of 3. Unless the amplifier says otherwise, the programme is that of IEC 60268-1 with its
+peaks clipped to twice its r.m.s. value, which gives half the rated power without a pause.
+
+Why it matters: a resistor at its full rating can exceed 200 C. It chars the board, melts the ties beside it, and
+its joints let go.
+
+Bad:
+    amplifier 60 W into 8 ohm { least 4 ohm }
+    driver woofer 8 ohm { re 5.8 ohm, le 0.72 mH, fs 58 Hz, qms 5.2, qes 0.41, 80 W }
+    driver tweeter 8 ohm { re 6.3 ohm, le 0.05 mH, fs 900 Hz, qms 2.4, qes 1.5, 40 W }
+    coil L1 0.56 mH { dcr 0.2 ohm, 5 %, air core }
+    resistor R1 6.8 ohm { 5 %, 7 W, wirewound }
+                               ^^^
+    capacitor C1 22 uF { 10 %, 160 V, film }
+    capacitor C2 5.6 uF { 5 %, 250 V, film }
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer+ -- R1 -- C1 -- return
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C2 -- tweeter+
+      tweeter- -- return
+    }
+
+Good:
+    amplifier 60 W into 8 ohm { least 4 ohm }
+    driver woofer 8 ohm { re 5.8 ohm, le 0.72 mH, fs 58 Hz, qms 5.2, qes 0.41, 80 W }
+    driver tweeter 8 ohm { re 6.3 ohm, le 0.05 mH, fs 900 Hz, qms 2.4, qes 1.5, 40 W }
+    coil L1 0.56 mH { dcr 0.2 ohm, 5 %, air core }
+    resistor R1 6.8 ohm { 5 %, 20 W, wirewound }
+    capacitor C1 22 uF { 10 %, 160 V, film }
+    capacitor C2 5.6 uF { 5 %, 250 V, film }
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer+ -- R1 -- C1 -- return
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C2 -- tweeter+
+      tweeter- -- return
+    }
+
+When to ignore it: where the box will never play at its amplifier's limit; better say so at the amplifier, by
+`crest 4` for music that is never clipped.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from shuntwise.checks.rated import driven_by, named, next_rating, rated_at, watts
+from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.units import PLAIN
+
+RATED_TO_C = 70.0
+"""The ambient temperature up to which a rating holds: IEC 60115-1."""
+
+NO_POWER_C = 155.0
+"""The upper category temperature of common power resistors, where no power is left (common practice, no source)."""
+
+
+def warmest_air_c(share: float) -> float:
+    """The warmest air (C) in which a resistor bears this share (0 to 1) of its rating.
+
+    Above 70 C the rating falls in a straight line to nothing at the upper category temperature, P(T) = Pr (Tmax - T) /
+    (Tmax - 70 C): IEC 60115-1.
+    """
+    return NO_POWER_C - share * (NO_POWER_C - RATED_TO_C)
+
+
+def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    margin = evidence.bound(RULE)
+    for part in evidence.stress.parts("resistor"):
+        rating = part.get("power")
+        heat = evidence.stress.bears(part.label).heat_w
+        if not rating or rating >= margin * heat:
+            continue
+        over = heat > rating
+        headline = f"`{part.label}` bears {watts(heat)} and is rated for {watts(rating)}"
+        air = "" if over else f"; it bears that in air of up to {warmest_air_c(heat / rating):.0f} C only"
+        yield RULE.finding(
+            rated_at(evidence, part, "power"),
+            headline,
+            severity=Severity.ERROR if over else Severity.WARNING,
+            label="too little" if over else f"less than {margin:g} times what it bears",
+            why=f"average heat at {driven_by(evidence)}{air}",
+            help=f"fit {watts(next_rating(margin * heat))} or more, or share the heat between several",
+            subjects=named(evidence, part.label),
+        )
+
+
+RULE = Rule("resistor-hot", Severity.ERROR, "stress", check, Bound(2.0, PLAIN))

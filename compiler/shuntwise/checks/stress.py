@@ -1,0 +1,263 @@
+"""What each part bears when the stated amplifier drives the design.
+
+In: the evidence of one design. Out: a `Stress`, which answers by part, driver or input and remembers what it
+has worked out, or what is lacking for it. It refuses to know what a part is rated for and what is too much.
+
+Copper is taken both cold (20 C, the network's values) and hot (100 C, 31 % more resistance: the temperature
+coefficient of IEC 60028), and the worse of the two counts: a cold box draws more current, a hot one shifts its
+load to what is not copper. All cases of one kind are solved in one run.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from functools import cached_property
+from typing import Any
+
+import numpy as np
+
+from shuntwise.checks.rule import Evidence, Lacking
+from shuntwise.model.design import Design, Part
+from shuntwise.network.network import Branch
+from shuntwise.response.measures import Least, least_impedance
+from shuntwise.response.solve import Response, Solver
+from shuntwise.response.stress import (
+    BAND_HZ,
+    Signal,
+    amplifier_signal,
+    greatest,
+    opened,
+    shorted,
+    solve_cases,
+    sweep,
+)
+
+HOT_COPPER = 1.31
+COPPER = (".dcr", ".re")
+"""Endings of the names of elements that are copper: windings of coils, and voice coils."""
+
+CREST = 2.0
+"""Peak over r.m.s. value of the programme where the amplifier does not say otherwise; see `amplifier_signal`."""
+
+FAULT_STEPS_PER_OCTAVE = 24
+"""A coarser sweep is enough where only collapses of the load are looked for: peaks are found between points."""
+
+
+@dataclass(frozen=True)
+class Bearing:
+    """What one part or driver bears, the worst of some cases.
+
+    `peak_v` and `peak_a` with the rated sine at the worst frequency, `worst_hz` being that of `peak_v`;
+    `programme_v`, `programme_a` (r.m.s.) and `heat_w` with the programme, whose greatest voltage is
+    `programme_peak_v`.
+    """
+
+    peak_v: float
+    worst_hz: float
+    peak_a: float
+    programme_v: float
+    programme_peak_v: float
+    programme_a: float
+    heat_w: float
+
+
+@dataclass(frozen=True)
+class Failure:
+    """One part open or shorted, and the least impedance (ohm) at the input called `feed` then."""
+
+    label: str
+    shorted: bool
+    feed: str
+    least_ohm: float
+    driver_v: dict[str, float]
+    """The programme's r.m.s. voltage at each driver."""
+
+
+def work_out(evidence: Evidence) -> Stress | Lacking:
+    """The stress of a design with a network. Raises SingularNetwork."""
+    amplifier = evidence.amplifier
+    if amplifier is None:
+        return Lacking("an `amplifier` with its power and load")
+    if amplifier.power is None or amplifier.load is None:
+        return Lacking("a sound power and load of the amplifier")
+    crest = amplifier.quantities.get("crest")
+    signal = amplifier_signal(
+        amplifier.power.value,
+        amplifier.load.value,
+        amplifier.programme,
+        crest.value if crest is not None else CREST,
+        sweep(),
+    )
+    return Stress(evidence.design, evidence.solver, signal)
+
+
+@dataclass(eq=False)
+class Stress:
+    """See the module; every method raises SingularNetwork where a case has no single solution."""
+
+    design: Design
+    solver: Solver
+    signal: Signal
+    _bearings: dict[str, Bearing] = field(default_factory=dict)
+
+    def parts(self, *kinds: str) -> Iterator[Part]:
+        """The fitted parts of some kinds that carry current, in the order of the text."""
+        for part in self.design.parts.values():
+            if part.kind in kinds and part.label in self.branches:
+                yield part
+
+    @cached_property
+    def branches(self) -> dict[str, tuple[Branch, ...]]:
+        """Branches by part or driver; a tapped coil has two."""
+        network = self.solver.network
+        found: dict[str, tuple[Branch, ...]] = {}
+        for branch in network.branches:
+            owner = network.element[branch.through].part
+            found[owner] = (*found.get(owner, ()), branch)
+        return found
+
+    # --- all drivers on
+
+    @cached_property
+    def working(self) -> Response:
+        """The network as it is: cold, then hot; arrays (2, F)."""
+        copper = [element for element in self.solver.network.elements if element.name.endswith(COPPER)]
+        hot = {element.name: element.value * HOT_COPPER for element in copper}
+        return solve_cases(self.solver, [{}, hot], sweep())
+
+    def bears(self, owner: str) -> Bearing:
+        """What a part or driver bears with everything fitted."""
+        if owner not in self._bearings:
+            self._bearings[owner] = self._bearing(self.working, owner, slice(None))
+        return self._bearings[owner]
+
+    def least_load(self, feed: str) -> Least:
+        """The least impedance at an input from 20 Hz to 20 kHz, copper cold."""
+        return least_impedance(self.solver, feed, *BAND_HZ)
+
+    def loss_heat(self, label: str, tan_delta: float) -> float:
+        """The programme's heat (W) in a capacitor of a loss factor; by definition ESR = tan(delta) / (2 pi f C)."""
+        part = self.design.parts[label]
+        assert part.value is not None
+        esr_ohm = tan_delta / (2 * np.pi * self.working.freq_hz * part.value.value)
+        amperes = np.abs(self.working.current(self.branches[label][0].label))
+        return float(self.signal.heat(amperes**2 * esr_ohm).max())
+
+    def programme_current(self, ends: Iterable[tuple[str, str]]) -> float:
+        """The programme's r.m.s. current (A) into some terminals, (part or driver, terminal), all together."""
+        total: Any = np.zeros_like(self.working.freq_hz)
+        for owner, terminal in ends:
+            for branch in self.branches.get(owner, ()):
+                into_plus, into_minus = _terminals(branch)
+                sign = (terminal in into_plus) - (terminal in into_minus)
+                total = total + sign * self.working.current(branch.label)
+        return float(np.max(self.signal.programme(np.abs(np.atleast_2d(total)))))
+
+    def programme_volts_with(self, label: str, ohm: float) -> float:
+        """The programme's r.m.s. voltage (V) over a resistor or lamp that has this resistance instead of its own."""
+        branch = self.branches[label][0]
+        response = solve_cases(self.solver, [{branch.through: ohm}], sweep())
+        return self._bearing(response, label, slice(None)).programme_v
+
+    def least_load_above(self, feed: str, end_hz: float) -> Least:
+        """The least impedance from the end of the audible band to `end_hz`, copper cold."""
+        return least_impedance(self.solver, feed, BAND_HZ[1], max(end_hz, 1.01 * BAND_HZ[1]))
+
+    def least_load_at_angle(self, feed: str, angle_deg: float) -> tuple[Least, float]:
+        """The least impedance where its phase is beyond an angle, copper cold, and the phase there (degrees)."""
+        admittance = self.working.admittance(feed)[0]
+        phase_deg = -np.degrees(np.angle(admittance))
+        ohm = np.where(np.abs(phase_deg) > angle_deg, 1 / np.abs(admittance), np.inf)
+        at = int(ohm.argmin())
+        return Least(float(ohm[at]), float(self.working.freq_hz[at])), float(phase_deg[at])
+
+    # --- one driver unplugged
+
+    @cached_property
+    def unplugged_drivers(self) -> tuple[str, ...]:
+        return tuple(driver.name for driver in self.solver.network.drivers if driver.name in self.branches)
+
+    @cached_property
+    def unplugged(self) -> Response:
+        """The network with one driver off: arrays (drivers, F) in the order of `unplugged_drivers`."""
+        network = self.solver.network
+        cases = [opened(network, self.branches[driver][0]) for driver in self.unplugged_drivers]
+        return solve_cases(self.solver, cases, sweep())
+
+    def bears_unplugged(self, owner: str) -> dict[str, Bearing]:
+        """What a part or driver bears, by the driver that is off."""
+        return {
+            driver: self._bearing(self.unplugged, owner, slice(case, case + 1))
+            for case, driver in enumerate(self.unplugged_drivers)
+        }
+
+    def unplugged_loads(self, feed: str) -> dict[str, tuple[Least, float]]:
+        """By the driver that is off: the least impedance, and the programme's r.m.s. current (A) at an input."""
+        admittance = np.abs(self.unplugged.admittance(feed))
+        least, amperes = 1 / greatest(admittance), self.signal.programme(admittance)
+        freq_hz = self.unplugged.freq_hz[admittance.argmax(-1)]
+        return {
+            driver: (Least(float(least[case]), float(freq_hz[case])), float(amperes[case]))
+            for case, driver in enumerate(self.unplugged_drivers)
+        }
+
+    # --- one part open or shorted
+
+    @cached_property
+    def failures(self) -> tuple[Failure, ...]:
+        """Every fitted part open, then shorted, with each input's least load and each driver's voltage."""
+        network = self.solver.network
+        labels = [label for label in self.branches if label in self.design.parts]
+        cases = [(label, short) for short in (False, True) for label in labels]
+        values = []
+        for label, short in cases:
+            make = shorted if short else opened
+            values.append({name: v for branch in self.branches[label] for name, v in make(network, branch).items()})
+        if not cases:
+            return ()
+        freq_hz = sweep(steps_per_octave=FAULT_STEPS_PER_OCTAVE)
+        response = solve_cases(self.solver, values, freq_hz, parts=False)
+        signal = self.signal.at(freq_hz)
+        volts = {d.name: signal.programme(np.abs(response.driver_voltage(d.name))) for d in network.drivers}
+        least = {feed.name: 1 / greatest(np.abs(response.admittance(feed.name))) for feed in network.feeds}
+        return tuple(
+            Failure(label, short, feed, float(ohm[case]), {name: float(v[case]) for name, v in volts.items()})
+            for feed, ohm in least.items()
+            for case, (label, short) in enumerate(cases)
+        )
+
+    # --- reading
+
+    def _bearing(self, response: Response, owner: str, cases: slice) -> Bearing:
+        branches = self.branches[owner]
+        volts = self._curve([response.branch_voltage(branch.label)[cases] for branch in branches])
+        amperes = self._curve([response.current(branch.label)[cases] for branch in branches])
+        heat = sum(response.dissipation(branch.label)[cases] for branch in branches)
+        signal, root = self.signal, float(np.sqrt(2))
+        peak_v = signal.sine(volts)
+        case = int(peak_v.argmax())
+        programme_v = float(signal.programme(volts).max())
+        return Bearing(
+            peak_v=root * float(peak_v[case]),
+            worst_hz=float(response.freq_hz[volts[case].argmax()]),
+            peak_a=root * float(signal.sine(amperes).max()),
+            programme_v=programme_v,
+            programme_peak_v=signal.crest * programme_v,
+            programme_a=float(signal.programme(amperes).max()),
+            heat_w=float(signal.heat(np.asarray(heat)).max()),
+        )
+
+    @staticmethod
+    def _curve(phasors: list[Any]) -> Any:
+        """The greatest magnitude of a part's branches, (cases, F)."""
+        return np.max(np.abs(phasors), axis=0)
+
+
+def _terminals(branch: Branch) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """The terminals at a branch's plus and at its minus; a tapped coil's tap is between its two branches."""
+    if branch.label.endswith(".lower"):
+        return ("start",), ("tap",)
+    if branch.label.endswith(".upper"):
+        return ("tap",), ("end",)
+    return ("start", "+"), ("end", "-")

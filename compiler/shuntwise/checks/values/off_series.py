@@ -1,0 +1,92 @@
+"""A value that no part is made in.
+
+What it finds: a capacitor or resistor whose typed value is in no preferred series: E24, or E96 for parts of 2 % and
+closer (IEC 60063, Preferred number series for resistors and capacitors). Coils are left alone, since they can be
+wound to any value, and so are values that the text works out or that have more than three digits.
+
+Why it matters: the part cannot be bought. Two of the series in parallel or in a row can make it up; declare both.
+
+Bad:
+    driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH }
+    capacitor C1 6.5 uF
+                 ^^^^^^
+    leg tweeter {
+      input+ -- C1 -- tweeter+
+      tweeter- -- return
+    }
+
+Good:
+    driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH }
+    capacitor C1 6.8 uF
+    leg tweeter {
+      input+ -- C1 -- tweeter+
+      tweeter- -- return
+    }
+
+When to ignore it: for a measured part, or one that is made up of several.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from math import floor, log10
+
+from shuntwise import units
+from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.model.design import Part
+from shuntwise.model.findings import replace
+
+_E12 = (1.0, 1.2, 1.5, 1.8, 2.2, 2.7, 3.3, 3.9, 4.7, 5.6, 6.8, 8.2)
+E24: tuple[float, ...] = (*_E12, 1.1, 1.3, 1.6, 2.0, 2.4, 3.0, 3.6, 4.3, 5.1, 6.2, 7.5, 9.1)
+E96: tuple[float, ...] = tuple(round(10 ** (step / 96), 2) for step in range(96))
+"""One decade of each series, IEC 60063."""
+
+CLOSE = 0.02
+"""Parts of this tolerance and closer are made in E96 as well."""
+
+SAME = 1e-3
+"""Values that differ by less are one: a typed value has two or three digits."""
+
+MOST_DIGITS = 3
+"""A value with more significant digits was measured or worked out: no part bears so many."""
+
+_TYPED = re.compile(r"[\d.]+\s*[^\W\d_]+")
+
+
+def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    for part in evidence.design.parts.values():
+        if part.kind not in ("capacitor", "resistor") or part.value is None or not part.fitted or not _typed(part):
+            continue
+        series = E24 + E96 if part.get("tolerance", 1.0) <= CLOSE else E24
+        nearest = nearest_in(series, part.value.value)
+        if abs(nearest / part.value.value - 1) < SAME:
+            continue
+        shown = units.write(nearest, part.value.dimension)
+        yield RULE.finding(
+            part.value.span,
+            f"no {part.kind} is made of {part.value.text}",
+            label="in no preferred series",
+            why="the part cannot be bought as it stands",
+            help=f"the nearest is `{shown}`; or declare the two parts that make it up",
+            fixes=(replace(part.value.span, shown),),
+            subjects=(part.label,),
+        )
+
+
+def nearest_in(series: tuple[float, ...], value: float) -> float:
+    """The nearest value, by ratio, in any decade of a series."""
+    decade = 10.0 ** floor(log10(value))
+    candidates = [number * decade * shift for number in series for shift in (0.1, 1.0, 10.0)]
+    return min(candidates, key=lambda candidate: abs(log10(candidate / value)))
+
+
+def _typed(part: Part) -> bool:
+    """Is the value a number that the author typed as printed on a part, not one measured or worked out?"""
+    assert part.value is not None
+    text = part.value.text
+    digits = re.sub(r"\D", "", text).strip("0")
+    return len(digits) <= MOST_DIGITS and (bool(_TYPED.fullmatch(text)) or units.read_code(text) is not None)
+
+
+RULE = Rule("off-series", Severity.ADVICE, "design", check)

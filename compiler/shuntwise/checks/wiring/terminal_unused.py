@@ -1,0 +1,88 @@
+"""A pad of an input or of a pair of posts, or a terminal of a tapped coil, that nothing is wired to.
+
+What it finds: an input or pair of posts with one pad unwired, or with both. An input whose wire is lacking at
+an open end elsewhere is not told of again. For a tapped coil with one unwired terminal it is a warning.
+
+Why it matters: current must come back to the amplifier: an input with one wired pad feeds nothing. A tapped
+coil without its tap is a dearer plain coil.
+
+Bad:
+    driver woofer 8 ohm
+    driver tweeter 8 ohm
+    coil L1 0.82 mH
+    capacitor C1 6.8 uF
+    leg woofer {
+      input+ -- L1 -- woofer+
+      ^^^^^^
+      woofer- -- bar
+    }
+    leg tweeter {
+      input+ -- C1 -- tweeter+
+      tweeter- -- bar
+    }
+
+Good:
+    driver woofer 8 ohm
+    driver tweeter 8 ohm
+    coil L1 0.82 mH
+    capacitor C1 6.8 uF
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C1 -- tweeter+
+      tweeter- -- return
+    }
+
+When to ignore it: a terminal of a tapped coil may stay free when the coil is in the drawer and a plain one is
+not.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+
+
+def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    if all(walk.leg is None for walk in evidence.design.walks):
+        return  # nothing is wired yet, and `part-not-wired` says so
+    unused: dict[str, list[str]] = {}
+    for end in evidence.faults.ends.open:
+        if end.kind == "terminal-unused" and end.attachment is not None:
+            unused.setdefault(end.attachment.owner, []).append(end.attachment.terminal)
+    for owner, terminals in unused.items():
+        if owner in evidence.design.parts:
+            yield RULE.finding(
+                evidence.place(owner),
+                f"nothing is wired to the {terminals[0]} of `{owner}`",
+                severity=Severity.WARNING,
+                label="a tapped coil with a free terminal",
+                why="it works as a plain coil",
+                help=f"wire `{owner}.{terminals[0]}`, or declare a plain coil",
+                subjects=(owner,),
+            )
+        elif len(terminals) == 2:
+            yield RULE.finding(
+                evidence.declared(owner),
+                f"nothing is wired to `{owner}`",
+                label="neither of its pads is wired",
+                why="no current flows through what is not wired",
+                help=f"wire `{owner}+` and `{owner}-`",
+                subjects=(owner,),
+            )
+        else:
+            other = owner + ("-" if terminals[0] == "+" else "+")
+            yield RULE.finding(
+                evidence.place(other),
+                f"nothing is wired to `{owner}{terminals[0]}`",
+                label=f"`{other}` is wired, its other pad is not",
+                why="current that leaves one pad must come back to the other",
+                help=f"wire `{owner}{terminals[0]}`" + (", which `return` stands for" if owner == "input" else ""),
+                subjects=(owner,),
+            )
+
+
+RULE = Rule("terminal-unused", Severity.ERROR, "circuit", check)

@@ -1,0 +1,201 @@
+"""The page that every plot is drawn on: size, type, palette, frequency axis, heading, and how it is saved.
+
+In: text and axes limits. Out: a `Page` to draw on, and the same drawing as SVG and PNG bytes, the same bytes for
+the same input. The only module that saves a figure. It refuses to know what a curve means.
+
+matplotlib is imported inside the functions: it takes half a second, and most commands draw nothing. pyplot
+is not used at all, since it keeps figures alive and picks a window system.
+"""
+
+from __future__ import annotations
+
+import io
+import re
+import warnings
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import dataclass
+from functools import cache
+from typing import Any
+from xml.sax.saxutils import escape
+
+from shuntwise.diagnostics.terminal import visible
+
+WIDTH_INCH, HEIGHT_INCH, DOTS_PER_INCH = 10.0, 6.4, 150
+
+INK, GREY, PALE = "#1a1a1a", "#5a5a5a", "#dcdcdc"
+
+
+@dataclass(frozen=True)
+class LineStyle:
+    """How one curve looks: told apart by colour, and without colour by dashes and width."""
+
+    colour: str
+    dashes: tuple[float, ...]
+    width: float
+
+
+LINES = (
+    LineStyle("#0072B2", (), 2.4),
+    LineStyle("#D55E00", (6, 2), 2.0),
+    LineStyle("#009E73", (1.4, 1.4), 2.2),
+    LineStyle("#000000", (7, 2, 1.4, 2), 1.5),
+    LineStyle("#B05A8C", (), 1.2),
+    LineStyle("#B87700", (3, 1.2, 3, 3), 1.8),
+)
+"""Blue, vermilion, bluish green, black, reddish purple, orange of the palette by M. Okabe and K. Ito, Color
+Universal Design, 2008 (also in B. Wong, Nature Methods 8, 441, 2011; both from memory). Purple and orange are
+darkened, so that thin lines and names in them can be read on white; sky blue and yellow are too pale for lines."""
+
+
+def line_style(index: int) -> LineStyle:
+    return LINES[index % len(LINES)]
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """One plot in both forms."""
+
+    svg: bytes
+    png: bytes
+
+
+@contextmanager
+def drawing_settings() -> Iterator[None]:
+    """matplotlib as it comes, whatever the user's own settings are, with what makes files repeatable.
+
+    Text is drawn as outlines: labels are placed by the measure of the font that matplotlib ships, so another
+    machine's font would let them collide. What the outlines say stands in the file's title and description.
+    An author's text is never read as mathematics.
+    """
+    import matplotlib
+
+    with matplotlib.rc_context(), warnings.catch_warnings():
+        warnings.simplefilter("ignore")
+        matplotlib.rcdefaults()
+        matplotlib.rcParams.update({
+            "svg.hashsalt": "shuntwise",
+            "svg.fonttype": "path",
+            "text.parse_math": False,
+            "text.hinting": "none",
+            "font.family": ["DejaVu Sans"],
+            "font.size": 10,
+            "axes.edgecolor": GREY,
+            "axes.linewidth": 0.8,
+            "axes.labelcolor": INK,
+            "xtick.color": GREY,
+            "ytick.color": GREY,
+            "xtick.labelcolor": INK,
+            "ytick.labelcolor": INK,
+            "text.color": INK,
+        })  # fmt: skip
+        yield
+
+
+@cache
+def _known_characters() -> frozenset[int]:
+    from matplotlib.font_manager import FontProperties, findfont, get_font
+
+    return frozenset(get_font(findfont(FontProperties(family=["DejaVu Sans"]))).get_charmap())
+
+
+def drawable(text: str) -> str:
+    """An author's text in one line, with `?` for what the shipped font cannot draw."""
+    return "".join(c if ord(c) in _known_characters() else "?" for c in visible(text))
+
+
+@dataclass(frozen=True)
+class Heading:
+    """What stands around a plot: the design's title, what is shown, and which text it was made from."""
+
+    title: str
+    subtitle: str
+    foot: str
+
+
+class Page:
+    """A figure with panels above one another that share the frequency axis. Boxes are in pixels from below left."""
+
+    def __init__(self, heading: Heading, heights: Sequence[float], freq_hz: tuple[float, float]) -> None:
+        """`heights` are the panels' shares, from above."""
+        from matplotlib.backends.backend_agg import FigureCanvasAgg
+        from matplotlib.figure import Figure
+
+        self.figure = Figure(figsize=(WIDTH_INCH, HEIGHT_INCH), dpi=DOTS_PER_INCH, facecolor="white")
+        canvas: Any = FigureCanvasAgg(self.figure)
+        self.renderer = canvas.get_renderer()
+        self.width, self.height = WIDTH_INCH * DOTS_PER_INCH, HEIGHT_INCH * DOTS_PER_INCH
+        self.heading = heading
+        panels = self.figure.subplots(len(heights), 1, squeeze=False, gridspec_kw={"height_ratios": heights})
+        self.panels: list[Any] = list(panels[:, 0])
+        self.figure.subplots_adjust(left=0.078, right=0.9, top=0.868, bottom=0.1, hspace=0.08)
+        for panel in self.panels:
+            _frequency_axis(panel, freq_hz, labelled=panel is self.panels[-1])
+        self._write_heading()
+
+    def text_size(self, text: str, size: float, weight: str = "normal") -> tuple[float, float]:
+        """Width and height of a text, in pixels."""
+        artist = self.figure.text(0, 0, text, size=size, weight=weight)
+        box = artist.get_window_extent(self.renderer)
+        artist.remove()
+        return box.width, box.height
+
+    def fitted(self, text: str, room: float, size: float, weight: str = "normal") -> str:
+        """The text, cut with an ellipsis to `room` pixels."""
+        if self.text_size(text, size, weight)[0] <= room:
+            return text
+        keep = len(text)
+        while keep > 1 and self.text_size(text[:keep] + "…", size, weight)[0] > room:
+            keep -= 1 + keep // 20
+        return text[:keep].rstrip() + "…"
+
+    def fraction(self, x: float, y: float) -> tuple[float, float]:
+        """Pixels as a fraction of the figure: what is stored must not depend on the resolution."""
+        return x / self.width, y / self.height
+
+    def keep_free(self, right: float) -> None:
+        """Keep so many pixels free at the right."""
+        self.figure.subplots_adjust(right=1 - right / self.width)
+
+    def _write_heading(self) -> None:
+        heading, left = self.heading, 0.078
+        room = self.width * (1 - left - 0.02)
+        size = next((s for s in (15, 13, 11) if self.text_size(heading.title, s, "bold")[0] <= room), 11)
+        title = self.fitted(heading.title, room, size, "bold")
+        self.figure.text(left, 0.947, title, size=size, weight="bold", va="baseline")
+        self.figure.text(left, 0.9, self.fitted(heading.subtitle, room, 10), size=10, color=GREY, va="baseline")
+        self.figure.text(0.985, 0.02, self.fitted(heading.foot, room, 8), size=8, color=GREY, ha="right", va="baseline")
+
+    def save(self, description: str) -> Drawing:
+        """Both forms. Date, program version and document type are left out: they would change, or be fetched."""
+        png, svg = io.BytesIO(), io.BytesIO()
+        self.figure.savefig(png, format="png", dpi=DOTS_PER_INCH, metadata={"Software": None})
+        nothing = dict.fromkeys(("Date", "Creator", "Format", "Type"))
+        self.figure.savefig(svg, format="svg", metadata=nothing)
+        text = re.sub(r"<!DOCTYPE[^>]*>\n?", "", svg.getvalue().decode("utf-8"), count=1)
+        said = f"<title>{escape(self.heading.title)}</title>\n <desc>{escape(description)}</desc>"
+        text = re.sub(r"(<svg [^>]*)>", lambda tag: f'{tag[1]} role="img">\n {said}', text, count=1)
+        return Drawing(text.encode("utf-8"), png.getvalue())
+
+
+def _frequency_axis(panel: Any, freq_hz: tuple[float, float], *, labelled: bool) -> None:
+    """A logarithmic axis with ticks at 1, 2, 5 and lines at the digits between."""
+    from matplotlib.ticker import FixedFormatter, FixedLocator
+
+    low, high = freq_hz
+    panel.set_xscale("log")
+    panel.set_xlim(low, high if high > low else low * 1.01)
+    digits = [(digit, digit * 10.0**power) for power in range(-3, 8) for digit in range(1, 10)]
+    major = [f for digit, f in digits if digit in (1, 2, 5) and low * 0.999 <= f <= high * 1.001]
+    minor = [f for digit, f in digits if digit not in (1, 2, 5) and low <= f <= high]
+    panel.xaxis.set_major_locator(FixedLocator(major))
+    panel.xaxis.set_minor_locator(FixedLocator(minor))
+    panel.xaxis.set_minor_formatter(FixedFormatter([]))
+    names = [f"{f / 1e6:g}M" if f >= 1e6 else f"{f / 1e3:g}k" if f >= 1e3 else f"{f:g}" for f in major]
+    panel.xaxis.set_major_formatter(FixedFormatter(names if labelled else []))
+    panel.tick_params(which="both", length=0, pad=6)
+    panel.grid(which="major", color=PALE, linewidth=0.8)
+    panel.grid(which="minor", color="#efefef", linewidth=0.6)
+    panel.set_axisbelow(True)
+    if labelled:
+        panel.set_xlabel("frequency / Hz", color=INK)

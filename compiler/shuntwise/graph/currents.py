@@ -1,0 +1,77 @@
+"""Which edges of a circuit can carry current, and how the others hang together.
+
+In: a `Circuit`. Out: the keys of its live edges, and its dead edges in clusters. Refuses to know whose
+fault a dead edge is.
+
+An edge carries current if it lies on a closed loop through an input: it and an input's edge are then in
+one biconnected component of the graph (R. E. Tarjan, Depth-first search and linear graph algorithms, SIAM
+J. Comput. 1(2), 1972), which is found in linear time. Frequency plays no part: a capacitor is a path.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+import networkx as nx
+
+from shuntwise.graph.circuit import Circuit, Edge
+
+
+@dataclass(frozen=True)
+class Cluster:
+    """Dead edges that hang together without passing a live net or an input's pad.
+
+    `contacts` are the live nets and input pads at which it hangs, `nets` those that are its own.
+    """
+
+    edges: tuple[Edge, ...]
+    contacts: frozenset[str]
+    nets: frozenset[str]
+
+
+def live_edges(circuit: Circuit) -> frozenset[str]:
+    """Keys of the edges on a closed loop through an input, the inputs' own among them."""
+    between: dict[tuple[str, str], list[Edge]] = defaultdict(list)
+    graph = nx.Graph()
+    for edge in circuit.edges.values():
+        if edge.plus != edge.minus:
+            graph.add_edge(edge.plus, edge.minus)
+            between[_pair(edge.plus, edge.minus)].append(edge)
+    live: set[str] = set()
+    for component in nx.biconnected_component_edges(graph):
+        edges = [edge for a, b in component for edge in between[_pair(a, b)]]
+        if len(edges) > 1 and any(edge.kind == "feed" for edge in edges):
+            live.update(edge.key for edge in edges)
+    return frozenset(live)
+
+
+def _pair(a: str, b: str) -> tuple[str, str]:
+    return (a, b) if a <= b else (b, a)
+
+
+def dead_clusters(circuit: Circuit, live: frozenset[str]) -> tuple[Cluster, ...]:
+    """The edges that carry no current, inputs and shorted edges apart, in clusters."""
+    borders = {net for key in live for net in (circuit.edges[key].plus, circuit.edges[key].minus)}
+    borders |= {circuit.pad(pair.name, sign) for pair in circuit.design.feeds for sign in "+-"}
+    dead = [
+        edge
+        for edge in circuit.edges.values()
+        if edge.key not in live and edge.kind != "feed" and edge.plus != edge.minus
+    ]
+    joined = nx.utils.UnionFind(edge.key for edge in dead)
+    at_net: dict[str, str] = {}
+    for edge in dead:
+        for net in {edge.plus, edge.minus} - borders:
+            joined.union(at_net.setdefault(net, edge.key), edge.key)
+    members: dict[str, list[Edge]] = defaultdict(list)
+    for edge in dead:
+        members[joined[edge.key]].append(edge)
+    return tuple(_cluster(edges, borders) for edges in members.values())
+
+
+def _cluster(edges: Iterable[Edge], borders: set[str]) -> Cluster:
+    edges = tuple(edges)
+    nets = {net for edge in edges for net in (edge.plus, edge.minus)}
+    return Cluster(edges, frozenset(nets & borders), frozenset(nets - borders))

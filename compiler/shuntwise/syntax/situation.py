@@ -1,0 +1,147 @@
+"""Where the parser stopped, and what can be said and done about it.
+
+In: nothing (plain values). `parser.py` makes a `Situation`, the cases in `signs.py` and `complaints.py`
+turn it into a `Complaint`. Refuses to know what is wrong.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from lark import Token
+
+from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic, Edit, Fix, Label, Severity
+from shuntwise.source import Source, Span
+
+_LONGEST_LINE = 1000
+"""How far a message looks along a line: a file that is one endless line must not cost its square."""
+
+BLOCK_HEADS = frozenset(
+    ("amplifier", "driver", "coil", "tapped coil", "capacitor", "resistor", "lamp", "link", "use")
+)
+"""Statements whose braces hold attributes; those of a leg, a network and a variant hold statements."""
+
+_LONGEST_TITLE = 80
+
+
+@dataclass(frozen=True)
+class Situation:
+    """The tokens of the entry so far and the offending one.
+
+    `text` is what is read: the source's text, but for line ends. `kind` is the offending token's terminal,
+    empty if the characters form none, `word` its text. `expected` are the terminals that could stand in its
+    place; `fits(A, B)` says whether A and then B could. `inside` is the statement whose braces are open, `surplus` how
+    many more braces of the text are opened than closed.
+    """
+
+    source: Source
+    text: str
+    entry: tuple[Token, ...]
+    span: Span
+    kind: str
+    word: str
+    expected: frozenset[str]
+    fits: Callable[..., bool]
+    inside: str
+    surplus: int
+
+    @property
+    def head(self) -> str:
+        return str(self.entry[0]) if self.entry else ""
+
+    @property
+    def last(self) -> Token | None:
+        return self.entry[-1] if self.entry else None
+
+    @property
+    def in_block(self) -> bool:
+        """Among attributes, as opposed to statements?"""
+        return self.inside in BLOCK_HEADS
+
+    @property
+    def line_end(self) -> int:
+        """The end of the line of the offending place."""
+        start = self.span.start
+        end = self.text.find("\n", start, start + _LONGEST_LINE)
+        return end if end >= 0 else min(len(self.source.text), start + _LONGEST_LINE)
+
+    @property
+    def rest(self) -> str:
+        """The line from the offending place on."""
+        return self.text[self.span.start : self.line_end]
+
+    @property
+    def indent(self) -> str:
+        """The blanks that the line begins with."""
+        start = self.text.rfind("\n", 0, self.span.start) + 1
+        line = self.text[start : start + 80]
+        return line[: len(line) - len(line.lstrip(" \t"))]
+
+    def at(self, start: int, end: int) -> Span:
+        return Span(self.source, start, end)
+
+    def span_of(self, token: Token) -> Span:
+        """The token's place, without the line ends that an arrow may have swallowed."""
+        start = token.start_pos or 0
+        return Span(self.source, start, start + len(str(token).split("\n", maxsplit=1)[0].rstrip()))
+
+    def behind_last(self) -> Span:
+        """The empty place right behind the last sound token, where something missing belongs."""
+        end = self.span_of(self.entry[-1]).end if self.entry else self.span.start
+        return self.at(end, end)
+
+
+@dataclass(frozen=True)
+class Mend:
+    """How to read on as if it had been written right.
+
+    Take in `tokens` (in place of the whole entry so far, if `anew`) and go on at `resume`. It is a `guess` if
+    the token that failed has yet to show that it fits behind them; if it does not, the entry is lost without
+    another word. `dropped` says that words with a meaning are skipped on the way.
+    """
+
+    tokens: tuple[Token, ...]
+    resume: int
+    anew: bool = False
+    guess: bool = False
+    dropped: bool = False
+
+
+@dataclass(frozen=True)
+class Complaint:
+    """A finding, and how to read on; without a mend the entry is lost, up to `lost_until` where that is known."""
+
+    finding: Diagnostic
+    mend: Mend | None = None
+    lost_until: int | None = None
+
+
+Case = Callable[[Situation], Complaint | None]
+
+
+def token(terminal: str, text: str, at: Span) -> Token:
+    """A token that the text does not hold, as if it stood at a place."""
+    return Token(terminal, text, at.start, end_pos=at.end)
+
+
+def finding(
+    at: Span,
+    headline: str,
+    *,
+    name: str = "syntax-error",
+    label: str = "",
+    help: str = "",
+    why: str = "",
+    places: Sequence[Label] = (),
+    fix: Fix | None = None,
+) -> Diagnostic:
+    return Diagnostic(name, Severity.ERROR, headline, at, label, why, help, tuple(places), (fix,) if fix else ())
+
+
+def write(span: Span, text: str, *, safe: bool = False, title: str = "") -> Fix:
+    """The fix that replaces a span: `write ...`, or `remove ...` where nothing takes its place."""
+    words = f"write `{text.strip()}`" if text.strip() else f"remove `{span.text}`"
+    words = words if len(words) < _LONGEST_TITLE else "replace it"
+    confidence = Confidence.SAFE if safe else Confidence.NEEDS_REVIEW
+    return Fix(title or words, (Edit(span, text),), confidence)

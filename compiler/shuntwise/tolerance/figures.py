@@ -1,0 +1,292 @@
+"""The single numbers that a builder asks of a box, worked out for many builds at once.
+
+In: the curves of many builds on a grid of frequencies. Out: one number for each build (NaN where a build has none),
+and its first-order effects by part. What each number means is what `expect` lines mean by it. It refuses to know how
+the builds came about.
+
+On the grid a crossing or corner lies on the straight line of level over log frequency between two points, a least
+impedance on the parabola through three. With 200 points from 20 Hz to 20 kHz both are good to about 1e-4 of
+themselves, unless a resonance is narrower than the grid.
+"""
+
+from __future__ import annotations
+
+from abc import ABC, abstractmethod
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import log
+
+import numpy as np
+import numpy.typing as npt
+
+from shuntwise import units as u
+from shuntwise.response import measures
+from shuntwise.response.solve import Solver
+from shuntwise.tolerance.curves import Curves
+from shuntwise.tolerance.draws import VaryingPart
+from shuntwise.tolerance.first_order import impedance_effects, level_effects
+
+Real = npt.NDArray[np.float64]
+
+IN_BAND_DB = 6.0
+"""A driver's band is where it gets more than its greatest level less this."""
+
+
+@dataclass(frozen=True)
+class Figure(ABC):
+    """One number of a box, of some drivers or inputs."""
+
+    subjects: tuple[str, ...]
+
+    @property
+    @abstractmethod
+    def name(self) -> str:
+        """In words, without its value."""
+
+    @property
+    @abstractmethod
+    def dimension(self) -> u.Dimension: ...
+
+    @property
+    def points_hz(self) -> tuple[float, ...]:
+        """Frequencies that the grid must hold."""
+        return ()
+
+    @abstractmethod
+    def of(self, curves: Curves) -> Real:
+        """The number of each build, (builds,)."""
+
+    @abstractmethod
+    def effects(self, solver: Solver, parts: Sequence[VaryingPart], nominal: Curves) -> Real:
+        """The first-order change for each part at the upper end of its tolerance, (parts,).
+
+        `nominal` are the curves of the one build of stated values. Zero where that build has no such number.
+        """
+
+
+@dataclass(frozen=True)
+class Level(Figure):
+    """A driver's level (dB re the input) at a frequency."""
+
+    at_hz: float
+
+    @property
+    def name(self) -> str:
+        return f"level of {self.subjects[0]} at {u.write(self.at_hz, u.HERTZ, 3)}"
+
+    @property
+    def dimension(self) -> u.Dimension:
+        return u.DECIBEL
+
+    @property
+    def points_hz(self) -> tuple[float, ...]:
+        return (self.at_hz,)
+
+    def of(self, curves: Curves) -> Real:
+        return curves.level_db(self.subjects[0])[_place(curves, self.at_hz)]
+
+    def effects(self, solver: Solver, parts: Sequence[VaryingPart], nominal: Curves) -> Real:
+        return level_effects(solver, parts, self.subjects[0], [self.at_hz])[:, 0]
+
+
+@dataclass(frozen=True)
+class Slope(Figure):
+    """The mean slope of a driver's level between two frequencies (dB/octave)."""
+
+    from_hz: float
+    to_hz: float
+
+    @property
+    def name(self) -> str:
+        band = f"{u.write(self.from_hz, u.HERTZ, 3)} to {u.write(self.to_hz, u.HERTZ, 3)}"
+        return f"slope of {self.subjects[0]} from {band}"
+
+    @property
+    def dimension(self) -> u.Dimension:
+        return u.DECIBEL_PER_OCTAVE
+
+    @property
+    def points_hz(self) -> tuple[float, ...]:
+        return (self.from_hz, self.to_hz)
+
+    @property
+    def octaves(self) -> float:
+        return float(np.log2(self.to_hz / self.from_hz))
+
+    def of(self, curves: Curves) -> Real:
+        level = curves.level_db(self.subjects[0])
+        return np.asarray((level[_place(curves, self.to_hz)] - level[_place(curves, self.from_hz)]) / self.octaves)
+
+    def effects(self, solver: Solver, parts: Sequence[VaryingPart], nominal: Curves) -> Real:
+        ends = level_effects(solver, parts, self.subjects[0], [self.from_hz, self.to_hz])
+        return np.asarray((ends[:, 1] - ends[:, 0]) / self.octaves)
+
+
+@dataclass(frozen=True)
+class Crossing(Figure):
+    """Where two drivers are equally loud (Hz), nearest to `near_hz`; the first is `louder_db` at the same voltage."""
+
+    near_hz: float
+    louder_db: float = 0.0
+
+    @property
+    def name(self) -> str:
+        counted = ", sensitivities counted" if self.louder_db else ""
+        return f"crossing of {' and '.join(self.subjects)}{counted}"
+
+    @property
+    def dimension(self) -> u.Dimension:
+        return u.HERTZ
+
+    def of(self, curves: Curves) -> Real:
+        first, second = (curves.level_db(name) for name in self.subjects)
+        return _zeros(curves.freq_hz, first - second + self.louder_db, self.near_hz)
+
+    def effects(self, solver: Solver, parts: Sequence[VaryingPart], nominal: Curves) -> Real:
+        freq = float(self.of(nominal)[0])
+        if np.isnan(freq):
+            return np.zeros(len(parts))
+        first, second = (level_effects(solver, parts, name, [freq])[:, 0] for name in self.subjects)
+        steep = _steepness(solver, self.subjects[0], freq) - _steepness(solver, self.subjects[1], freq)
+        return -freq * (first - second) / steep
+
+
+@dataclass(frozen=True)
+class Corner(Figure):
+    """Where a driver's level is `below_db` under the median level of its band (Hz), nearest to `near_hz`."""
+
+    near_hz: float
+    below_db: float = 3.0
+
+    @property
+    def name(self) -> str:
+        return f"corner of {self.subjects[0]}, {self.below_db:.3g} dB down"
+
+    @property
+    def dimension(self) -> u.Dimension:
+        return u.HERTZ
+
+    def of(self, curves: Curves) -> Real:
+        level = curves.level_db(self.subjects[0])
+        return _zeros(curves.freq_hz, level - reference_db(level) + self.below_db, self.near_hz)
+
+    def effects(self, solver: Solver, parts: Sequence[VaryingPart], nominal: Curves) -> Real:
+        freq = float(self.of(nominal)[0])
+        if np.isnan(freq):
+            return np.zeros(len(parts))
+        driver = self.subjects[0]
+        here = level_effects(solver, parts, driver, [freq])[:, 0]
+        medians = nominal.freq_hz[_median_places(nominal.level_db(driver)[:, 0])]
+        reference = level_effects(solver, parts, driver, medians).mean(axis=1)
+        return np.asarray(-freq * (here - reference) / _steepness(solver, driver, freq))
+
+
+@dataclass(frozen=True)
+class Impedance(Figure):
+    """The least, or the greatest, magnitude of an input's impedance in a band (ohm)."""
+
+    from_hz: float
+    to_hz: float
+    greatest: bool = False
+
+    @property
+    def name(self) -> str:
+        return f"{'greatest' if self.greatest else 'least'} impedance of {self.subjects[0]}"
+
+    @property
+    def dimension(self) -> u.Dimension:
+        return u.OHM
+
+    @property
+    def points_hz(self) -> tuple[float, ...]:
+        return (self.from_hz, self.to_hz)
+
+    def of(self, curves: Curves) -> Real:
+        return self._extreme(curves)[1]
+
+    def effects(self, solver: Solver, parts: Sequence[VaryingPart], nominal: Curves) -> Real:
+        freq = float(self._extreme(nominal)[0][0])
+        return impedance_effects(solver, parts, self.subjects[0], [freq])[:, 0]
+
+    def _extreme(self, curves: Curves) -> tuple[Real, Real]:
+        """Frequencies and magnitudes, (builds,)."""
+        band = slice(_place(curves, self.from_hz), _place(curves, self.to_hz) + 1)
+        sign = -1 if self.greatest else 1
+        freq, ohm = _least(curves.freq_hz[band], sign * curves.ohm(self.subjects[0])[band])
+        return freq, sign * ohm
+
+
+def reference_db(level: Real) -> Real:
+    """The median of each build's level in its band, the widest stretch within IN_BAND_DB of the greatest; (builds,)."""
+    level = np.sort(np.where(_in_band(level), level, np.inf), axis=0)
+    count = np.isfinite(level).sum(axis=0)
+    build = np.arange(level.shape[1])
+    return np.asarray((level[(count - 1) // 2, build] + level[count // 2, build]) / 2)
+
+
+def band_of(level: Real) -> tuple[int, int]:
+    """The first and last place of the band of one build's level (frequencies,)."""
+    places = np.flatnonzero(_in_band(level[:, None])[:, 0])
+    return int(places[0]), int(places[-1])
+
+
+def _median_places(level: Real) -> list[int]:
+    """Where one build's level is the median of its band: one place, or the two that it is the mean of."""
+    first, last = band_of(level)
+    order = first + np.argsort(level[first : last + 1], kind="stable")
+    return sorted({int(order[(order.size - 1) // 2]), int(order[order.size // 2])})
+
+
+def _in_band(level: Real) -> npt.NDArray[np.bool_]:
+    """Of each build's level (frequencies, builds) the longest stretch within IN_BAND_DB of its greatest."""
+    inside = level > level.max(axis=0) - IN_BAND_DB
+    place = np.arange(level.shape[0])[:, None]
+    before = np.maximum.accumulate(np.where(inside, -1, place), axis=0)
+    length = np.where(inside, place - before, 0)
+    last = length.argmax(axis=0)
+    first = before[last, np.arange(level.shape[1])]
+    return np.asarray((place > first) & (place <= last))
+
+
+def _place(curves: Curves, freq_hz: float) -> int:
+    """Where the grid holds a frequency."""
+    return int(np.argmin(np.abs(curves.freq_hz - freq_hz)))
+
+
+def _steepness(solver: Solver, driver: str, freq_hz: float) -> float:
+    """d level / d ln f (dB), exactly."""
+    return measures.local_slope_db_per_octave(solver, driver, freq_hz) / log(2)
+
+
+def _zeros(freq_hz: Real, curve: Real, near_hz: float) -> Real:
+    """Where each build's curve (frequencies, builds) changes sign, nearest to `near_hz` in log frequency; (builds,)."""
+    above = curve > 0
+    place, build = np.nonzero(above[1:] != above[:-1])
+    here, there = curve[place, build], curve[place + 1, build]
+    ln = np.log(freq_hz)
+    zero = ln[place] + (ln[place + 1] - ln[place]) * here / (here - there)
+    # Farthest first: of several zeros of one build the last that is written stays.
+    order = np.argsort(-np.abs(zero - log(near_hz)), kind="stable")
+    found = np.full(curve.shape[1], np.nan)
+    found[build[order]] = np.exp(zero[order])
+    return found
+
+
+def _least(freq_hz: Real, curve: Real) -> tuple[Real, Real]:
+    """The least of each build's curve (frequencies, builds), on the parabola over log frequency; where, and how much."""
+    build = np.arange(curve.shape[1])
+    at = curve.argmin(axis=0)
+    x, y = np.log(freq_hz)[at], curve[at, build]
+    inner = (at > 0) & (at < freq_hz.size - 1)
+    left, right = np.maximum(at - 1, 0), np.minimum(at + 1, freq_hz.size - 1)
+    a, b = x - np.log(freq_hz)[left], np.log(freq_hz)[right] - x
+    fall, rise = y - curve[left, build], curve[right, build] - y
+    # y + slope t + bend t^2 through the three points: two equations in slope and bend.
+    with np.errstate(all="ignore"):
+        bend = (rise / b - fall / a) / (a + b)
+        slope = (fall / a * b + rise / b * a) / (a + b)
+        shift = -slope / (2 * bend)
+        inner &= np.isfinite(shift) & (bend > 0)
+    shift = np.where(inner, np.clip(shift, -a, b), 0.0)
+    y = np.where(inner, y + np.where(inner, slope, 0) * shift + np.where(inner, bend, 0) * shift**2, y)
+    return np.exp(x + shift), y

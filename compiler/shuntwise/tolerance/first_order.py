@@ -1,0 +1,47 @@
+"""How levels and impedances move with each part, to first order and exactly (no differences are taken).
+
+In: a solver, the parts that vary, frequencies. Out: `effects` (parts, frequencies): the change for a part at the upper
+end of its tolerance, to first order. It refuses to know distributions.
+
+A part's effect is the derivative by the logarithm of each of its elements, from `response.sensitivity`, summed and
+multiplied by the tolerance.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from math import log
+
+import numpy as np
+import numpy.typing as npt
+
+from shuntwise.response.sensitivity import impedance_sensitivity, voltage_sensitivity
+from shuntwise.response.solve import Solver
+from shuntwise.tolerance.draws import VaryingPart
+
+Real = npt.NDArray[np.float64]
+Complex = npt.NDArray[np.complex128]
+
+
+def level_effects(solver: Solver, parts: Sequence[VaryingPart], driver: str, freq_hz: npt.ArrayLike) -> Real:
+    """The effects on a driver's level (dB): 20/ln 10 Re(dV/V). Zero where the driver has no voltage."""
+    response = solver.solve(freq_hz)
+    voltage = response.driver_voltage(driver)
+    slopes = _by_part(voltage_sensitivity(response, driver), parts, voltage.shape)
+    return np.asarray(20 / log(10) * np.where(voltage == 0, 0, slopes / np.where(voltage == 0, 1, voltage)).real)
+
+
+def impedance_effects(solver: Solver, parts: Sequence[VaryingPart], input_name: str, freq_hz: npt.ArrayLike) -> Real:
+    """The effects on the magnitude of an input impedance (ohm): Re(dZ conj(Z)) / |Z|. Raises SingularNetwork."""
+    response = solver.solve(freq_hz)
+    impedance = response.impedance(input_name)
+    slopes = _by_part(impedance_sensitivity(response, input_name), parts, impedance.shape)
+    return np.asarray((slopes * impedance.conj()).real / np.abs(impedance))
+
+
+def _by_part(slopes: Mapping[str, Complex], parts: Sequence[VaryingPart], shape: tuple[int, ...]) -> Complex:
+    result = np.zeros((len(parts), *shape), np.complex128)
+    for row, part in zip(result, parts, strict=True):
+        for name in part.elements:
+            row += part.tolerance * slopes[name]
+    return result

@@ -1,0 +1,105 @@
+"""A syntax tree as a few lines of text, for tests to compare: each statement as it was understood."""
+
+from __future__ import annotations
+
+from shuntwise.syntax import tree as t
+
+
+def outline(entries: tuple[t.Entry, ...]) -> list[str]:
+    """Each statement spelled anew from its nodes, not from the text that it came from."""
+    return [statement(entry) for entry in entries]
+
+
+def statement(entry: t.Entry) -> str:
+    match entry:
+        case t.DesignTitle():
+            return f'design "{entry.title.value}"'
+        case t.AmplifierDecl():
+            return f"amplifier {expr(entry.power)} into {expr(entry.load)}" + items(entry.items)
+        case t.TerminalsDecl():
+            return f"{'input' if entry.fed else 'posts'} {entry.name.text}"
+        case t.DriverDecl():
+            return f"driver {entry.name.text}" + value(entry.value) + items(entry.items)
+        case t.PartDecl():
+            return f"{entry.kind.text} {entry.name.text}" + value(entry.value) + items(entry.items)
+        case t.CouplingDecl():
+            return f"coupling {entry.first.text} and {entry.second.text} {expr(entry.value)}"
+        case t.Testpoint():
+            return f"testpoint {entry.node.text}"
+        case t.Let():
+            return f"let {entry.name.text} = {expr(entry.value)}"
+        case t.Walk():
+            return stations(entry.stations)
+        case t.Leg():
+            return "leg " + " and ".join(driver.text for driver in entry.drivers) + body(entry.entries)
+        case t.NetworkDecl():
+            params = ", ".join(p.name.text + (f" = {expr(p.default)}" if p.default else "") for p in entry.params)
+            ports = ", ".join(port.text for port in entry.ports)
+            return f"network {entry.name.text} ({ports})" + (f" given {params}" if params else "") + body(entry.entries)
+        case t.Use():
+            return f"use {entry.network.text} as {entry.name.text}" + items(entry.items)
+        case t.Include():
+            return f'include "{entry.path.value}"' + (" from library" if entry.library else "")
+        case t.Variant():
+            title = f' "{entry.title.value}"' if entry.title else ""
+            return f"variant {entry.name.text}{title}" + body(entry.entries)
+        case t.Set():
+            return f"set {entry.target.text} = {expr(entry.value)}"
+        case t.Fitting():
+            return ("fit " if entry.fitted else "omit ") + " and ".join(target.text for target in entry.targets)
+        case t.Expect():
+            of = " of " + " and ".join(path.text for path in entry.subjects) if entry.subjects else ""
+            return f"expect {entry.quantity.text}{of}" + "".join(clause(c) for c in entry.clauses)
+        case t.Allow():
+            on = f" on {entry.target.text}" if entry.target else ""
+            return f'allow {entry.finding.text}{on} because "{entry.reason.value}"'
+        case t.Limit():
+            return f"limit {entry.finding.text} {expr(entry.value)}"
+
+
+def clause(entry: t.Clause) -> str:
+    word = "" if entry.word == "is" else f" {entry.word}"
+    return word + " " + " to ".join(expr(v) for v in entry.values)
+
+
+def value(entry: t.Expr | None) -> str:
+    return f" {expr(entry)}" if entry else ""
+
+
+def items(entries: tuple[t.Item, ...]) -> str:
+    return " { " + ", ".join(item(entry) for entry in entries) + " }" if entries else ""
+
+
+def item(entry: t.Item) -> str:
+    key = f"{entry.key.text} " if entry.key else ""
+    return key + (f'"{entry.value.value}"' if isinstance(entry.value, t.Text) else expr(entry.value))
+
+
+def body(entries: tuple[t.Entry, ...]) -> str:
+    return " { " + " ; ".join(statement(entry) for entry in entries) + " }"
+
+
+def stations(entries: tuple[t.Station, ...]) -> str:
+    return " -- ".join(station(entry) for entry in entries)
+
+
+def station(entry: t.Station) -> str:
+    if isinstance(entry, t.Group):
+        return "(" + " | ".join(stations(chain.stations) for chain in entry.chains) + ")"
+    return entry.text
+
+
+def expr(entry: t.Expr) -> str:
+    match entry:
+        case t.Number():
+            return entry.number + (f" {entry.unit.text}" if entry.unit else "")
+        case t.Code():
+            return entry.text
+        case t.Name():
+            return entry.ident.text
+        case t.Negate():
+            return f"(-{expr(entry.operand)})"
+        case t.Binary():
+            return f"({expr(entry.left)} {entry.operator} {expr(entry.right)})"
+        case t.LostExpr():
+            return "(lost)"

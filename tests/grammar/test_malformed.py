@@ -1,0 +1,58 @@
+"""Malformed samples: the page says what the compiler says, and its safe fixes mend what they say they mend."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Sequence
+
+import pytest
+
+from grammar.outline import outline
+from grammar.samples import PAGE, RECORD, Sample, judge, recorded, samples
+from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic
+from shuntwise.diagnostics.fixes import Applied, apply_fixes
+from shuntwise.source import Source
+from shuntwise.syntax.parser import parse
+
+
+def test_page_is_what_the_compiler_says() -> None:
+    """Every answer on the page is the compiler's answer of today."""
+    if RECORD:
+        PAGE.write_text(recorded(), encoding="utf-8")
+    assert PAGE.read_text(encoding="utf-8") == recorded()
+
+
+@pytest.mark.parametrize("sample", samples(), ids=lambda sample: sample.title)
+def test_sample_is_found_wrong(sample: Sample) -> None:
+    """No sample passes without a finding, and no finding is said twice."""
+    _, findings = judge(sample.text)
+    assert findings
+    assert len({(f.span.start, f.span.end, f.headline) for f in findings}) == len(findings)
+
+
+@pytest.mark.parametrize("sample", samples(), ids=lambda sample: sample.title)
+def test_safe_fix_removes_its_finding(sample: Sample) -> None:
+    """What a safe fix was for is gone after it, and it brings nothing new."""
+    _, findings = judge(sample.text)
+    before = Counter(finding.headline for finding in findings)
+    fixed, applied = _fixed(sample.text, findings, Confidence.SAFE)
+    after = Counter(finding.headline for finding in judge(fixed)[1])
+    assert after == before - Counter(done.diagnostic.headline for done in applied)
+
+
+@pytest.mark.parametrize("sample", samples(), ids=lambda sample: sample.title)
+def test_reading_on_is_what_the_fixes_mean(sample: Sample) -> None:
+    """Where every slip of form has a fix and nothing was lost, the fixed text reads as the wrong one was read."""
+    tree, form = parse(Source("sample.shunt", sample.text))
+    if tree.lost or not all(finding.fixes for finding in form):
+        pytest.skip("something in it cannot be mended")
+    fixed, _ = _fixed(sample.text, form, Confidence.NEEDS_REVIEW)
+    again, left = parse(Source("sample.shunt", fixed))
+    assert not left
+    assert outline(again.entries) == outline(tree.entries)
+
+
+def _fixed(text: str, findings: Sequence[Diagnostic], minimum: Confidence) -> tuple[str, tuple[Applied, ...]]:
+    sources = {finding.span.source for finding in findings}
+    texts, applied, _ = apply_fixes(dict.fromkeys(sources, text), findings, minimum)
+    return next(iter(texts.values()), text), applied

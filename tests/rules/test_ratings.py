@@ -1,0 +1,362 @@
+"""Ratings: what is found at which number, and what must not be found.
+
+Sources: the derating line of IEC 60115-1 with an example worked out by hand; the Brooks coil of H. B. Brooks, Bureau
+of Standards J. Research 7, 1931 (`06_brooks.csv`); the multiples that ratings are chosen by are common practice, no
+source.
+"""
+
+from __future__ import annotations
+
+import csv
+from pathlib import Path
+
+import pytest
+
+from rules.compiling import OWN_NAME, findings_of, loader
+from shuntwise.checks.ratings.coil_wire_hot import BROOKS_H_PER_M, brooks_gram, copper_gram
+from shuntwise.checks.ratings.resistor_hot import warmest_air_c
+from shuntwise.checks.registry import RULES
+from shuntwise.checks.rule import Evidence
+from shuntwise.checks.run import run
+from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
+from shuntwise.graph.connect import connect
+from shuntwise.model.resolve import resolve
+from shuntwise.network.lower import lower
+from shuntwise.pipeline import read
+from shuntwise.source import Source
+
+TESTS = Path(__file__).parents[1]
+EXAMPLES = sorted((TESTS.parent / "examples").glob("*.shunt"))
+FAMILIES = ("ratings", "load", "documents")
+
+
+def found_in(text: str) -> list[tuple[str, str]]:
+    """Severity and name of each finding."""
+    return [(str(f.severity), f.name) for f in findings_of(Source(OWN_NAME, text), FAMILIES)]
+
+
+def evidence_of(text: str) -> Evidence:
+    source = Source(OWN_NAME, text)
+    design, _ = resolve(read(source, loader(source, ()), OWN_NAME)[0])
+    circuit, _ = connect(design)
+    return Evidence(design, circuit, lower(circuit))
+
+
+def found_at(name: str, text: str) -> list[Diagnostic]:
+    return [f for f in findings_of(Source(OWN_NAME, text), FAMILIES) if f.name == name]
+
+
+BOX = """
+amplifier {amplifier}
+driver woofer 8 ohm {{ re 5.8 ohm, le 0.72 mH, fs 58 Hz, qms 5.2, qes 0.41, {woofer} }}
+driver tweeter 8 ohm {{ re 6.1 ohm, le 0.06 mH, fs 900 Hz, qms 2.6, qes 1.4, {tweeter} }}
+coil L1 0.56 mH {{ {L1} }}
+resistor R1 6.8 ohm {{ 5 %, {R1}, wirewound }}
+capacitor C1 22 uF {{ {C1} }}
+capacitor C2 5.6 uF {{ {C2} }}
+coil L2 0.56 mH {{ dcr 0.35 ohm, 5 %, air core }}
+leg woofer {{
+  input+ -- L1 -- woofer+
+  woofer+ -- R1 -- C1 -- return
+  woofer- -- return
+}}
+leg tweeter {{
+  input+ -- C2 -- tweeter+
+  tweeter+ -- L2 -- tweeter-
+  tweeter- -- return
+}}
+{more}
+"""
+USUAL = {
+    "amplifier": "100 W into 8 ohm { least 4 ohm }",
+    "woofer": "200 W",
+    "tweeter": "50 W",
+    "L1": "dcr 0.2 ohm, 5 %, air core",
+    "R1": "25 W",
+    "C1": "film, 10 %, 160 V",
+    "C2": "film, 5 %, 250 V",
+    "more": "",
+}
+
+
+def box(**changes: str) -> str:
+    """A sound box with a Zobel, some of its data replaced. Its R1 takes 8.95 W, its C1 1.15 A."""
+    return BOX.format(**{**USUAL, **changes})
+
+
+def test_sound_box_is_left_alone() -> None:
+    assert found_in(box()) == []
+
+
+@pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
+def test_examples_have_no_finding(path: Path) -> None:
+    found = findings_of(Source(path.name, path.read_text(encoding="utf-8")), FAMILIES)
+    assert [(f.name, f.headline) for f in found] == []
+
+
+def test_without_an_amplifier_each_check_says_once_what_it_lacks() -> None:
+    checked = run(RULES.values(), evidence_of(box().replace("amplifier 100 W into 8 ohm { least 4 ohm }", "")))
+    lacking = [entry for entry in checked.not_checked if "amplifier" in entry.lacks]
+    names = [entry.name for entry in lacking]
+    assert len(names) == len(set(names))
+    assert {"resistor-hot", "cap-volts-low", "load-too-low", "rating-missing", "driver-overdriven"} <= set(names)
+    assert all(isinstance(entry, NotChecked) for entry in lacking)
+
+
+# --- resistors
+
+
+def test_derating_of_a_resistor() -> None:
+    """IEC 60115-1: 10 W up to 70 C, nothing at 155 C; at 100 C then 10 W x 55/85 = 6.47 W."""
+    assert warmest_air_c(6.47 / 10) == pytest.approx(100, abs=0.01)
+    assert warmest_air_c(1.0) == 70
+    assert warmest_air_c(0.5) == pytest.approx(112.5)
+
+
+@pytest.mark.parametrize(
+    ("rating", "severity"), [("8 W", ["error"]), ("10 W", ["warning"]), ("17 W", ["warning"]), ("18 W", [])]
+)
+def test_resistor_over_its_rating_and_under_its_margin(rating: str, severity: list[str]) -> None:
+    """8.95 W: above 8 W, and less than half of 17 W."""
+    assert found_in(box(R1=rating)) == [(s, "resistor-hot") for s in severity]
+
+
+def test_closed_box_asks_for_three_times() -> None:
+    assert found_in(box(more="limit resistor-hot 3")) == [("warning", "resistor-hot")]
+
+
+def test_programme_and_crest_factor_are_chosen_at_the_amplifier() -> None:
+    """A quarter of the heat at twice the crest factor. Less with pink noise, which has more power in the bass."""
+
+    def heat_w(items: str) -> float:
+        return evidence_of(box(amplifier=f"100 W into 8 ohm {{ {items} }}")).stress.bears("R1").heat_w
+
+    usual = heat_w("least 4 ohm")
+    assert heat_w("crest 2, programme simulated") == usual
+    assert heat_w("crest 4") == pytest.approx(usual / 4)
+    assert heat_w("programme pink") < usual < heat_w("programme sine")
+
+
+def test_unknown_programme_is_refused_by_name() -> None:
+    assert found_in(box(amplifier="100 W into 8 ohm { least 4 ohm, programme pnik }")) == [("error", "unknown-word")]
+
+
+def test_heat_of_a_part_in_a_used_network_points_at_its_use() -> None:
+    text = box(more='include "lpad" from library\nuse lpad as P1 { loss 6 dB, rated 1 W }').replace(
+        "input+ -- C2 -- tweeter+\n  tweeter+ -- L2 -- tweeter-",
+        "input+ -- C2 -- hp -- P1 -- tweeter+\n  hp -- L2 -- return\n  P1.back -- return",
+    )
+    findings = found_at("resistor-hot", text)
+    assert {f.span.text for f in findings} == {"P1"}
+    assert {f.subjects for f in findings} == {("P1.Rs", "P1"), ("P1.Rp", "P1")}
+    waived = text + '\nallow resistor-hot on P1 because "the pads are bolted to the panel"'
+    assert found_at("resistor-hot", waived) == []
+
+
+def test_cold_copper_draws_more_and_hot_copper_wastes_more() -> None:
+    """The worse of the two counts: current from the cold case, the coil's heat from the hot one."""
+    stress = evidence_of(box()).stress
+    current, heat = abs(stress.working.current("L1")), stress.working.dissipation("L1")
+    cold_a, hot_a = stress.signal.programme(current)
+    cold_w, hot_w = stress.signal.heat(heat)
+    assert stress.bears("L1").programme_a == pytest.approx(cold_a) and cold_a > hot_a
+    assert stress.bears("L1").heat_w == pytest.approx(hot_w) and hot_w > cold_w
+
+
+# --- capacitors
+
+
+@pytest.mark.parametrize(
+    ("rating", "found"),
+    [("40 V", ["error"]), ("50 V", ["error"]), ("56 V", ["advice"]), ("59 V", ["advice"]), ("61 V", [])],
+)
+def test_capacitor_volts(rating: str, found: list[str]) -> None:
+    """100 W into 8 ohm are 40 V peak; C2 gets 52 V with all drivers on. Practice asks for 1.5 times 40 V in film."""
+    findings = found_at("cap-volts-low", box(C2=f"film, 5 %, {rating}"))
+    assert [str(f.severity) for f in findings] == found
+
+
+def test_electrolytics_need_twice_the_peak() -> None:
+    assert found_in(box(C1="non-polar electrolytic, 10 %, 63 V")) == [("advice", "cap-volts-low")]
+    assert found_in(box(C1="non-polar electrolytic, 10 %, 100 V")) == []
+    assert found_in(box(C1="film, 10 %, 63 V")) == []
+
+
+def test_alternating_rating_counts_as_well() -> None:
+    """29 V r.m.s. at C1 with the full sine of 28.3 V."""
+    assert found_in(box(C1="film, 10 %, 160 V, ac 25 V")) == [("error", "cap-volts-low")]
+    assert found_in(box(C1="film, 10 %, 160 V, ac 63 V")) == []
+
+
+def test_capacitor_that_is_safe_only_with_its_driver() -> None:
+    """C2 peaks at 106 V with the tweeter off, by ringing with L2; C1 is damped by its resistor."""
+    findings = found_at("cap-volts-unplugged", box(C1="film, 10 %, 100 V", C2="film, 5 %, 100 V"))
+    assert [f.subjects for f in findings] == [("C2", "tweeter")]
+    assert found_at("cap-volts-unplugged", box(C2="film, 5 %, 160 V")) == []
+    assert found_at("cap-volts-unplugged", box(C2="film, 5 %, 160 V", more="limit cap-volts-unplugged 2"))
+
+
+def test_capacitor_current_against_its_rating() -> None:
+    assert found_in(box(C1="film, 10 %, 160 V, 1 A")) == [("warning", "cap-current")]
+    assert found_in(box(C1="film, 10 %, 160 V, 1.2 A")) == []
+
+
+def test_heat_in_an_electrolytic_is_judged_without_a_rating() -> None:
+    """tan(delta) 0.1 at C1: 1.15 A mostly around 700 Hz, where 22 uF have about 1 ohm of loss; 6.6 times at 500 W."""
+    big = {"woofer": "500 W", "tweeter": "200 W", "R1": "100 W", "C2": "film, 5 %, 630 V", "L1": "dcr 0.1 ohm, 5 %"}
+    amplifier = "500 W into 8 ohm { least 4 ohm }"
+    assert not found_at("cap-current", box(C1="non-polar electrolytic, 10 %, 100 V"))
+    assert found_at("cap-current", box(**big, amplifier=amplifier, C1="non-polar electrolytic, 10 %, 250 V"))
+    assert not found_at("cap-current", box(**big, amplifier=amplifier, C1="film, 10 %, 250 V"))
+    assert found_at("cap-current", box(C1="non-polar electrolytic, 10 %, 100 V", more="limit cap-current 0.5 W"))
+
+
+def test_polarised_capacitors_alone_and_back_to_back() -> None:
+    pair = box(C1="polar electrolytic, 10 %, 160 V", more="capacitor C3 22 uF { polar electrolytic, 10 %, 160 V }")
+    assert ("error", "polar-cap") in found_in(box(C1="polar electrolytic, 10 %, 160 V"))
+    joined = pair.replace("R1 -- C1 --", "R1 -- C1 -- C3 --")
+    assert [str(f.severity) for f in found_at("polar-cap", joined)] == ["advice"]
+
+
+def test_electrolytic_matters_in_series_with_the_tweeter_only() -> None:
+    text = box(C1="non-polar electrolytic, 10 %, 160 V", C2="non-polar electrolytic, 10 %, 250 V")
+    findings = found_at("electrolytic-series-tweeter", text)
+    assert [(f.subjects, str(f.severity)) for f in findings] == [(("C2",), "advice")]
+    strong = text.replace("100 W into", "600 W into")
+    assert [str(f.severity) for f in found_at("electrolytic-series-tweeter", strong)] == ["warning"]
+
+
+def test_film_beside_an_electrolytic_may_be_rated_otherwise() -> None:
+    more = "capacitor C3 0.1 uF { film, 5 %, 400 V }"
+    text = box(C2="non-polar electrolytic, 5 %, 250 V", more=more).replace("-- C2 --", "-- (C2 | C3) --")
+    assert not found_at("parallel-caps-mixed", text)
+    assert found_at("parallel-caps-mixed", text.replace("non-polar electrolytic, 5 %", "film, 5 %"))
+
+
+# --- coils
+
+
+def test_peak_current_fills_a_core() -> None:
+    """L1 carries 7.9 A at the peak of the sine; its average with the programme is 2.9 A."""
+    assert found_in(box(L1="dcr 0.1 ohm, 5 %, ferrite core, 7 A")) == [("error", "coil-saturates")]
+    assert found_in(box(L1="dcr 0.1 ohm, 5 %, ferrite core, 9 A")) == []
+    assert found_in(box(L1="dcr 0.1 ohm, 5 %, air core, 7 A")) == []
+
+
+def test_cored_coil_without_a_current_is_asked_for_it_once() -> None:
+    assert found_in(box(L1="dcr 0.1 ohm, 5 %, ferrite core")) == [("warning", "rating-missing")]
+
+
+def test_mass_of_copper() -> None:
+    """1.0 mm wire of 0.42 ohm is 135 g (worked out by hand from density and resistivity)."""
+    coil = evidence_of(box(L1="dcr 0.42 ohm, 5 %, air core, wire 1 mm")).design.parts["L1"]
+    assert copper_gram(coil) == pytest.approx(135, abs=1)
+
+
+def test_brooks_coil_needs_the_copper_of_its_section() -> None:
+    """Side 15 mm, 200 turns: 1.529 mH (`06_brooks.csv`); 0.6 of the section is copper, a mean turn is 2 pi 22.5 mm."""
+    with (TESTS / "reference" / "06_brooks.csv").open(encoding="utf-8") as file:
+        rows = {row[0]: float(row[1]) for row in list(csv.reader(file))[1:]}
+    henry = rows["example: c = 15.0 mm, N = 200"]
+    assert henry == pytest.approx(BROOKS_H_PER_M * 0.015 * 200**2, rel=1e-4)
+    turn_m, section_m2 = 2 * 3.141592653589793 * 0.0225, 0.6 * 0.015**2
+    ohm = 1.72e-8 * 200 * turn_m / (section_m2 / 200)
+    assert brooks_gram(henry, ohm) == pytest.approx(8.96e6 * section_m2 * turn_m, rel=1e-4)
+
+
+@pytest.mark.parametrize(
+    ("coil", "found"),
+    [
+        ("dcr 0.2 ohm, 5 %, air core, wire 0.8 mm", True),  # 1.7 W in 26 g
+        ("dcr 0.2 ohm, 5 %, air core, wire 1.2 mm", False),
+        ("dcr 0.2 ohm, 5 %, air core, mass 35 g", True),
+        ("dcr 0.2 ohm, 5 %, air core", False),  # the best shape needs 260 g
+    ],
+)
+def test_wire_of_a_coil(coil: str, found: bool) -> None:
+    assert bool(found_at("coil-wire-hot", box(L1=coil))) is found
+
+
+def test_cored_coil_without_its_wire_cannot_be_checked_for_heat() -> None:
+    checked = run(RULES.values(), evidence_of(box(L1="dcr 0.1 ohm, 5 %, ferrite core, 20 A")))
+    assert [entry.subjects for entry in checked.not_checked if entry.name == "coil-wire-hot"] == [("L1",)]
+
+
+@pytest.mark.parametrize(
+    ("dcr", "found"), [("0.4 ohm", []), ("0.42 ohm", ["warning"]), ("0.79 ohm", ["warning"]), ("0.82 ohm", ["error"])]
+)
+def test_coil_takes_its_share_of_the_woofer(dcr: str, found: list[str]) -> None:
+    """5 % of 8 ohm is 0.4 ohm, 10 % is 0.8 ohm (common practice, no source)."""
+    findings = found_at("coil-dcr-share", box(L1=f"dcr {dcr}, 5 %, air core"))
+    assert [str(f.severity) for f in findings] == found
+
+
+def test_shares_of_coils_in_a_row_and_of_woofers_side_by_side() -> None:
+    """0.15 + 0.1 ohm before two 8 ohm woofers in parallel are 6.25 % of 4 ohm."""
+    text = """
+driver woofer1 8 ohm { re 6 ohm }
+driver woofer2 8 ohm { re 6 ohm }
+coil L1 0.5 mH { dcr 0.15 ohm }
+coil L2 0.5 mH { dcr 0.1 ohm }
+leg woofer1 and woofer2 {
+  input+ -- L1 -- L2 -- pair
+  pair -- woofer1+
+  pair -- woofer2+
+  woofer1- -- return
+  woofer2- -- return
+}
+"""
+    (finding,) = found_at("coil-dcr-share", text)
+    assert finding.subjects == ("L1", "L2")
+    # The same current flows in coils and woofers together, so their powers share as their ohms do.
+    assert "6.2%" in finding.headline or "6.3%" in finding.headline
+
+
+# --- links, drivers, lamps
+
+
+LINKED = """
+amplifier 100 W into 8 ohm {{ least 4 ohm }}
+input low
+posts high
+link K1 {{ wire {wire} }}
+link K2
+driver tweeter 8 ohm {{ re 8 ohm, 50 W }}
+resistor R1 8 ohm {{ 5 %, 150 W }}
+leg tweeter {{
+  low+ -- K1 -- high+
+  low- -- K2 -- high-
+  high+ -- tweeter+
+  tweeter- -- high-
+  low+ -- R1 -- low-
+}}
+"""
+
+
+def test_link_carries_what_lies_beyond_it() -> None:
+    """20 V r.m.s. of programme into 8 ohm are 2.5 A: 6 A/mm2 in a wire of 0.73 mm. The resistor is on the near side."""
+    assert found_at("hookup-too-thin", LINKED.format(wire="0.74 mm")) == []
+    (finding,) = found_at("hookup-too-thin", LINKED.format(wire="0.7 mm"))
+    assert "2.5 A" in finding.headline
+
+
+def test_driver_gets_more_than_its_rating() -> None:
+    """The woofer gets 18.1 V r.m.s.: 41 W in 8 ohm."""
+    assert found_in(box(woofer="40 W")) == [("warning", "driver-overdriven")]
+    assert found_in(box(woofer="42 W")) == []
+    assert found_in(box(woofer="42 W", more="limit driver-overdriven 80 %")) == [("warning", "driver-overdriven")]
+
+
+@pytest.mark.parametrize(
+    ("lamp", "found"),
+    [
+        ("5 ohm { hot 58 ohm, 24 V, 10 W }", []),
+        ("5 ohm { hot 30 ohm, 24 V, 10 W }", ["hot 30 ohm"]),
+        ("5 ohm { hot 14 ohm, 6 V, 2.5 W }", ["6 V"]),
+        ("5 ohm { 6 V, 2.5 W }", ["6 V"]),
+    ],
+)
+def test_lamp(lamp: str, found: list[str]) -> None:
+    """24 V and 10 W make 58 ohm. A lamp for 6 V in front of the tweeter gets about 7 V when it glows."""
+    text = box(more=f"lamp B1 {lamp}").replace("input+ -- C2", "input+ -- B1 -- C2")
+    assert [f"{f.span.text}" for f in found_at("lamp-rating", text)] == [part.removeprefix("hot ") for part in found]
