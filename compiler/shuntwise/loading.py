@@ -31,7 +31,7 @@ def read_design(path: str) -> tuple[Collected, tuple[Diagnostic, ...]]:
     """Read and parse a design with its includes. Raises Unreadable if the file itself gives no text."""
     found = read_source(Path(path), path)
     if isinstance(found, ReadFailure):
-        raise Unreadable(f"`{found.name}` cannot be read: {found.reason}", found.help)
+        raise Unreadable(f"`{found.name}`: {found.reason}", found.help)
     real = Path(os.path.realpath(path))
     return read(found, loader(real, path), str(real))
 

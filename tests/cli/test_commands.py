@@ -75,7 +75,7 @@ def test_check_forms_for_machines(broken: Path, capsys: pytest.CaptureFixture[st
 @pytest.mark.parametrize(
     ("arguments", "words"),
     [
-        (["check", "no-such-file.shunt"], "cannot be read"),
+        (["check", "no-such-file.shunt"], "no such file"),
         (["check", EXAMPLE, "--variant", "hott"], "no variant"),
         (["check", EXAMPLE, "--set", "L1"], "cannot be understood"),
         (["check", EXAMPLE, "--set", "L1=1mH\ncoil L9 1 mH"], "cannot be understood"),

@@ -13,11 +13,10 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from grammar.outline import outline
-from shuntwise.checks.registry import CATALOGUE
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.diagnostics.text import render_text
 from shuntwise.model.include import include, nothing_to_include
-from shuntwise.model.resolve import resolve
+from shuntwise.model.resolve import Catalogue, resolve
 from shuntwise.source import Source
 from shuntwise.syntax.parser import parse
 from shuntwise.syntax.tree import SyntaxTree
@@ -28,6 +27,8 @@ RECORD = os.environ.get("SHUNTWISE_RECORD") == "1"
 _SAMPLE = re.compile(
     r"```shunt wrong\n(?P<text>.*?)```\n(?P<said>.*?)(?=^#|^```shunt wrong|\Z)", re.DOTALL | re.MULTILINE
 )
+
+_CATALOGUE = Catalogue(waivable=("loose-node",))
 
 
 @dataclass(frozen=True)
@@ -57,7 +58,7 @@ def judge(text: str) -> tuple[SyntaxTree, tuple[Diagnostic, ...]]:
     """The findings on form and values. The samples are fragments, so nothing is said of names that they lack."""
     tree, form = parse(Source("sample.shunt", text))
     collected, found = include(tree, nothing_to_include)
-    _, resolved = resolve(collected, catalogue=CATALOGUE)
+    _, resolved = resolve(collected, catalogue=_CATALOGUE)
     said = (f for f in (*form, *found, *resolved) if f.name != "unknown-name")
     findings = sorted(said, key=lambda f: (f.span.start, f.span.end))
     return tree, tuple(findings)

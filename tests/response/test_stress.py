@@ -260,7 +260,7 @@ def bridged(network: Network, branch: Branch) -> Network:
 def compare_with_ngspice(network: Network, changed: Network, case: dict[str, float], label: str) -> None:
     """Driver voltages and impedance of the changed network by ngspice, and of the case by the solver.
 
-    To 1e-6, because an open part is still 1e12 ohm here, and a shorted one 1e-12.
+    To 1e-6, because an open part is still 1e12 ohm here, and a shorted one 1e-9 ohm.
     """
     result = ngspice.run(emit(changed, Sweep(20, 20000, 40), design_title=label))
     response = solve_cases(Solver(network), [case], result.freq_hz, parts=False)

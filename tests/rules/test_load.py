@@ -91,7 +91,7 @@ def test_low_pass_without_its_woofer_is_told_by_its_figures() -> None:
 
 
 def test_programme_tells_a_bad_collapse_from_the_usual_one() -> None:
-    """The noise in the narrow band of the resonance counts: with less resistance, or a weaker amplifier, it is too much.
+    """The noise in the narrow band of the resonance counts: with less resistance and a weaker amplifier it is too much.
 
     The current goes as 1/sqrt(R) of the coil, since the resonance gets narrower as it gets deeper.
     """

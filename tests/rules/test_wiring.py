@@ -283,10 +283,94 @@ SLIPS = [
         leg woofer1 { input+ -- Z1 -- woofer1+, woofer1- -- return }
         leg woofer2 { input+ -- Z2 -- woofer2+, woofer2- -- return }
         """, [("half-fitted", "C1")]),
+    # --- a whole walk forgotten, or a part of one
+    Case("a walk through one part, with another part across the driver", two_way(woofer=WOOFER[1:]),
+         [("part-not-wired", "L1")]),
+    Case("a walk through two parts, with a shunt between them", two_way(tweeter=TWEETER[1:]),
+         [("part-not-wired", "C2")]),
+    Case("a walk that stops before the driver, with another part across it",
+         two_way(woofer=("input+ -- L1", *WOOFER[1:])), [("half-fitted", "L1")]),
+    Case("a walk that stops behind a group", two_way(declared="resistor R9 15 ohm",
+         woofer=("input+ -- (L1 | R9)", *WOOFER[1:])), [("half-fitted", "L1")]),
+    Case("a part left out of a walk that shorts the driver then",
+         two_way(woofer=(WOOFER[0], "woofer+ -- woofer-", WOOFER[2])), [("driver-shorted", "woofer+ -- woofer-")]),
+    Case("a part left out of a walk that bridges another then", two_way(tweeter=(TWEETER[0], "hp -- return", TWEETER[2])),
+         [("part-not-wired", "L2")]),
+    Case("a walk through a used network forgotten", """
+        include "notch" from library
+        driver woofer 8 ohm
+        coil L1 0.5 mH
+        capacitor C1 10 uF
+        use notch as N1 { centre 2 kHz, inductance 0.2 mH, damping 15 ohm, dcr 0.1 ohm, rated 25 W, voltage 250 V }
+        leg woofer {
+          far -- L1 -- woofer+
+          woofer+ -- C1 -- woofer-
+          woofer- -- return
+        }
+        """, [("part-not-wired", "N1")]),
+    Case("a walk that stops behind a used network", """
+        include "notch" from library
+        driver woofer 8 ohm
+        capacitor C1 10 uF
+        use notch as N1 { centre 2 kHz, inductance 0.2 mH, damping 15 ohm, dcr 0.1 ohm, rated 25 W, voltage 250 V }
+        leg woofer {
+          input+ -- N1
+          woofer+ -- C1 -- woofer-
+          woofer- -- return
+        }
+        """, [("loose-node", "N1")]),
+    Case("a used network from a node to itself", """
+        include "notch" from library
+        driver woofer 8 ohm
+        coil L1 0.5 mH
+        use notch as N1 { centre 2 kHz, inductance 0.2 mH, damping 15 ohm, dcr 0.1 ohm, rated 25 W, voltage 250 V }
+        leg woofer {
+          input+ -- L1 -- woofer+
+          woofer+ -- N1 -- woofer+
+          woofer- -- return
+        }
+        """, [("does-nothing", "N1")]),
+    Case("a wire past a used network", """
+        include "notch" from library
+        driver woofer 8 ohm
+        coil L1 0.5 mH
+        use notch as N1 { centre 2 kHz, inductance 0.2 mH, damping 15 ohm, dcr 0.1 ohm, rated 25 W, voltage 250 V }
+        leg woofer {
+          input+ -- L1 -- mid -- N1 -- woofer+
+          mid -- woofer+
+          woofer- -- return
+        }
+        """, [("wired-across", "mid -- woofer+")]),
+    Case("a part and a used network in a group from a node to itself", """
+        include "zobel" from library
+        driver woofer 8 ohm
+        coil L1 0.5 mH
+        capacitor C1 10 uF
+        use zobel as Z1 { re 6 ohm, le 0.5 mH, rated 20 W, voltage 100 V }
+        leg woofer {
+          input+ -- L1 -- woofer+
+          woofer+ -- (C1 | Z1) -- woofer+
+          woofer- -- return
+        }
+        """, [("does-nothing", "C1")]),
+    Case("a series-type driver with both wires on one pad", """
+        driver woofer 8 ohm
+        driver tweeter 8 ohm
+        coil L1 0.47 mH
+        capacitor C1 6.8 uF
+        leg woofer and tweeter {
+          input+ -- tweeter-
+          tweeter- -- middle
+          middle -- woofer+
+          woofer- -- return
+          input+ -- L1 -- middle
+          middle -- C1 -- return
+        }
+        """, [("driver-one-lead", "tweeter-")]),
     # --- terminals
     Case("the input's minus is wired to nothing", two_way(woofer=("input+ -- L1 -- woofer+", "woofer+ -- C1 -- bar",
          "woofer- -- bar"), tweeter=(TWEETER[0], "hp -- L2 -- bar", "tweeter- -- bar")),
-         [("terminal-unused", "input+")]),
+         [("no-way-back", "bar")]),
     Case("the input is wired to nothing", two_way(woofer=("top -- L1 -- woofer+", "woofer+ -- C1 -- bar",
          "woofer- -- bar"), tweeter=("top -- C2 -- hp -- R1 -- tweeter+", "hp -- L2 -- bar", "tweeter- -- bar")),
          [("terminal-unused", "top")]),
@@ -448,8 +532,9 @@ PAIRS = [
     Case("a shorted input, and a part from a node to itself",
          two_way(woofer=(WOOFER[0], "woofer+ -- C1 -- woofer+", "woofer- -- return", "input+ -- return")),
          [("does-nothing", "C1"), ("input-shorted", "input+ -- return")]),
-    Case("a shorted input, and a part in no walk", two_way(woofer=(WOOFER[0], "woofer- -- return", "input+ -- return")),
-         [("part-not-wired", "C1"), ("input-shorted", "input+ -- return")]),
+    Case("a part and a driver in no walk", two_way(woofer=(*WOOFER, "hp -- L2 -- return"), tweeter=(
+         "input+ -- C2 -- hp -- R1 -- return",), declared="coil L9 1 mH"),
+         [("part-not-wired", "L9"), ("part-not-wired", "tweeter")]),
     Case("a shorted driver, and a loop elsewhere", two_way(declared="resistor R9 6.8 ohm\ncapacitor C9 22 uF",
          woofer=(*WOOFER, "woofer+ -- woofer-"), tweeter=(*TWEETER, "hp -- R9 -- C9 -- hp")),
          [("driver-shorted", "woofer+ -- woofer-"), ("dead-twig", "R9")]),

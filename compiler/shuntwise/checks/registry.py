@@ -129,6 +129,7 @@ from shuntwise.checks.values import (
     no_effect_part,
     off_series,
     pad_load_off,
+    trap_too_broad,
     tweeter_too_low,
     zobel_off,
 )
@@ -270,6 +271,7 @@ VALUES: tuple[ModuleType, ...] = (
     coil_facts_disagree,
     zobel_off,
     pad_load_off,
+    trap_too_broad,
     tweeter_too_low,
     corner_gap,
     corner_overlap,

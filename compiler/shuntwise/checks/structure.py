@@ -372,7 +372,7 @@ def _reached(adjacent: Adjacency, start: str, barred: Collection[str]) -> set[st
     return seen
 
 
-SAME = 1e-9
+SAME = 1e-12
 """Potentials closer than this are one: the rounding of a small linear system."""
 
 

@@ -19,6 +19,7 @@ COMMANDS: dict[str, str] = {
     "check": "look for mistakes in designs",
     "netlist": "write a SPICE netlist",
     "response": "print what reaches each driver, and the impedance, over frequency",
+    "spread": "say how far builds differ within the tolerances of their parts",
     "crosscheck": "compare the built-in solver with a SPICE simulator",
     "read": "read a circuit aloud, for proof-reading against a schematic",
     "explain": "say what a finding means and what to do",
@@ -81,6 +82,19 @@ def parser() -> argparse.ArgumentParser:
     forms.add_argument("--csv", action="store_true", help="print comma-separated values")
     forms.add_argument("--json", action="store_true", help="print JSON")
     _output(response)
+
+    spread = command("spread", "shuntwise spread wedge.shunt --builds 2000 -o wedge-spread")
+    _design(spread)
+    spread.add_argument("--builds", type=int, default=10_000, metavar="N", help="random builds to solve (10000)")
+    spread.add_argument("--seed", type=int, default=1, metavar="S", help="the same seed draws the same builds (1)")
+    spread.add_argument(
+        "--distribution",
+        choices=("uniform", "normal"),
+        default="uniform",
+        help="of values within a tolerance: all as likely, or normal with the tolerance as three standard deviations",
+    )
+    spread.add_argument("-o", "--output", metavar="FOLDER", help="also write report, bands and plots into this folder")
+    _json(spread)
 
     crosscheck = command("crosscheck", "shuntwise crosscheck wedge.shunt --engine gnucap")
     _design(crosscheck)

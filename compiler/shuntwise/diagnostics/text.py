@@ -30,7 +30,7 @@ def render_text(
     width = max(width, 40)
     paint = painter(colour)
     blocks = [_diagnostic(diagnostic, width, paint) for diagnostic in diagnostics]
-    blocks += [_not_checked(entry, width, paint) for entry in not_checked]
+    blocks += [_not_checked(lacks, entries, width, paint) for lacks, entries in _by_lack(not_checked).items()]
     blocks.append([paint("strong", line) for line in wrap(summary(diagnostics, not_checked), width)])
     return "\n\n".join("\n".join(block) for block in blocks) + "\n"
 
@@ -71,11 +71,25 @@ def _diagnostic(diagnostic: Diagnostic, width: int, paint: Paint) -> list[str]:
     return lines
 
 
-def _not_checked(entry: NotChecked, width: int, paint: Paint) -> list[str]:
-    lines = _headed("not checked", entry.lacks, entry.name, width, paint)
-    if entry.subjects:
-        frame = Frame(1, width, paint)
-        lines += _note(frame, "about", ", ".join(f"`{subject}`" for subject in entry.subjects))
+def _by_lack(not_checked: Sequence[NotChecked]) -> dict[str, list[NotChecked]]:
+    """What is lacking, once, with all the checks that lack it."""
+    lacking: dict[str, list[NotChecked]] = {}
+    for entry in not_checked:
+        lacking.setdefault(entry.lacks, []).append(entry)
+    return lacking
+
+
+def _not_checked(lacks: str, entries: Sequence[NotChecked], width: int, paint: Paint) -> list[str]:
+    frame = Frame(1, width, paint)
+    names = list(dict.fromkeys(entry.name for entry in entries))
+    if len(names) == 1:
+        lines = _headed("not checked", lacks, names[0], width, paint)
+    else:
+        lines = _headed("not checked", lacks, f"{len(names)} checks", width, paint)
+        lines += _note(frame, "checks", ", ".join(names))
+    subjects = dict.fromkeys(subject for entry in entries for subject in entry.subjects)
+    if subjects:
+        lines += _note(frame, "about", ", ".join(f"`{subject}`" for subject in subjects))
     return lines
 
 

@@ -80,7 +80,7 @@ def response_plot(
     levels = _curves(names, map(decibels, voltages))
     notes = [crossing_note(crossing) for crossing in measured.crossings[:MOST_NOTES]]
     with drawing_settings():
-        plot = _Plot(response.freq_hz, _heading(design, "Level across each driver, for 1 V at the input", mark),
+        plot = Plot(response.freq_hz, plot_heading(design, "Level across each driver, for 1 V at the input", mark),
                      (2.3, 1) if phase else (1,), names)  # fmt: skip
         low, high, step = level_range(levels)
         panel = plot.panel(0, "level / dB", (low, high), np.arange(low, high + step / 2, step))
@@ -102,7 +102,7 @@ def impedance_plot(response: Response, design: Design, measured: Measured, *, ma
     notes = [least_note(least, named=len(names) > 1) for least in measured.least if isfinite(least.ohm)]
     with drawing_settings():
         what = "Impedance at each input, the other amplifiers at rest" if len(names) > 1 else "Impedance at the input"
-        plot = _Plot(response.freq_hz, _heading(design, what, mark), (2.3, 1), names)
+        plot = Plot(response.freq_hz, plot_heading(design, what, mark), (2.3, 1), names)
         low, high, ticks = impedance_range(sizes, [least.ohm for least in measured.least])
         panel = plot.panel(0, "impedance / ohm", (low, high), ticks, logarithmic=True)
         for expectation in design.expectations:
@@ -157,7 +157,7 @@ def impedance_range(sizes: Sequence[Curve], least: Iterable[float] = ()) -> tupl
     return 2.0**low, 2.0**high, [tick for tick in ticks if 2.0**low <= tick <= 2.0**high]
 
 
-def _heading(design: Design, what: str, mark: str) -> Heading:
+def plot_heading(design: Design, what: str, mark: str) -> Heading:
     variant = ""
     if design.variant is not None:
         title = next((v.title for v in design.variants if v.name == design.variant), None)
@@ -192,7 +192,7 @@ def _line(style: LineStyle) -> dict[str, Any]:
     return {"color": style.colour, "linewidth": style.width, "linestyle": dashes, "solid_capstyle": "butt"}
 
 
-class _Plot:
+class Plot:
     """A page with its panels; names at the right end need the widest name's room."""
 
     def __init__(self, freq_hz: Real, heading: Heading, heights: Sequence[float], names: Sequence[str]) -> None:
@@ -205,7 +205,7 @@ class _Plot:
 
     def panel(
         self, row: int, label: str, limits: tuple[float, float], ticks: Iterable[float], *, logarithmic: bool = False
-    ) -> _Panel:
+    ) -> Panel:
         from matplotlib.ticker import FixedFormatter, FixedLocator, NullLocator
 
         axes = self.page.panels[row]
@@ -220,11 +220,11 @@ class _Plot:
         axes.yaxis.set_label_coords(-84 / axes.get_window_extent().width, 0.5)
         if limits[0] < 0 < limits[1]:
             axes.axhline(0, color="#b4b4b4", linewidth=1.0, zorder=1)
-        return _Panel(self, axes)
+        return Panel(self, axes)
 
 
-class _Panel:
-    def __init__(self, plot: _Plot, axes: Any) -> None:
+class Panel:
+    def __init__(self, plot: Plot, axes: Any) -> None:
         self.plot, self.page, self.axes = plot, plot.page, axes
         frame = axes.get_window_extent(self.page.renderer)
         self.frame = Box(frame.x0, frame.y0, frame.x1, frame.y1)
@@ -246,6 +246,10 @@ class _Panel:
             self.placer.add_curve(*self.pixels(freq_hz, np.where(seen, curve.values, np.nan)))
         if named:
             self._names([(curve, *self._end(curve, low, high)) for curve in curves])
+
+    def shade(self, low: Real, high: Real) -> None:
+        """What lies between two curves, in a grey that shows on paper."""
+        self.axes.fill_between(self.plot.freq_hz, low, high, color="#000000", alpha=0.22, linewidth=0, zorder=1.5)
 
     def _end(self, curve: Curve, low: float, high: float) -> tuple[str, float, float]:
         """Where the curve is last seen: at the `right`, at the `bottom` or `top` of the panel, or `nowhere`."""

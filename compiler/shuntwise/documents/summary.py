@@ -47,12 +47,12 @@ def build_summary(
         _impedance(measured.least, design.amplifier),
         _shares(design, measured),
         _findings(findings, not_checked, waived),
-        ["Cautions", *(line for caution in CAUTIONS for line in _hanging(caution))],
+        ["Cautions", *(line for caution in CAUTIONS for line in hanging(caution))],
     ]
     return "\n\n".join("\n".join(block) for block in blocks if block) + "\n"
 
 
-def _hanging(text: str) -> list[str]:
+def hanging(text: str) -> list[str]:
     return [f"  {'  ' * (number > 0)}{line}" for number, line in enumerate(wrap(text, WIDTH - 4))]
 
 
@@ -92,7 +92,7 @@ def amplifier_volt(amplifier: Amplifier | None) -> float | None:
 def _drivers(measured: Measured) -> list[str]:
     heads = ("Drivers", "peak", "within 3 dB", "within 6 dB", "dB/octave an octave out")
     rows = [_driver_row(driver) for driver in measured.drivers]
-    return _table([heads, *rows], left={0, 1, 2, 3, 4}) if rows else ["Drivers: none is fed"]
+    return aligned([heads, *rows], left={0, 1, 2, 3, 4}) if rows else ["Drivers: none is fed"]
 
 
 def _driver_row(driver: DriverFigures) -> tuple[str, ...]:
@@ -158,7 +158,7 @@ def _shares(design: Design, measured: Measured) -> list[str]:
         f"What each part bears, {said}. Each number is the worst from {band}: that of a steady sine held at the "
         "frequency that is worst for that part. Music loads most parts less."
     )
-    return [*wrap(text, WIDTH), *_table([over, heads, *rows], left={0, 1})] if rows else []
+    return [*wrap(text, WIDTH), *aligned([over, heads, *rows], left={0, 1})] if rows else []
 
 
 # --- findings and layout
@@ -173,7 +173,7 @@ def _value(value: float, dimension: u.Dimension) -> str:
     return u.write(value, dimension, 3)
 
 
-def _table(rows: Sequence[Sequence[str]], left: set[int]) -> list[str]:
+def aligned(rows: Sequence[Sequence[str]], left: set[int]) -> list[str]:
     """Aligned columns; those in `left` at their left end, the others at their right."""
     shown = [[visible(cell) for cell in row] for row in rows]
     widths = [max(map(cell_width, column)) for column in zip(*shown, strict=True)]

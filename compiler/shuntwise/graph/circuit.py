@@ -37,6 +37,11 @@ def point_of(owner: str, terminal: str) -> str:
     return owner + terminal if terminal in "+-" else f"{owner}.{terminal}"
 
 
+def is_group_end(point: str) -> bool:
+    """Is this point an end of a declared group? No name can have such a form."""
+    return point.startswith("(") or point.endswith(")")
+
+
 @dataclass(frozen=True)
 class Net:
     """Points that are one piece of metal. `nodes` are the names that the author gave to it."""

@@ -87,8 +87,8 @@ def unit_wrong_kind(span: Span, got: units.Dimension, wanted: units.Dimension, w
     return error(
         "unit-wrong-kind",
         span,
-        f"`{span.text}` is {units.describe(got)}, but {what} is {units.describe(wanted)}",
-        label="a unit of another kind",
+        f"`{span.text}` is {units.describe(got)}, not {units.describe(wanted)}",
+        label=f"{what} stands here",
         help=f"write {units.describe(wanted)}" + _example(wanted),
         why="one of the two was meant for another place",
     )

@@ -7,20 +7,19 @@ keeps the others. Refuses to know what is joined to what.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from shuntwise import units as u
 from shuntwise.diagnostics.diagnostic import Diagnostic, Label
 from shuntwise.model import findings, kinds
+from shuntwise.model.changes import Changes
+from shuntwise.model.components import read_amplifier, read_driver, read_part
 from shuntwise.model.declarations import Declarations, declare, declare_network
 from shuntwise.model.design import (
-    Amplifier,
     Coupling,
     Design,
     Driver,
-    ImpedanceTable,
     Leg,
     Part,
     Quantity,
@@ -28,20 +27,15 @@ from shuntwise.model.design import (
     VariantName,
     Walk,
 )
-from shuntwise.model.driver_check import check_driver
 from shuntwise.model.evaluate import Scope
 from shuntwise.model.include import Collected
 from shuntwise.model.intent import read_expectations, read_limits, read_waivers
-from shuntwise.model.items import Attributes, read_items
-from shuntwise.model.measured import read_table
 from shuntwise.model.wiring import RETURN_WORDS, Place, resolve_walks
 from shuntwise.source import Span
 from shuntwise.syntax import tree as t
 
 MOST_PARTS = 20_000
 """Networks that use networks can grow without bound; a real crossover has some ten parts."""
-
-_ROLE_NAME = re.compile(r"(woofer|mid|tweeter)(?:s?\d+|_\w+)?")
 
 
 @dataclass(frozen=True)
@@ -105,9 +99,8 @@ class _Resolver:
         self.network_of: dict[str, str] = {}
         self.instance_spans: dict[str, Span] = {}
         self.lost_wiring = declarations.stray_walks or bool(collected.lost)
-        self.used_sets: set[str] = set()
         self.seen_networks: set[str] = set()
-        self.fitting_done: set[str] = set()
+        self.changes = Changes(declarations.sets, declarations.fittings)
 
     def say(self, finding: Diagnostic) -> None:
         self.diagnostics.append(finding)
@@ -116,19 +109,16 @@ class _Resolver:
 
     def design(self) -> tuple[Design, tuple[Diagnostic, ...]]:
         d = self.d
-        lets: dict[str, t.Expr] = {name: let.value for name, let in d.lets.items()}
-        for name, tried in d.sets.items():
-            if name in lets:
-                lets[name] = tried.value
-                self.used_sets.add(name)
+        lets = self.changes.lets({name: let.value for name, let in d.lets.items()})
         scope = Scope(lets, self.diagnostics, parts=(*d.parts, *d.drivers), doubtful=self.doubtful)
         for let in d.lets.values():  # so that a fault in a value that nothing uses is found too
             scope.look_up(let.name)
         terminals = self.terminals()
-        drivers = {name: self.driver(entry, scope) for name, entry in d.drivers.items()}
-        amplifier = self.amplifier(scope)
-        for entry in d.parts.values():
-            self.part(entry, entry.name.text, scope)
+        attached = self.collected.attached
+        drivers = {name: read_driver(entry, scope, self.changes, attached) for name, entry in d.drivers.items()}
+        amplifier = read_amplifier(d.amplifier, scope, self.changes) if d.amplifier else None
+        for label, entry in d.parts.items():
+            self.parts[label] = read_part(entry, label, scope, self.changes)
         self.coupling_entries(d.couplings, "", scope)
         for use in d.uses.values():
             self.use(use, "", scope, ())
@@ -167,7 +157,7 @@ class _Resolver:
         )
         return design, tuple(self.diagnostics)
 
-    # --- inputs, drivers, amplifier
+    # --- inputs
 
     def terminals(self) -> tuple[Terminals, ...]:
         """Declared inputs and posts; where no input is declared there is one, called `input`."""
@@ -186,200 +176,7 @@ class _Resolver:
             return declared
         return (Terminals("input", True, None), *declared)
 
-    def driver(self, entry: t.DriverDecl, scope: Scope) -> Driver:
-        name = entry.name.text
-        kind = kinds.DRIVER
-        assert kind.value is not None
-        nominal = self.value_of(name, entry.value, kind.value, scope)
-        attributes = read_items(entry.items, kind, scope, name, word_keys={"role": kinds.ROLES})
-        self.override(name, kind, attributes, scope)
-        role_word = attributes.keyed_words.get("role")
-        match = _ROLE_NAME.fullmatch(name)
-        role = role_word.text if role_word else match[1] if match else None
-        if name in RETURN_WORDS:
-            self.say(
-                findings.error(
-                    "reserved-name",
-                    entry.name.span,
-                    f"`{name}` cannot name a driver",
-                    help="it is the word for the input's minus: choose another name",
-                )
-            )
-        quantities, named = attributes.quantities, attributes.files.get("measured")
-        table = self.measured(named)
-        written = {item.key.text for item in entry.items if item.key is not None}
-        said, refused = check_driver(name, quantities, written, named.span if named else None)
-        self.diagnostics.extend(said)
-        return Driver(
-            name,
-            nominal,
-            quantities,
-            role,
-            attributes.notes,
-            entry.span,
-            entry.name.span,
-            measured=table,
-            measured_span=named.span if named else None,
-            model_refused=refused or (named is not None and table is None),
-        )
-
-    def measured(self, named: t.Text | None) -> ImpedanceTable | None:
-        """The table that a driver names; what is wrong with it has been said, or is said here."""
-        source = self.collected.attached.get((named.span.source, named.value)) if named else None
-        if source is None:
-            return None
-        table, said = read_table(source)
-        self.diagnostics.extend(said)
-        return table
-
-    def amplifier(self, scope: Scope) -> Amplifier | None:
-        entry = self.d.amplifier
-        if entry is None:
-            return None
-        kind = kinds.AMPLIFIER
-        assert kind.value is not None
-        power = scope.typed(entry.power, kind.value, "amplifier")
-        load = scope.typed(entry.load, kinds.AMPLIFIER_LOAD, "amplifier")
-        attributes = read_items(entry.items, kind, scope, "amplifier", word_keys={"programme": kinds.PROGRAMMES})
-        self.override("amplifier", kind, attributes, scope)
-        word = attributes.keyed_words.get("programme")
-        programme = word.text if word is not None else kinds.PROGRAMMES[0]
-        bridged = "bridged" in attributes.words
-        return Amplifier(power, load, attributes.quantities, bridged, entry.span, programme)
-
-    # --- parts
-
-    def value_of(self, label: str, written: t.Expr | None, attribute: kinds.Attribute, scope: Scope) -> Quantity | None:
-        entry = self.d.sets.get(label)
-        if entry is not None:
-            self.used_sets.add(label)
-            return scope.design_scope.typed(entry.value, attribute, label)  # a `set` stands outside any network
-        return scope.typed(written, attribute, label) if written is not None else None
-
-    def override(self, label: str, kind: kinds.PartKind, attributes: Attributes, scope: Scope) -> None:
-        """Lay `set LABEL.attribute = ...` over the written attributes."""
-        known = kind.attributes
-        for target, entry in self.d.sets.items():
-            owner, _, name = target.rpartition(".")
-            if owner != label:
-                continue
-            self.used_sets.add(target)
-            if name not in known:
-                word = entry.target.words[-1]
-                self.say(findings.unknown_word(name, word.span, known, f"on `{label}`"))
-                continue
-            quantity = scope.design_scope.typed(entry.value, known[name], label)
-            if quantity is not None:
-                attributes.quantities[name] = quantity
-
-    def fitted(self, label: str) -> bool:
-        fitting = self.d.fittings.get(label)
-        if fitting is None:
-            return True
-        self.fitting_done.add(label)
-        return fitting[0]
-
-    def part(self, entry: t.PartDecl, label: str, scope: Scope) -> None:
-        kind = kinds.KINDS[entry.kind.text]
-        span, name_span = entry.span, entry.name.span
-        value: Quantity | None = None
-        if kind.value is None:
-            if entry.value is not None:
-                self.say(
-                    findings.error(
-                        "unit-wrong-kind",
-                        entry.value.span,
-                        f"a {kind.word} has no value",
-                        help="a link is a wire; for a low resistance declare a resistor",
-                        subjects=(label,),
-                    )
-                )
-        elif entry.value is None and label not in self.d.sets:
-            example = {"coil": "0.82 mH", "tapped coil": "1.2 mH", "capacitor": "6.8 uF", "lamp": "5 ohm"}.get(
-                kind.word
-            )
-            self.say(
-                findings.error(
-                    "value-missing",
-                    name_span,
-                    f"`{label}` has no value",
-                    label=f"a {kind.word} without {kind.value.meaning}",
-                    help=f"write it behind the name: `{kind.word} {entry.name.text} {example or '3.3 ohm'}`",
-                    subjects=(label,),
-                )
-            )
-        else:
-            value = self.value_of(label, entry.value, kind.value, scope)
-        attributes = read_items(entry.items, kind, scope, label)
-        self.override(label, kind, attributes, scope)
-        if isinstance(entry.value, t.Code) and value is not None:
-            code = u.read_code(entry.value.text)
-            if code and code.tolerance and "tolerance" not in attributes.quantities:
-                attributes.quantities["tolerance"] = Quantity(code.tolerance, u.PLAIN, value.span, value.text)
-        construction = next(iter(attributes.words), None)
-        part = Part(
-            label,
-            kind.word,
-            value,
-            attributes.quantities,
-            construction,
-            attributes.notes,
-            self.fitted(label),
-            span,
-            name_span,
-        )
-        if kind is kinds.TAPPED_COIL:
-            part = self.check_tap(part)
-        self.parts[label] = part
-
-    def check_tap(self, part: Part) -> Part:
-        tap = part.quantities.get("tap")
-        if tap is None:
-            self.say(
-                findings.error(
-                    "value-missing",
-                    part.name_span,
-                    f"`{part.label}` does not say where its tap is",
-                    help="give the inductance from the start to the tap: `{ tap 0.3 mH }`",
-                    subjects=(part.label,),
-                )
-            )
-        elif part.value is not None and tap.value >= part.value.value:
-            self.say(
-                findings.error(
-                    "tap-outside-coil",
-                    tap.span,
-                    "the tap has no less inductance than the whole coil",
-                    label="from the start to the tap",
-                    help="the value behind the name is the whole winding",
-                    places=(Label(part.value.span, "the whole winding"),),
-                    subjects=(part.label,),
-                )
-            )
-        else:
-            dcr, tap_dcr = part.quantities.get("dcr"), part.quantities.get("tap_dcr")
-            if tap_dcr is None or (dcr is not None and tap_dcr.value < dcr.value):
-                return part
-            self.say(
-                findings.error(
-                    "tap-outside-coil",
-                    tap_dcr.span,
-                    "the tap has no less resistance than the whole coil",
-                    help="`dcr` is the resistance of the whole winding",
-                    subjects=(part.label,),
-                )
-            )
-        return Part(
-            part.label,
-            part.kind,
-            None,
-            part.quantities,
-            part.construction,
-            part.notes,
-            part.fitted,
-            part.span,
-            part.name_span,
-        )
+    # --- couplings
 
     def coupling_entries(self, entries: Sequence[t.CouplingDecl], prefix: str, scope: Scope) -> None:
         for entry in entries:
@@ -471,8 +268,8 @@ class _Resolver:
         self.instances[label] = tuple(f"{label}.{port.text}" for port in network.ports)
         self.network_of[label] = network.name.text
         self.instance_spans[label] = use.name.span
-        for entry in inner.parts.values():
-            self.part(entry, f"{label}.{entry.name.text}", local)
+        for name, entry in inner.parts.items():
+            self.parts[f"{label}.{name}"] = read_part(entry, f"{label}.{name}", local, self.changes)
         self.coupling_entries(inner.couplings, f"{label}.", local)
         for nested in inner.uses.values():
             self.use(nested, f"{label}.", local, (*chain, network.name.text))
@@ -585,15 +382,8 @@ class _Resolver:
     # --- what `set`, `omit`, `fit` and couplings name
 
     def check_targets(self) -> None:
-        lets = self.d.lets
-        names = (*self.parts, *self.d.drivers, *lets, "amplifier")
-        for target, entry in self.d.sets.items():
-            owner = target.rpartition(".")[0]
-            if target not in self.used_sets and target not in self.doubtful and owner not in self.doubtful:
-                self.say(findings.unknown_name(target, entry.target.span, names, "nothing with a value of this name"))
-        for target, (_, path) in self.d.fittings.items():
-            if target not in self.fitting_done and target not in self.doubtful:
-                self.say(findings.unknown_name(target, path.span, self.parts, "no part of this name"))
+        values = (*self.parts, *self.d.drivers, *self.d.lets, "amplifier")
+        self.diagnostics.extend(self.changes.unused(values, self.parts, self.doubtful))
         kept = []
         for coupling in self.couplings:
             lacking = [label for label in (coupling.first, coupling.second) if label not in self.parts]

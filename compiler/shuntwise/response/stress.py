@@ -24,7 +24,7 @@ BAND_HZ = (20.0, 20_000.0)
 STEPS_PER_OCTAVE = 48
 
 OPEN = {"R": 1e12, "L": 1e9, "C": 1e-21}
-SHORT = {"R": 1e-12, "L": 1e-15, "C": 1e9}
+SHORT = {"R": 1e-9, "L": 1e-12, "C": 1e6}
 """Values (ohm, henry, farad) that are open or a short at every audible frequency beside any crossover part.
 
 The solver takes no differences, so they cost no digits, and the network keeps its one compiled plan.

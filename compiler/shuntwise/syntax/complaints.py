@@ -2,7 +2,8 @@
 
 In: the `Situation` in which the parser stopped. Out: one `Complaint`. The cases are tried in order, the
 most telling first; grammar/malformed.md holds a sample of each with its message. No name of a grammar
-terminal ever reaches the user. Slips of single characters are in `signs.py`.
+terminal ever reaches the user. Slips of single characters are in `signs.py`, those of a line's first word in
+`beginnings.py`.
 
 Wherever it is plain what was meant, the complaint carries a mend, so that one slip costs one message and
 nothing else: the parser goes on as if it had been written right.
@@ -17,16 +18,26 @@ from lark import Token
 
 from shuntwise import units
 from shuntwise.source import Span
-from shuntwise.syntax import signs
-from shuntwise.syntax.signs import code_point
-from shuntwise.syntax.situation import BLOCK_HEADS, Case, Complaint, Mend, Situation, finding, token, write
-from shuntwise.syntax.words import KIND_OF_LETTER, KINDS, SAID_FOR, STATEMENTS, nearest
+from shuntwise.syntax import beginnings, signs
+from shuntwise.syntax.situation import (
+    BLOCK_HEADS,
+    ENDS,
+    VALUE_LIKE,
+    Case,
+    Complaint,
+    Mend,
+    Situation,
+    code_point,
+    finding,
+    shown,
+    token,
+    write,
+)
+from shuntwise.syntax.words import STATEMENTS, nearest
 
 _STATEMENT = re.compile(rf"(?:{'|'.join(STATEMENTS)})[ \t]+[\w\"]")
 _BODY_HEADS = ("leg", "network", "variant")
-_VALUE_LIKE = ("NAME", "NUMBER", "CODE", "STRING", "COMMA_NUMBER")
 _STATION_LIKE = ("NAME", "PAD", "LPAR")
-_ENDS = ("_NL", "$END", "RBRACE")
 
 
 def unclosed_brace(brace: Span) -> Complaint:
@@ -136,100 +147,12 @@ def _unclosed_bracket(s: Situation) -> Complaint | None:
     at = s.span_of(opened[-1])
     begins = s.text.rfind("\n", 0, s.span.start) + 1
     below = begins > at.end and not s.text[begins : s.span.start].strip()
-    if s.kind not in (*_ENDS, "LBRACE") and not (below and s.kind):
+    if s.kind not in (*ENDS, "LBRACE") and not (below and s.kind):
         return None
     said = finding(at, "this `(` is never closed", label="opened here", help="write `)` where it ends")
     if not below or s.kind in ("RBRACE", "$END"):
         return Complaint(said)
     return Complaint(said, lost_until=begins)
-
-
-# --- the word that a line begins with
-
-
-def _statement_word(s: Situation) -> Complaint | None:
-    """A line that begins with no word of the language: a slip of spelling, or another word for it."""
-    if s.in_block or len(s.entry) != 1 or s.entry[0].type != "NAME" or s.kind in ("", "ARROW", "COMMA", *_ENDS):
-        return None
-    if s.inside == "leg" or (s.inside == "network" and "--" in s.rest):
-        return None  # a walk
-    word, at = s.head, s.span_of(s.entry[0])
-    said: str | None = f"{word} {s.word}".casefold()
-    if said in STATEMENTS:
-        at = at.to(s.span)
-    else:
-        said = SAID_FOR.get(word.casefold()) or nearest(word, STATEMENTS)
-        if said is None:
-            return _lacking_word(s, word, at)
-    if not _may_follow(s, said):
-        said = None
-    complaint = finding(
-        at,
-        f"no statement begins with `{at.text}`",
-        name="unknown-statement",
-        label="not a word that a line can begin with",
-        help="" if said else _BEGINNINGS,
-        fix=write(at, said, safe=said == at.text.casefold()) if said else None,
-    )
-    return Complaint(complaint, Mend(_statement_tokens(said, at), at.end, anew=True, guess=True) if said else None)
-
-
-_BEGINNINGS = (
-    "a line begins with a word such as driver, coil, capacitor, resistor, leg or expect, or is a walk in which "
-    "things are joined by `--`"
-)
-
-
-_FIRST_WORD = "the first word is missing"
-
-
-def _statement_tokens(said: str, at: Span) -> tuple[Token, ...]:
-    """`driver woofer` is two words, `tapped coil` is one."""
-    if said in KINDS:
-        return (token("KIND", said, at),)
-    first, *name = said.split()
-    return (token(first.upper(), first, at), *(token("NAME", word, at) for word in name))
-
-
-def _may_follow(s: Situation, said: str) -> bool:
-    """Could what stands behind the slip stand behind the right word? Only the kind of token is known."""
-    if said in ("design", "include"):
-        return s.kind in _VALUE_LIKE or s.word in "“”„«»'‘’"
-    if " " in said or said == "amplifier":
-        return s.kind in (*_VALUE_LIKE, "LBRACE") or not s.kind
-    return s.kind == "NAME" or s.word == "-" or (s.kind.isalpha() and s.word.isalpha())
-
-
-def _lacking_word(s: Situation, word: str, at: Span) -> Complaint | None:
-    """`L1 0.82 mH` and `f = 2 kHz`: the word that says what this is, is missing."""
-    first = s.at(at.start, at.start)
-    if s.word == "=":
-        right = "set" if s.inside == "variant" else "let"
-        said = finding(at, f"`{word} = ...` says not what it does", name="unknown-statement", label=_FIRST_WORD,
-                       help="`let` names a value, `set` changes one in a variant, and a part is declared without `=`",
-                       fix=write(first, f"{right} ", title=f"write `{right} {word} = ...`"))  # fmt: skip
-        tokens = (token(right.upper(), right, first), token("NAME", word, at))
-        return Complaint(said, Mend(tokens, s.span.start, anew=True, guess=True))
-    kind = KIND_OF_LETTER.get(word[0].upper()) if re.fullmatch(r"[LCRlcr]\d+\w?", word) else None
-    if kind is not None and s.kind in (*_VALUE_LIKE, "LBRACE"):
-        said = finding(at, f"the line does not say what `{word}` is", name="unknown-statement", label=_FIRST_WORD,
-                       fix=write(first, f"{kind} ", title=f"write `{kind} {word}`"))  # fmt: skip
-        tokens = (token("KIND", kind, first), token("NAME", word, at))
-        return Complaint(said, Mend(tokens, s.span.start, anew=True, guess=True))
-    said = finding(at, f"no statement begins with `{word}`", name="unknown-statement",
-                   label="not a word that a line can begin with", help=_BEGINNINGS)  # fmt: skip
-    return Complaint(said)
-
-
-def _bad_beginning(s: Situation) -> Complaint | None:
-    if s.entry or s.in_block or s.kind in ("", "RBRACE", "COMMA"):
-        return None
-    if s.kind == "LBRACE":
-        said = finding(s.span, "this `{` belongs to no statement", label="nothing stands before it",
-                       help="braces stand behind the statement that they belong to")  # fmt: skip
-        return Complaint(said)
-    return Complaint(finding(s.span, f"no statement begins with `{_shown(s.word)}`", name="unknown-statement",
-                             label="not a word that a line can begin with", help=_BEGINNINGS))  # fmt: skip
 
 
 # --- a word or sign inside a statement
@@ -274,7 +197,7 @@ def _cut_in_two(s: Situation) -> Complaint | None:
 def _unquoted_text(s: Situation) -> Complaint | None:
     """A title, a reason or a path without its quotes."""
     note = s.in_block and s.head == "note" and len(s.entry) == 2
-    if not note and not ("STRING" in s.expected and not s.in_block and s.kind in (*_VALUE_LIKE, *_INNER, "KIND")):
+    if not note and not ("STRING" in s.expected and not s.in_block and s.kind in (*VALUE_LIKE, *_INNER, "KIND")):
         return None
     start = s.span_of(s.entry[1]).start if note else s.span.start
     text = s.text[start : s.line_end].split("#")[0]
@@ -349,7 +272,7 @@ _JOINTS = (
 
 def _missing_joint(s: Situation) -> Complaint | None:
     """Something small is missing, and with it the rest would fit."""
-    if s.kind in ("", "ARROW", "COMMA", "EQUAL", "RPAR", *_ENDS) or not s.entry:
+    if s.kind in ("", "ARROW", "COMMA", "EQUAL", "RPAR", *ENDS) or not s.entry:
         return None
     if s.fits("_NL") and (s.in_block is False) and _STATEMENT.match(s.text, s.span.start):
         return None
@@ -358,7 +281,7 @@ def _missing_joint(s: Situation) -> Complaint | None:
             continue
         gap = s.behind_last()
         right = text if text in (",", ")") else f" {text}"
-        said = finding(s.span, f"`{text}` is missing before `{_shown(s.word)}`", help=_JOINT_HELP.get(text, ""),
+        said = finding(s.span, f"`{text}` is missing before `{shown(s.word)}`", help=_JOINT_HELP.get(text, ""),
                        fix=write(gap, right, safe=text not in ("--", "(", ")")))  # fmt: skip
         return Complaint(said, Mend((token(terminal, text, gap),), s.span.start, guess=True))
     return None
@@ -449,7 +372,7 @@ def _attributes_without_braces(s: Situation) -> Complaint | None:
     """`coil L1 0.82 mH, dcr 0.28 ohm` or `coil L1 0.82 mH (5 %)`."""
     if s.in_block or s.head not in BLOCK_HEADS or len(s.entry) < 2 or not s.fits("LBRACE") or set(s.rest) & set("{}"):
         return None
-    if s.kind not in (*_VALUE_LIKE, "LPAR", "COMMA") and s.word != "[":
+    if s.kind not in (*VALUE_LIKE, "LPAR", "COMMA") and s.word != "[":
         return None
     written = s.rest.split("#")[0].rstrip()
     inner = written.strip(",()[] \t")
@@ -457,7 +380,7 @@ def _attributes_without_braces(s: Situation) -> Complaint | None:
         return None
     gap = s.at(s.behind_last().end, s.span.start + len(written))
     right = f" {{ {inner} }}"
-    sure = s.kind not in _VALUE_LIKE or len(inner.split(",")) > 1
+    sure = s.kind not in VALUE_LIKE or len(inner.split(",")) > 1
     said = finding(s.at(s.span.start, gap.end), f"attributes of this {s.head} stand in braces", label="attributes",
                    fix=write(gap, right, safe=sure, title="put them in braces"))  # fmt: skip
     return Complaint(said, Mend((), s.line_end, dropped=True))
@@ -518,7 +441,7 @@ def _square_bracket(s: Situation) -> Complaint | None:
 
 
 def _breaks_off(s: Situation) -> Complaint | None:
-    if s.kind not in _ENDS or s.last is None:
+    if s.kind not in ENDS or s.last is None:
         return None
     at = s.span_of(s.last)
     return Complaint(finding(at, f"the line breaks off behind `{at.text}`", label="something must follow",
@@ -526,8 +449,8 @@ def _breaks_off(s: Situation) -> Complaint | None:
 
 
 def _anything_else(s: Situation) -> Complaint:
-    shown = _shown(s.word)
-    said = finding(s.span, f"`{shown}` cannot stand here",
+    word = shown(s.word)
+    said = finding(s.span, f"`{word}` cannot stand here",
                    label="not expected" if s.word.isprintable() else code_point(s.word[0]),
                    help=_expected_in_words(s))  # fmt: skip
     whole = s.fits("_NL") and s.entry and s.entry[0].type not in ("NAME", "PAD", "LPAR", "EXPECT")
@@ -568,11 +491,6 @@ def _said(lead: str, choices: Iterable[str]) -> str:
     return lead + (", ".join(most) + " or " if most else "") + last if last else ""
 
 
-def _shown(word: str) -> str:
-    first = word.split("\n", maxsplit=1)[0][:40]
-    return first if first.isprintable() else code_point(first[0]).split(",")[0]
-
-
 CASES: tuple[Case, ...] = (
     _word_begins_walk,
     _sign_apart,
@@ -580,8 +498,7 @@ CASES: tuple[Case, ...] = (
     _unclosed_bracket,
     _dash_in_name,
     *signs.CASES,
-    _statement_word,
-    _bad_beginning,
+    *beginnings.CASES,
     _walks_on_one_line,
     _misspelt_word,
     _cut_in_two,

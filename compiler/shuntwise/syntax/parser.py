@@ -25,7 +25,6 @@ from typing import Any
 
 from lark import Lark, Token, Tree
 from lark.exceptions import UnexpectedCharacters, UnexpectedInput, UnexpectedToken
-from lark.lexer import LexerThread
 from lark.parsers.lalr_analysis import Shift
 
 from shuntwise.diagnostics.diagnostic import Diagnostic
@@ -47,6 +46,8 @@ _WORD = re.compile(r"[^\W\d]\w*")
 _BRACES = re.compile(r'"[^"\n]*"|#[^\n]*|[{}]')
 _SKIPPED = re.compile(r'"[^"\n]*"|#[^\n]*|[{}(),\n]|[^"#{}(),\n]+|"')
 _STATEMENT_LINE = re.compile(rf"([ \t]*)((?:{'|'.join(STATEMENTS)})[ \t]+[\w\"])?")
+_FAR = 2000
+"""Characters over which the `}` of a list that was never opened is looked for."""
 _NOTHING = (None, None)
 _LONGEST_GROUP = 20
 """Lines over which the `)` of a broken group is looked for."""
@@ -129,7 +130,7 @@ class _Reader:
         self.text += "" if self.text.endswith("\n") else "\n"
         self.interactive = _lark().parse_interactive(self.text)
         self.state = self.interactive.parser_state
-        self.lexer: LexerThread = self.interactive.lexer_thread
+        self.lexer: Any = self.interactive.lexer_thread  # the library leaves its lexer half typed
         self.open_braces: list[_Brace] = []
         self.surplus = _surplus(self.text)
         self.open_brackets = 0
@@ -207,9 +208,8 @@ class _Reader:
                 break
             except UnexpectedInput as error:
                 trouble = error
-        tree: Tree[Token] = self.interactive.result
         builder = Builder(self.source)
-        entries = tuple(builder.entry(node) for node in tree.children if isinstance(node, Tree))
+        entries = tuple(builder.entry(node) for node in self.tree.children if isinstance(node, Tree))
         return SyntaxTree(self.source, entries, tuple(self.lost)), (*self.diagnostics, *builder.diagnostics)
 
     def take(self, piece: Token) -> None:
@@ -219,7 +219,7 @@ class _Reader:
             self.follow(comment_mark(self.situation(piece.type, str(piece), start), start), start)
         elif piece == "and" and piece.type == "NAME" and self.entry and self.entry[0].type == "EXPECT":
             self.follow(complain(self.situation("AND", "and", start)), start)
-        elif piece.type == "_NL" and self.brace_below(piece):
+        elif piece.type == "_NL" and self.brace_below():
             pass
         elif piece.type == "LBRACE" and len(self.open_braces) >= DEEPEST_BRACES:
             self.diagnostics.append(nested_too_deep(self.span(piece), DEEPEST_BRACES).finding)
@@ -231,7 +231,7 @@ class _Reader:
         # Before it finds that a token does not fit, the library reduces what it can; what could have stood in
         # its place could then no longer be told. A token that is shifted at once always fits.
         if self.choices.get(piece.type, _NOTHING)[0] is not Shift and not self.fits(piece.type):
-            raise UnexpectedToken(piece, set())
+            raise UnexpectedToken(piece, set())  # type: ignore[no-untyped-call]
         self.interactive.feed_token(piece)
         self.fed += 1
         match piece.type:
@@ -264,7 +264,7 @@ class _Reader:
             self.feed(token("_NL", "\n", here))
         while self.open_braces:
             self.close_brace()
-        self.interactive.result = self.interactive.feed_eof()
+        self.tree = self.interactive.feed_token(token("$END", "", here))
 
     # --- braces
 
@@ -292,30 +292,30 @@ class _Reader:
                 return
             self.close_brace()
 
-    def brace_below(self, line_end: Token) -> bool:
+    def brace_below(self) -> bool:
         """Does the list of a statement begin below it: with its `{`, or without one? Then say so, and go on in it."""
         if not self.entry or not self.fits("LBRACE"):
             return False
-        start, at = line_end.start_pos or 0, self.offset
+        end, at = self.entry[-1].end_pos or 0, self.offset
         while self.text[at : at + 1] in (" ", "\t"):
             at += 1
         if self.text[at : at + 1] == "{":
-            fix = Span(self.source, start - len(self.text[:start]) + len(self.text[:start].rstrip(" \t\r")), at + 1)
-            self.diagnostics.append(lowered_brace(Span(self.source, at, at + 1), fix).finding)
+            brace, gap = Span(self.source, at, at + 1), Span(self.source, end, at + 1)
+            self.diagnostics.append(lowered_brace(brace, gap).finding)
             return True
         line = self.text[at : self.text.find("\n", at)]
         head = " ".join(str(self.entry[0]).split())
         if (
             self.surplus >= 0
             or head not in BLOCK_HEADS
+            or not line.strip()
             or "--" in line
             or line.startswith("}")
-            or not line.strip()
-            or _STATEMENT_LINE.match(line + " ")[2]  # type: ignore[index]
-            or not re.match(r"[^{]*\}", self.text[at : at + 2000])
+            or _begins_statement(self.text, at)
+            or not re.match(r"[^{]*\}", self.text[at : at + _FAR])
         ):
             return False
-        gap = Span(self.source, start, start)
+        gap = Span(self.source, end, end)
         self.diagnostics.append(unopened_block(head, gap).finding)
         self.feed(token("LBRACE", "{", gap))
         self.surplus += 1
@@ -341,7 +341,7 @@ class _Reader:
         if isinstance(trouble, UnexpectedToken):
             piece = trouble.token
             kind, word, start = piece.type, str(piece), piece.start_pos or 0
-            if kind == "_NL" and (not self.entry or self.brace_below(piece)):
+            if kind == "_NL" and (not self.entry or self.brace_below()):
                 self.slips = 0
                 return  # a line of which nothing is left, or one whose list begins on the next
             if kind == "$END":
@@ -350,7 +350,7 @@ class _Reader:
                 kind, word = _word_at(self.text, start)
         else:
             assert isinstance(trouble, UnexpectedCharacters)
-            start = trouble.pos_in_stream
+            start = trouble.pos_in_stream or 0
             kind, word = "", self.text[start]
         if self.fed == self.guessed_at or self.slips > MOST_SLIPS:  # a wrong guess: one message is enough
             self.lose(start)
@@ -455,6 +455,6 @@ def _surplus(text: str) -> int:
 
 
 def _begins_statement(text: str, at: int) -> bool:
-    """Does a statement begin at the margin here?"""
+    """Does a statement begin right here?"""
     match = _STATEMENT_LINE.match(text, at)
     return match is not None and bool(match[2]) and not match[1]

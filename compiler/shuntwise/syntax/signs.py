@@ -11,7 +11,7 @@ import unicodedata
 
 from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic, Edit, Fix
 from shuntwise.source import Source, Span
-from shuntwise.syntax.situation import Case, Complaint, Mend, Situation, finding, token, write
+from shuntwise.syntax.situation import Case, Complaint, Mend, Situation, code_point, finding, token, write
 from shuntwise.syntax.words import STATEMENTS
 
 TERMINALS = {
@@ -49,11 +49,6 @@ _HELP = {
 _QUOTED = re.compile(r"[“”„‟«»‹›‘’‚‛″＂'`´]([^\"\n“”„‟«»‹›″＂]*?)[“”„‟«»‹›‘’‛″＂'`´\"]")
 _STATEMENT = re.compile(rf"(?:{'|'.join(STATEMENTS)})[ \t]")
 _MARKED = re.compile(r"\w+")
-
-
-def code_point(char: str) -> str:
-    name = unicodedata.name(char, "").lower()
-    return f"U+{ord(char):04X}" + (f", {name}" if name else "")
 
 
 def lone_returns(source: Source) -> tuple[str, tuple[Diagnostic, ...]]:

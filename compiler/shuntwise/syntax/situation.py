@@ -6,6 +6,7 @@ turn it into a `Complaint`. Refuses to know what is wrong.
 
 from __future__ import annotations
 
+import unicodedata
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
@@ -117,6 +118,10 @@ class Complaint:
     lost_until: int | None = None
 
 
+VALUE_LIKE = ("NAME", "NUMBER", "CODE", "STRING", "COMMA_NUMBER")
+ENDS = ("_NL", "$END", "RBRACE")
+"""The grammar's names for what may begin a value, and for what ends a statement."""
+
 Case = Callable[[Situation], Complaint | None]
 
 
@@ -145,3 +150,15 @@ def write(span: Span, text: str, *, safe: bool = False, title: str = "") -> Fix:
     words = words if len(words) < _LONGEST_TITLE else "replace it"
     confidence = Confidence.SAFE if safe else Confidence.NEEDS_REVIEW
     return Fix(title or words, (Edit(span, text),), confidence)
+
+
+def code_point(char: str) -> str:
+    """`U+00A0, no-break space`."""
+    name = unicodedata.name(char, "").lower()
+    return f"U+{ord(char):04X}" + (f", {name}" if name else "")
+
+
+def shown(word: str) -> str:
+    """A word as a headline can show it."""
+    first = word.split("\n", maxsplit=1)[0][:40]
+    return first if first.isprintable() else code_point(first[0]).split(",")[0]

@@ -38,14 +38,6 @@ class Curves:
     voltage_square: Mapping[str, Single]
     admittance_square: Mapping[str, Single]
 
-    def level_db(self, driver: str) -> Real:
-        """The level at a driver's pads (dB re 1 V at the inputs), (frequencies, builds)."""
-        return square_to_db(self.voltage_square[driver])
-
-    def ohm(self, input_name: str) -> Real:
-        """The magnitude of an input's impedance, (frequencies, builds); infinite if no current flows in."""
-        return square_to_ohm(self.admittance_square[input_name])
-
     def builds(self, part: slice) -> Curves:
         """Some of the builds."""
         return Curves(

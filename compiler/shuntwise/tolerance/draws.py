@@ -39,7 +39,7 @@ SIGMAS = 3.0
 
 @dataclass(frozen=True)
 class VaryingPart:
-    """A part whose value varies: the names of the network's elements that move with it, and its tolerance as a share."""
+    """A part whose value varies, the network's elements that move with it, and its tolerance as a share."""
 
     label: str
     elements: tuple[str, ...]
@@ -92,7 +92,7 @@ def _stream(label: str, builds: int, seed: int, distribution: Distribution) -> R
 
 
 def standard_deviation(distribution: Distribution) -> float:
-    """Of one offset. Uniform on (-1, 1): 1/sqrt(3). Normal of sigma 1/SIGMAS cut off at 1: from its density at the cut."""
+    """Of one offset. Uniform from -1 to 1: 1/sqrt(3). Normal of sigma 1/SIGMAS, cut off at 1: a little under sigma."""
     if distribution == "uniform":
         return 1 / sqrt(3)
     density = exp(-(SIGMAS**2) / 2) / sqrt(2 * pi)

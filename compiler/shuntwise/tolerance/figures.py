@@ -15,6 +15,7 @@ from abc import ABC, abstractmethod
 from collections.abc import Sequence
 from dataclasses import dataclass
 from math import log
+from typing import Any
 
 import numpy as np
 import numpy.typing as npt
@@ -22,7 +23,7 @@ import numpy.typing as npt
 from shuntwise import units as u
 from shuntwise.response import measures
 from shuntwise.response.solve import Solver
-from shuntwise.tolerance.curves import Curves
+from shuntwise.tolerance.curves import Curves, Single, square_to_db, square_to_ohm
 from shuntwise.tolerance.draws import VaryingPart
 from shuntwise.tolerance.first_order import impedance_effects, level_effects
 
@@ -83,7 +84,7 @@ class Level(Figure):
         return (self.at_hz,)
 
     def of(self, curves: Curves) -> Real:
-        return curves.level_db(self.subjects[0])[_place(curves, self.at_hz)]
+        return square_to_db(curves.voltage_square[self.subjects[0]][_place(curves, self.at_hz)])
 
     def effects(self, solver: Solver, parts: Sequence[VaryingPart], nominal: Curves) -> Real:
         return level_effects(solver, parts, self.subjects[0], [self.at_hz])[:, 0]
@@ -114,8 +115,9 @@ class Slope(Figure):
         return float(np.log2(self.to_hz / self.from_hz))
 
     def of(self, curves: Curves) -> Real:
-        level = curves.level_db(self.subjects[0])
-        return np.asarray((level[_place(curves, self.to_hz)] - level[_place(curves, self.from_hz)]) / self.octaves)
+        square = curves.voltage_square[self.subjects[0]]
+        low, high = (square_to_db(square[_place(curves, freq)]) for freq in (self.from_hz, self.to_hz))
+        return np.asarray((high - low) / self.octaves)
 
     def effects(self, solver: Solver, parts: Sequence[VaryingPart], nominal: Curves) -> Real:
         ends = level_effects(solver, parts, self.subjects[0], [self.from_hz, self.to_hz])
@@ -131,16 +133,16 @@ class Crossing(Figure):
 
     @property
     def name(self) -> str:
-        counted = ", sensitivities counted" if self.louder_db else ""
-        return f"crossing of {' and '.join(self.subjects)}{counted}"
+        return f"crossing of {' and '.join(self.subjects)}"
 
     @property
     def dimension(self) -> u.Dimension:
         return u.HERTZ
 
     def of(self, curves: Curves) -> Real:
-        first, second = (curves.level_db(name) for name in self.subjects)
-        return _zeros(curves.freq_hz, first - second + self.louder_db, self.near_hz)
+        first, second = (curves.voltage_square[name] for name in self.subjects)
+        gain = np.float32(10 ** (self.louder_db / 10))
+        return _crossings(curves.freq_hz, gain * first, second, self.near_hz)
 
     def effects(self, solver: Solver, parts: Sequence[VaryingPart], nominal: Curves) -> Real:
         freq = float(self.of(nominal)[0])
@@ -167,8 +169,9 @@ class Corner(Figure):
         return u.HERTZ
 
     def of(self, curves: Curves) -> Real:
-        level = curves.level_db(self.subjects[0])
-        return _zeros(curves.freq_hz, level - reference_db(level) + self.below_db, self.near_hz)
+        square = curves.voltage_square[self.subjects[0]]
+        target = reference_db(square_to_db(square)) - self.below_db
+        return _crossings(curves.freq_hz, square, np.broadcast_to(10 ** (target / 10), square.shape), self.near_hz)
 
     def effects(self, solver: Solver, parts: Sequence[VaryingPart], nominal: Curves) -> Real:
         freq = float(self.of(nominal)[0])
@@ -176,7 +179,7 @@ class Corner(Figure):
             return np.zeros(len(parts))
         driver = self.subjects[0]
         here = level_effects(solver, parts, driver, [freq])[:, 0]
-        medians = nominal.freq_hz[_median_places(nominal.level_db(driver)[:, 0])]
+        medians = nominal.freq_hz[_median_places(square_to_db(nominal.voltage_square[driver][:, 0]))]
         reference = level_effects(solver, parts, driver, medians).mean(axis=1)
         return np.asarray(-freq * (here - reference) / _steepness(solver, driver, freq))
 
@@ -211,9 +214,10 @@ class Impedance(Figure):
     def _extreme(self, curves: Curves) -> tuple[Real, Real]:
         """Frequencies and magnitudes, (builds,)."""
         band = slice(_place(curves, self.from_hz), _place(curves, self.to_hz) + 1)
-        sign = -1 if self.greatest else 1
-        freq, ohm = _least(curves.freq_hz[band], sign * curves.ohm(self.subjects[0])[band])
-        return freq, sign * ohm
+        square = curves.admittance_square[self.subjects[0]][band]
+        # The least impedance is the greatest admittance.
+        at = square.argmin(axis=0) if self.greatest else square.argmax(axis=0)
+        return _vertex(np.log(curves.freq_hz[band]), square, at)
 
 
 def reference_db(level: Real) -> Real:
@@ -258,35 +262,37 @@ def _steepness(solver: Solver, driver: str, freq_hz: float) -> float:
     return measures.local_slope_db_per_octave(solver, driver, freq_hz) / log(2)
 
 
-def _zeros(freq_hz: Real, curve: Real, near_hz: float) -> Real:
-    """Where each build's curve (frequencies, builds) changes sign, nearest to `near_hz` in log frequency; (builds,)."""
-    above = curve > 0
+def _crossings(freq_hz: Real, first: npt.NDArray[Any], second: npt.NDArray[Any], near_hz: float) -> Real:
+    """Where two squared curves (frequencies, builds) cross in each build, nearest to `near_hz` in log frequency.
+
+    Between two points of the grid their difference in dB is taken as a straight line over log frequency. (builds,).
+    """
+    above = first > second
     place, build = np.nonzero(above[1:] != above[:-1])
-    here, there = curve[place, build], curve[place + 1, build]
+    here, there = (square_to_db(first[p, build]) - square_to_db(second[p, build]) for p in (place, place + 1))
     ln = np.log(freq_hz)
-    zero = ln[place] + (ln[place + 1] - ln[place]) * here / (here - there)
-    # Farthest first: of several zeros of one build the last that is written stays.
+    zero = ln[place] + (ln[place + 1] - ln[place]) * here / np.where(here == there, 1.0, here - there)
+    # Farthest first: of several crossings of one build the last that is written stays.
     order = np.argsort(-np.abs(zero - log(near_hz)), kind="stable")
-    found = np.full(curve.shape[1], np.nan)
+    found = np.full(first.shape[1], np.nan)
     found[build[order]] = np.exp(zero[order])
     return found
 
 
-def _least(freq_hz: Real, curve: Real) -> tuple[Real, Real]:
-    """The least of each build's curve (frequencies, builds), on the parabola over log frequency; where, and how much."""
-    build = np.arange(curve.shape[1])
-    at = curve.argmin(axis=0)
-    x, y = np.log(freq_hz)[at], curve[at, build]
-    inner = (at > 0) & (at < freq_hz.size - 1)
-    left, right = np.maximum(at - 1, 0), np.minimum(at + 1, freq_hz.size - 1)
-    a, b = x - np.log(freq_hz)[left], np.log(freq_hz)[right] - x
-    fall, rise = y - curve[left, build], curve[right, build] - y
+def _vertex(ln: Real, square: Single, at: npt.NDArray[np.intp]) -> tuple[Real, Real]:
+    """The vertex of the parabola through the impedance at place `at` of each build and its neighbours.
+
+    `ln` is log frequency, `square` the squared admittance (frequencies, builds). At an end of the band it is the end.
+    """
+    build = np.arange(at.size)
+    left, right = np.maximum(at - 1, 0), np.minimum(at + 1, ln.size - 1)
+    low, y, high = (square_to_ohm(square[place, build]) for place in (left, at, right))
+    a, b = ln[at] - ln[left], ln[right] - ln[at]
     # y + slope t + bend t^2 through the three points: two equations in slope and bend.
     with np.errstate(all="ignore"):
-        bend = (rise / b - fall / a) / (a + b)
-        slope = (fall / a * b + rise / b * a) / (a + b)
-        shift = -slope / (2 * bend)
-        inner &= np.isfinite(shift) & (bend > 0)
-    shift = np.where(inner, np.clip(shift, -a, b), 0.0)
-    y = np.where(inner, y + np.where(inner, slope, 0) * shift + np.where(inner, bend, 0) * shift**2, y)
-    return np.exp(x + shift), y
+        fall, rise = (y - low) / a, (high - y) / b
+        bend, slope = (rise - fall) / (a + b), (fall * b + rise * a) / (a + b)
+        shift = np.clip(-slope / (2 * bend), -a, b)
+        vertex = y + slope * shift + bend * shift**2
+    inner = np.isfinite(vertex)
+    return np.exp(ln[at] + np.where(inner, shift, 0.0)), np.where(inner, vertex, y)

@@ -41,7 +41,7 @@ def impedance_effects(solver: Solver, parts: Sequence[VaryingPart], input_name: 
 
 def _by_part(slopes: Mapping[str, Complex], parts: Sequence[VaryingPart], shape: tuple[int, ...]) -> Complex:
     result = np.zeros((len(parts), *shape), np.complex128)
-    for row, part in zip(result, parts, strict=True):
+    for i, part in enumerate(parts):
         for name in part.elements:
-            row += part.tolerance * slopes[name]
+            result[i] += part.tolerance * slopes[name]
     return result

@@ -16,7 +16,7 @@ figures, frequencies some at a time for the bands. Offsets take 8 bytes x builds
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -25,8 +25,16 @@ import numpy.typing as npt
 from shuntwise.model.design import Design, Expectation
 from shuntwise.network.network import Network
 from shuntwise.response.solve import Solver
-from shuntwise.tolerance.curves import Curves, Single, Tick, solve_curves, square_to_db, square_to_ohm
-from shuntwise.tolerance.draws import Distribution, Varying, VaryingPart, draw, element_values, standard_deviation, varying
+from shuntwise.tolerance.curves import Curves, Single, solve_curves, square_to_db, square_to_ohm
+from shuntwise.tolerance.draws import (
+    Distribution,
+    Varying,
+    VaryingPart,
+    draw,
+    element_values,
+    standard_deviation,
+    varying,
+)
 from shuntwise.tolerance.figures import Figure
 from shuntwise.tolerance.first_order import impedance_effects, level_effects
 from shuntwise.tolerance.wanted import figures, grid, proofs
@@ -46,6 +54,9 @@ ROOM = 64 << 20
 
 FIGURE_BUILDS = 2_000
 """Builds whose figures are worked out at a time, in double precision."""
+
+
+Progress = Callable[[float], None]
 
 
 class NothingVaries(Exception):
@@ -128,12 +139,12 @@ def spread(
     builds: int = 10_000,
     seed: int = 1,
     distribution: Distribution = "uniform",
-    progress: Tick | None = None,
+    progress: Progress | None = None,
 ) -> Spread:
     """Solve `builds` random builds, from 1 to MOST_BUILDS, and the worst corners.
 
-    `progress` is told how many points were solved since it was last told; `points_to_solve` says out of how many.
-    Raises NothingVaries, SingularNetwork, and ValueError for a number of builds out of range.
+    `progress` is told again and again what share of the random builds is solved, 0 to 1. Raises NothingVaries,
+    SingularNetwork, and ValueError for a number of builds out of range.
     """
     if not 1 <= builds <= MOST_BUILDS:
         raise ValueError(f"the number of builds goes from 1 to {MOST_BUILDS}")
@@ -149,7 +160,7 @@ def spread(
     effects = {figure: figure.effects(solver, parts, nominal) for figure in wanted}
     every = len(parts) <= ALL_CORNERS
     offsets = _every_corner(len(parts)) if every else _corners(solver, parts, freq, list(effects.values()))
-    corners = _Run(solver, element_values(network, parts, offsets), freq, None)
+    corners = _Run(solver, element_values(network, parts, offsets), freq)
     values = element_values(network, parts, draw(parts, builds, seed, distribution))
     run = _Run(solver, values, freq, progress)
 
@@ -181,17 +192,26 @@ def spread(
 class _Run:
     """Many builds, solved in pieces that fit."""
 
-    def __init__(self, solver: Solver, values: Mapping[str, Real], freq_hz: Real, tick: Tick | None) -> None:
-        self.solver, self.values, self.freq_hz, self.tick = solver, values, freq_hz, tick
+    def __init__(
+        self, solver: Solver, values: Mapping[str, Real], freq_hz: Real, progress: Progress | None = None
+    ) -> None:
+        self.solver, self.values, self.freq_hz, self.progress = solver, values, freq_hz, progress
         self.builds = next(iter(values.values())).size
         numbers = len(solver.network.drivers) + len(solver.network.feeds)
         self.build_step = max(1, ROOM // (4 * numbers * freq_hz.size))
         self.freq_step = max(1, ROOM // (4 * numbers * self.builds))
-        self.whole = self._solve(slice(None), slice(None)) if self.build_step >= self.builds else None
+        fits = self.build_step >= self.builds
+        self.done, self.points = 0, self.builds * freq_hz.size * (1 if fits else 2)
+        self.whole = self._solve(slice(None), slice(None)) if fits else None
 
     def _solve(self, builds: slice, freq: slice) -> Curves:
         some = {name: value[builds] for name, value in self.values.items()}
-        return solve_curves(self.solver, some, self.freq_hz[freq], self.tick)
+        return solve_curves(self.solver, some, self.freq_hz[freq], self._tick)
+
+    def _tick(self, points: int) -> None:
+        self.done += points
+        if self.progress is not None:
+            self.progress(self.done / self.points)
 
     def figures(self, wanted: Sequence[Figure]) -> dict[Figure, Real]:
         """Every figure of every build, (builds,)."""
@@ -224,11 +244,6 @@ class _Run:
         return Curves(self.freq_hz, joined[0], joined[1])
 
 
-def points_to_solve(builds: int, freq_hz: int, numbers: int) -> int:
-    """Builds x frequencies that a spread solves, `numbers` being drivers and inputs: twice where they do not fit."""
-    return builds * freq_hz * (1 if 4 * numbers * freq_hz * builds <= ROOM else 2)
-
-
 def _every_corner(parts: int) -> Real:
     """All combinations of signs, (parts, 2 ** parts)."""
     return np.asarray(1.0 - 2.0 * ((np.arange(2**parts) >> np.arange(parts)[:, None]) & 1))
@@ -236,8 +251,7 @@ def _every_corner(parts: int) -> Real:
 
 def _corners(solver: Solver, parts: Sequence[VaryingPart], freq_hz: Real, effects: Sequence[Real]) -> Real:
     """The signs of every sensitivity and their opposites, each once, (parts, corners)."""
-    columns = [np.transpose(effects)]
-    columns[0] = np.stack(effects, axis=1) if effects else np.empty((len(parts), 0))
+    columns = [np.stack(effects, axis=1)] if effects else []
     columns += [level_effects(solver, parts, driver.name, freq_hz) for driver in solver.network.drivers]
     columns += [impedance_effects(solver, parts, feed.name, freq_hz) for feed in solver.network.feeds]
     signs = np.where(np.concatenate(columns, axis=1) < 0, -1.0, 1.0)

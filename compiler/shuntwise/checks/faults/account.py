@@ -17,13 +17,21 @@ from shuntwise.graph.currents import dead_clusters, live_edges
 
 @dataclass(frozen=True)
 class Faults:
-    """What is wrong with the wiring, each fault in one of these lists. `live` are keys of sound edges."""
+    """What is wrong with the wiring, each fault in one of these lists. `live` are keys of sound edges.
+
+    `left_bare` is the short where something that stands in no walk may have stood, a wire in its place.
+    """
 
     ends: Ends
     shorts: tuple[Short, ...]
     look_alikes: tuple[LookAlike, ...]
     dead: tuple[Dead, ...]
     live: frozenset[str]
+
+    @property
+    def left_bare(self) -> Short | None:
+        bare = [short for short in self.shorts if short.blamed is not None and short.blamed.link is None]
+        return bare[0] if bare and self.ends.unwired else None
 
     @property
     def shorted_nets(self) -> frozenset[str]:
@@ -40,32 +48,25 @@ def account(circuit: Circuit) -> Faults:
     in_doubt = {net for pair in look_alikes if pair.names[0] not in waived for net in pair.nets}
     explained = circuit.doubtful | ends.nets | in_doubt
     unexplained = [cluster for cluster in clusters if not cluster.nets & explained]
-    shorts, others = find_shorts(circuit, misplaced_returns(circuit, ends), unexplained)
-    return Faults(ends, shorts, look_alikes, find_dead(circuit, others, _broken(circuit, ends)), live)
+    shorts, others = find_shorts(circuit, misplaced_joints(circuit, ends), unexplained)
+    shorted = {feed.name for feed in circuit.design.feeds if circuit.pad(feed.name, "+") == circuit.pad(feed.name, "-")}
+    return Faults(ends, shorts, look_alikes, find_dead(circuit, others, shorted | ends.inputs), live)
 
 
-def misplaced_returns(circuit: Circuit, ends: Ends) -> set[Wire]:
-    """Return wires on the wrong pad: of a driver with one lead, the joint from its other pad to the return.
+def misplaced_joints(circuit: Circuit, ends: Ends) -> set[Wire]:
+    """Joints at the wired pad of a driver with one lead, if something is shorted there: one is on the wrong pad.
 
     `woofer+ -- return` typed for `woofer- -- return` shorts whatever lies before the woofer, for the one slip.
     """
-    feeds = {f"{pair.name}-" for pair in circuit.design.feeds}
-    return {
-        wire
-        for end in ends.open
-        if end.kind == "driver-one-lead" and end.attachment is not None
-        for other in [end.attachment.owner + ("-" if end.attachment.terminal == "+" else "+")]
-        if len(circuit.joints.get(other, ())) > 1
-        for wire in circuit.joints[other]
-        if feeds & {wire.first, wire.second}
-    }
+    shorted = {edge.plus for edge in circuit.edges.values() if edge.plus == edge.minus}
+    found = set[Wire]()
+    for end in ends.open:
+        if end.kind == "driver-one-lead" and end.attachment is not None:
+            other = other_pad(end.attachment.point)
+            if circuit.net_of[other] in shorted and len(circuit.joints.get(other, ())) > 1:
+                found.update(circuit.joints[other])
+    return found
 
 
-def _broken(circuit: Circuit, ends: Ends) -> set[str]:
-    """Inputs that are shorted, or of which a pad is wired to nothing."""
-    design = circuit.design
-    broken = {pair.name for pair in design.feeds if circuit.pad(pair.name, "+") == circuit.pad(pair.name, "-")}
-    for pair in design.feeds:
-        if any(circuit.pad(pair.name, sign) in ends.nets for sign in "+-"):
-            broken.add(pair.name)
-    return broken
+def other_pad(pad: str) -> str:
+    return pad[:-1] + ("-" if pad.endswith("+") else "+")

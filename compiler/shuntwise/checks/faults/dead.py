@@ -10,6 +10,7 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+from shuntwise.checks.faults.shorts import outermost
 from shuntwise.graph.circuit import Circuit, Edge
 from shuntwise.graph.currents import Cluster
 
@@ -18,15 +19,12 @@ DeadKind = Literal["two-islands", "no-way-back", "dead-twig"]
 
 @dataclass(frozen=True)
 class Dead:
-    """`edges` carry no current. `contact` is the net at which they hang on the rest, "" for an island."""
+    """`edges` carry no current; `owners` are whose they are. `contact` is the net at which they hang on the rest, "" for an island."""
 
     kind: DeadKind
     edges: tuple[Edge, ...]
+    owners: tuple[str, ...]
     contact: str
-
-    @property
-    def owners(self) -> tuple[str, ...]:
-        return tuple(dict.fromkeys(edge.owner for edge in self.edges))
 
     @property
     def drivers(self) -> tuple[str, ...]:
@@ -51,5 +49,12 @@ def find_dead(circuit: Circuit, clusters: Sequence[Cluster], broken: Collection[
             kind = "two-islands"
         elif any(edge.kind == "driver" for edge in cluster.edges):
             kind = "no-way-back"
-        found.append(Dead(kind, cluster.edges, min(cluster.contacts, default="")))
+        found.append(Dead(kind, cluster.edges, _owners(circuit, cluster), min(cluster.contacts, default="")))
     return tuple(found)
+
+
+def _owners(circuit: Circuit, cluster: Cluster) -> tuple[str, ...]:
+    """What is dead, used networks by their name; the parts inside, if it is all inside of one."""
+    owners = tuple(dict.fromkeys(edge.owner for edge in cluster.edges))
+    whole = tuple(dict.fromkeys(outermost(circuit, owner) or owner for owner in owners))
+    return owners if len(whole) == 1 else whole

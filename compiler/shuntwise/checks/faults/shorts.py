@@ -11,7 +11,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from shuntwise.graph.circuit import Circuit, Edge, Wire, point_of
+from shuntwise.graph.circuit import Circuit, Edge, Wire, is_group_end, point_of
 from shuntwise.graph.currents import Cluster
 
 ShortKind = Literal["input-shorted", "driver-shorted", "wired-across", "does-nothing"]
@@ -103,15 +103,30 @@ class _Finding:
         path = self.path(start, end)
         if not path:
             return
-        chain = tuple(wire for wire in path if not _own_lead(wire, (start, end)))
+        whole = self.network_led_round(owner, path)
+        chain = tuple(wire for wire in path if not self.own_lead(wire, (start, end), whole))
         blamed = self.blame(chain)
         if blamed is not None:
-            self.bridge(Short("wired-across", net, (owner,), chain, blamed, (start, end)))
+            self.bridge(Short("wired-across", net, (whole or owner,), chain, blamed, (start, end)))
             return
-        # The parts of one declared group do nothing for one reason.
-        group = {point for wire in path for point in (wire.first, wire.second) if _group_end(point)}
-        key = tuple(sorted(group)) or (start, end)
-        self.idle[key] = _with(self.idle.get(key), Short("does-nothing", net, (owner,), chain, None, (start, end)))
+        key = _groups(path) or ((whole,) if whole else (start, end))
+        short = Short("does-nothing", net, (whole or owner,), chain, None, (start, end))
+        self.idle[key] = _with(self.idle.get(key), short)
+
+    def network_led_round(self, owner: str, path: Sequence[Wire]) -> str:
+        """The outermost used network that holds the part, if the chain leaves it: then it is shorted as a whole."""
+        outer = outermost(self.circuit, owner)
+        points = {point for wire in path for point in (wire.first, wire.second) if not is_group_end(point)}
+        return outer if outer and any(not point.startswith(f"{outer}.") for point in points) else ""
+
+    def own_lead(self, wire: Wire, ends: tuple[str, str], network: str) -> bool:
+        """A part's or a used network's own joint to its neighbour, or a joint at the end of a declared group."""
+        points = (wire.first, wire.second)
+        if wire.link is not None:
+            return False
+        if any(is_group_end(point) or (point in ends and not point.endswith(("+", "-"))) for point in points):
+            return True
+        return bool(network) and sum(point.startswith(f"{network}.") for point in points) == 1
 
     def bridge(self, short: Short) -> None:
         assert short.blamed is not None
@@ -153,22 +168,34 @@ class _Finding:
             for point in _ends(edge)
             if self.circuit.net_of[point] == net and point in self.circuit.joints
         ]
+        owners = tuple(dict.fromkeys(edge.owner for edge in cluster.edges))
         for other in points[1:]:
             path = self.circuit.wire_path(points[0], other, self.removed)
             if not path:
                 return True
-            chain = tuple(wire for wire in path if not _own_lead(wire, (points[0], other)))
+            networks = {self.network_led_round(owner, path) for owner in owners}
+            whole = networks.pop() if len(networks) == 1 else ""
+            chain = tuple(wire for wire in path if not self.own_lead(wire, (points[0], other), whole))
             blamed = self.blame(chain)
             if blamed is not None:
-                owners = tuple(dict.fromkeys(edge.owner for edge in cluster.edges))
-                self.bridge(Short("wired-across", net, owners, chain, blamed, (points[0], other)))
+                self.bridge(
+                    Short("wired-across", net, (whole,) if whole else owners, chain, blamed, (points[0], other))
+                )
+                return True
+            if whole or _groups(path):
+                key = _groups(path) or (whole,)
+                short = Short("does-nothing", net, (whole,) if whole else owners, chain, None, (points[0], other))
+                self.idle[key] = _with(self.idle.get(key), short)
                 return True
         return False
 
     # --- blame
 
     def blame(self, chain: Sequence[Wire]) -> Wire | None:
-        """The joint that should go: a link, else one that is no usual return wire, the last in the text."""
+        """The joint that should go: one that is blamed already, a link, or the last in the text that is unusual."""
+        for wire in chain:
+            if wire in self.bridges:
+                return wire
         links = [wire for wire in chain if wire.link]
         if links:
             return links[-1]
@@ -190,13 +217,15 @@ def _ends(edge: Edge) -> tuple[str, str]:
     return point_of(edge.owner, first), point_of(edge.owner, second)
 
 
-def _own_lead(wire: Wire, ends: tuple[str, str]) -> bool:
-    """A part's own joint to its neighbour, or a joint at the end of a group of parallel parts."""
-    return any(point in ends or _group_end(point) for point in (wire.first, wire.second)) and wire.link is None
+def outermost(circuit: Circuit, owner: str) -> str:
+    """The name of the used network, in the design itself, that holds a part; "" for the design's own parts."""
+    name, dot, _ = owner.partition(".")
+    return name if dot and name in circuit.design.instances else ""
 
 
-def _group_end(point: str) -> bool:
-    return point.startswith("(") or point.endswith(")")
+def _groups(path: Sequence[Wire]) -> tuple[str, ...]:
+    """The ends of declared groups on a chain: what lies between them does nothing for one reason."""
+    return tuple(sorted({point for wire in path for point in (wire.first, wire.second) if is_group_end(point)}))
 
 
 def _far(wire: Wire, point: str) -> str:

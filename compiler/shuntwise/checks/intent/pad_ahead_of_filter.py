@@ -1,7 +1,7 @@
 """A pad on the amplifier's side of the filter.
 
 What it finds: a resistor in the path to a tweeter or mid with another across the path behind it, while a coil or
-capacitor is still to come.
+capacitor in the path is still to come, or a coil lies across the path behind it.
 
 Why it matters: the pad takes the power of the whole band instead of its leg's, and the filter no longer sees the
 amplifier but the pad.
@@ -55,7 +55,9 @@ from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for ladder in evidence.structure.of_role("mid", "tweeter"):
         for place in series_resistors(ladder):
-            if place.shunt_behind and any({"L", "C"} & {*step.block.letters} for step in place.later_steps):
+            filters = any({"L", "C"} & {*step.block.letters} for step in place.later_steps)
+            filters |= any(shunt.block.letter == "L" for shunt in place.later_shunts)
+            if place.shunt_behind and filters:
                 shunt = place.shunt_behind.block.label
                 yield RULE.finding(
                     evidence.place(place.label),

@@ -1,8 +1,8 @@
 """A series resistor on the amplifier's side of the filter.
 
 What it finds: a resistor in the path to a tweeter or mid, ahead of a coil across that path; and a resistor in the
-path to a woofer. A resistor that has its pad's other one right behind it is left to `pad-ahead-of-filter`, and
-a lamp is no resistor here.
+path to a woofer, also with a capacitor beside it. A resistor that has its pad's other one right behind it is left
+to `pad-ahead-of-filter`, and a lamp is no resistor here.
 
 Why it matters: ahead of the filter a resistor bends the filter's corner and slope and takes more heat; ahead of a
 woofer it takes power and spoils the amplifier's grip.
@@ -59,6 +59,11 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for ladder in structure.of_role("woofer", "mid", "tweeter"):
         if ladder.driver.name in structure.dc_paths:
             continue
+        if ladder.role == "woofer":
+            for step in ladder.steps:
+                if {*step.block.letters} == {"C", "R"} and step.block.passes_dc and step.block.one("R") not in seen:
+                    seen.add(step.block.one("R"))
+                    yield _finding(evidence, step.block.one("R"), ladder.driver.name, True)
         for place in series_resistors(ladder):
             if place.label in seen or place.shunt_behind:
                 continue

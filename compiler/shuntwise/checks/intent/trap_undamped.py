@@ -56,30 +56,36 @@ from shuntwise.model.design import Design
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    structure = evidence.structure
-    traps: dict[tuple[str, ...], tuple[Block, str]] = {}
-    for name, ladder in structure.ladders.items():
-        if name in structure.dc_paths:
+    for block, name in traps(evidence):
+        q = trap_q(evidence.design, block)
+        if q is None or q <= evidence.bound(RULE):
+            continue
+        shown = " and ".join(f"`{label}`" for label in block.labels)
+        resistor = "" if "R" in block.letters else ", and no resistor damps it"
+        place = "across it" if block.form == "group" else "in its row"
+        yield RULE.finding(
+            evidence.place(block.one("L")),
+            f"the trap of {shown} is too sharp{resistor}",
+            label=f"Q {q:.3g}" if q < 1000 else "no resistance at all",
+            why="part tolerances move so narrow a notch past what it should take out, and it rings",
+            help=f"put a resistor {place}, so that Q comes below {evidence.bound(RULE):.3g}",
+            subjects=(*block.labels, name),
+        )
+
+
+def traps(evidence: Evidence) -> Iterator[tuple[Block, str]]:
+    """Coil and capacitor, with or without a resistor: groups in a path, rows across one; each with its driver."""
+    seen: set[tuple[str, ...]] = set()
+    for name, ladder in evidence.structure.ladders.items():
+        if name in evidence.structure.dc_paths:
             continue
         blocks = [s.block for s in ladder.steps if s.block.form == "group"]
         blocks += [s.block for s in ladder.shunts if s.block.form == "chain" and not s.at_input]
         for block in blocks:
-            if {*block.letters} in ({"L", "C"}, {"L", "C", "R"}) and all(b.letter for b in block.inner):
-                traps.setdefault(block.labels, (block, name))
-    for labels, (block, name) in traps.items():
-        q = trap_q(evidence.design, block)
-        if q is not None and q > evidence.bound(RULE):
-            shown = " and ".join(f"`{label}`" for label in labels)
-            resistor = "" if "R" in block.letters else ", and no resistor damps it"
-            kind = "across it" if block.form == "group" else "in its row"
-            yield RULE.finding(
-                evidence.place(block.one("L")),
-                f"the trap of {shown} is too sharp{resistor}",
-                label=f"Q {q:.3g}" if q < 1000 else "no resistance at all",
-                why="part tolerances move so narrow a notch past what it should take out, and it rings",
-                help=f"put a resistor {kind}, so that Q comes below {evidence.bound(RULE):.3g}",
-                subjects=(*labels, name),
-            )
+            if {*block.letters} - {"R"} == {"L", "C"} and all(b.letter for b in block.inner):
+                if block.labels not in seen:
+                    yield block, name
+                seen.add(block.labels)
 
 
 def trap_q(design: Design, block: Block) -> float | None:

@@ -1,7 +1,7 @@
 """A Zobel that is not at its driver.
 
-What it finds: a resistor and capacitor in a row across the input while a driver sits behind a coil, and such a row
-that has a coil of its leg between itself and the driver.
+What it finds: a resistor and capacitor in a row across the input while a driver sits behind a coil, such a row that
+has a coil of its leg between itself and the driver, and one that bridges a coil in the path to a woofer.
 
 Why it matters: the row evens out the voice coil for the filter. On the wrong side of the coil the filter does not
 see it, and it only takes power.
@@ -49,6 +49,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.checks.structure import Block, Ladder
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -59,21 +60,34 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for ladder in structure.of_role("woofer", "mid", "tweeter"):
         for shunt in ladder.shunts:
             coils = [step.block.label for step in shunt.behind if step.block.letter == "L"]
-            if set(shunt.block.letters) != {"C", "R"} or shunt.block.form != "chain" or not coils:
+            if not is_row(shunt.block) or not coils:
                 continue
-            label = shunt.block.label
-            if label not in seen:
-                seen.add(label)
-                rest = " and ".join(f"`{part}`" for part in shunt.block.labels)
-                yield RULE.finding(
-                    evidence.place(label),
-                    f"{rest} are on the amplifier's side of `{coils[0]}`",
-                    label="not across the driver",
-                    why="the filter does not see them there, and they only take power",
-                    help=f"put them straight across `{ladder.driver.name}`",
-                    places=(Label(evidence.place(coils[0]), "between them and the driver"),),
-                    subjects=(*shunt.block.labels, ladder.driver.name),
-                )
+            if shunt.block.label not in seen:
+                seen.add(shunt.block.label)
+                yield _finding(evidence, ladder, shunt.block, coils[0], "are on the amplifier's side of")
+        for step in ladder.steps if ladder.role == "woofer" else ():
+            rows = [row for row in step.block.flat("group") if is_row(row)]
+            if rows and "L" in step.block.letters and rows[0].label not in seen:
+                seen.add(rows[0].label)
+                yield _finding(evidence, ladder, rows[0], step.block.one("L"), "bridge")
+
+
+def is_row(block: Block) -> bool:
+    """Is this a row of resistor and capacitor, as in a Zobel?"""
+    return block.form == "chain" and set(block.letters) == {"C", "R"}
+
+
+def _finding(evidence: Evidence, ladder: Ladder, row: Block, coil: str, how: str) -> Diagnostic:
+    shown = " and ".join(f"`{label}`" for label in row.labels)
+    return RULE.finding(
+        evidence.place(row.label),
+        f"{shown} {how} `{coil}`",
+        label="not across the driver",
+        why="the filter does not see them there as a part of its load",
+        help=f"put them straight across `{ladder.driver.name}`",
+        places=(Label(evidence.place(coil), "this coil"),),
+        subjects=(*row.labels, ladder.driver.name),
+    )
 
 
 RULE = Rule("zobel-misplaced", Severity.WARNING, "structure", check)

@@ -2,8 +2,9 @@
 
 What it finds: a capacitor with a current rating that the programme exceeds, as r.m.s. value. An electrolytic without
 a current rating is judged by its heat: the current through its series resistance, tan(delta) / (2 pi f C) with a
-tan(delta) of 0.1 (common practice for bipolar electrolytics, no source), or through its `esr` if that is stated. More
-than 2 W is found; `limit cap-current 1 W` sets another bound.
+tan(delta) of 0.1 (the most that is usual for bipolar electrolytics; common practice, no source), or through its `esr`
+if that is stated. More than 3 W is found, which is about 1 W with usual losses and music that is not clipped. `limit
+cap-current 1 W` sets another bound.
 
 Why it matters: a warm electrolytic dries out. It loses capacitance, the crossover drifts, and it goes on getting
 warmer. The capacitors of Zobels and traps carry the most.
@@ -83,4 +84,4 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         )
 
 
-RULE = Rule("cap-current", Severity.WARNING, "stress", check, Bound(2.0, WATT))
+RULE = Rule("cap-current", Severity.WARNING, "stress", check, Bound(3.0, WATT))

@@ -2,9 +2,10 @@
 
 What it finds: a coil that turns more than 4 W into heat for every 100 g of its copper, with the programme at the
 stated amplifier; that is a current density of 4.5 A/mm2. Common practice (no source) says 2 W with music, and music
-has less than half the average power of the clipped programme. `limit coil-wire-hot 3 W / 100 g` sets another bound. The mass of the copper follows from `wire` and `dcr`. An air coil that does not state
-its wire is taken at its `mass`, or else at the copper that the best of all shapes needs for its inductance and
-resistance. A cored coil that does not state its wire cannot be checked.
+has less than half the average power of the clipped programme. `limit coil-wire-hot 3 W / 100 g` sets another bound.
+The mass of the copper follows from `wire` and `dcr`. An air coil that does not state its wire is taken at its `mass`,
+or else at the copper that the best of all shapes needs for its inductance and resistance. A cored coil that does not
+state its wire cannot be checked.
 
 Why it matters: an air coil cools badly, wound layer upon layer. Warm copper has a third more resistance, so the level
 drops, and former and ties soften.

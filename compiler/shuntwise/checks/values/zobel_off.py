@@ -37,6 +37,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise import units
+from shuntwise.checks.intent.zobel_misplaced import is_row
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
 from shuntwise.checks.structure import Ladder, Shunt
 from shuntwise.checks.values.decimal_slip import slipped
@@ -46,14 +47,14 @@ LEAST, MOST = 0.8, 1.5
 """The resistor's window, in Re: common practice, no source."""
 
 DAMPED = 0.4
-"""A resistor below this much of Re damps a filter's capacitor and makes no Zobel."""
+"""A resistor below this much of Re damps a filter's capacitor and makes no Zobel, if the filter has no other."""
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()
     for ladder in evidence.structure.ladders.values():
         for shunt in ladder.shunts:
-            if shunt.block.form != "chain" or set(shunt.block.letters) != {"C", "R"} or shunt.block.label in seen:
+            if not is_row(shunt.block) or shunt.block.label in seen:
                 continue
             if any("L" in step.block.letters for step in shunt.behind) or (shunt.at_input and ladder.parts):
                 continue
@@ -72,7 +73,7 @@ def _judge(evidence: Evidence, ladder: Ladder, shunt: Shunt) -> Iterator[Diagnos
     # Equal drivers side by side look like one of a share of the resistance and inductance.
     count = 1 + len(drivers)
     re, le = q["re"].value / count, q["le"].value / count
-    if resistor.value < DAMPED * re or slipped(evidence) & {*shunt.block.labels}:
+    if (resistor.value < DAMPED * re and not ladder.across("C")) or slipped(evidence) & {*shunt.block.labels}:
         return
     bound, name = evidence.bound(RULE), ladder.driver.name
     wanted = le / resistor.value**2

@@ -34,6 +34,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.graph.circuit import point_of
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -48,6 +49,9 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen = set()
     for (kind, _), labels in beside.items():
         if len({group_of.get(label, label) for label in labels}) < 2:
+            continue
+        # Where a part is missing, only its wire may bring others side by side.
+        if evidence.faults.ends.unwired and len({_beside(evidence, label) for label in labels}) == len(labels):
             continue
         placed = sorted(labels, key=lambda label: (evidence.place(label).source.name, evidence.place(label).start))
         *others, last = placed
@@ -65,6 +69,18 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             places=[Label(evidence.place(label), "the other") for label in others[:6]],
             subjects=placed,
         )
+
+
+def _beside(evidence: Evidence, label: str) -> frozenset[str]:
+    """The points to which the two ends of a part are wired."""
+    points = {point_of(label, "start"), point_of(label, "end")}
+    return frozenset(
+        end
+        for point in points
+        for wire in evidence.circuit.joints.get(point, ())
+        for end in (wire.first, wire.second)
+        if end not in points
+    )
 
 
 RULE = Rule("double-entry", Severity.WARNING, "circuit", check)

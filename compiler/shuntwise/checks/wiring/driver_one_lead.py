@@ -28,7 +28,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.faults.account import misplaced_returns
+from shuntwise.checks.faults.account import misplaced_joints, other_pad
 from shuntwise.checks.rule import Confidence, Diagnostic, Evidence, Fix, Label, Rule, Severity
 from shuntwise.diagnostics.diagnostic import Edit
 from shuntwise.graph.circuit import Wire
@@ -36,13 +36,16 @@ from shuntwise.graph.circuit import Wire
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     circuit, ends = evidence.circuit, evidence.faults.ends
-    misplaced = misplaced_returns(circuit, ends)
+    misplaced = misplaced_joints(circuit, ends)
+    returns = {f"{feed.name}-" for feed in evidence.design.feeds}
     for end in ends.open:
         only = end.attachment
         if end.kind != "driver-one-lead" or only is None:
             continue
-        other = only.owner + ("-" if only.terminal == "+" else "+")
-        wrong = [wire for wire in circuit.joints.get(other, ()) if wire in misplaced]
+        other = other_pad(only.point)
+        wrong = [
+            wire for wire in misplaced if other in (wire.first, wire.second) and returns & {wire.first, wire.second}
+        ]
         partner = end.partner
         if wrong:
             help_text = f"`{other}` is joined to the return as well: write `{only.point}` there"
@@ -57,7 +60,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         yield RULE.finding(
             wrong[0].span if wrong else evidence.place(other),
             f"`{only.point}` is not wired",
-            label=f"`{other}` is joined twice" if wrong else f"`{other}` is wired, `{only.point}` is not",
+            label=f"`{other}` is joined to both sides" if wrong else f"`{other}` is wired, `{only.point}` is not",
             why="no current flows through a driver with one lead",
             help=help_text,
             places=(Label(evidence.place(partner.point), "this end is open too"),) if partner else (),

@@ -31,7 +31,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.checks.faults.wording import chain_places, remedy, replaced_parts, replaced_places
+from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -39,14 +40,15 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         if short.kind != "driver-shorted" or short.blamed is None:
             continue
         (driver,) = short.owners
+        missing = replaced_parts(evidence, short)
         yield RULE.finding(
             short.blamed.span,
             f"`{driver}+` and `{driver}-` are one net",
             label="joins the two pads" if len(short.chain) == 1 else "part of the chain that joins the two pads",
             why=f"`{driver}` is shorted: it stays silent, and its filter works into a short",
-            help="take out the joint that does not belong",
-            places=[Label(wire.span, "also in the chain") for wire in short.chain if wire.span != short.blamed.span],
-            subjects=(driver,),
+            help=remedy(missing, "take out the joint that does not belong"),
+            places=[*chain_places(short), *replaced_places(evidence, missing)],
+            subjects=(driver, *missing),
         )
 
 

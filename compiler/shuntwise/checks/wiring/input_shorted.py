@@ -34,6 +34,7 @@ from collections import deque
 from collections.abc import Iterator
 
 from shuntwise import units as u
+from shuntwise.checks.faults.wording import chain_places, remedy, replaced_parts, replaced_places
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Label, Rule, Severity
 from shuntwise.graph.circuit import Edge
 
@@ -42,14 +43,15 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for short in evidence.faults.shorts:
         if short.kind != "input-shorted" or short.blamed is None:
             continue
+        missing = replaced_parts(evidence, short)
         yield RULE.finding(
             short.blamed.span,
             f"`{short.between[0]}` and `{short.between[1]}` are one net",
             label="joins the two" if len(short.chain) == 1 else "part of the chain that joins the two",
             why="the amplifier is shorted",
-            help="take out the joint that does not belong",
-            places=[Label(wire.span, "also in the chain") for wire in short.chain if wire.span != short.blamed.span],
-            subjects=short.owners,
+            help=remedy(missing, "take out the joint that does not belong"),
+            places=[*chain_places(short), *replaced_places(evidence, missing)],
+            subjects=(*short.owners, *missing),
         )
     yield from _bridged_by_parts(evidence)
 

@@ -1,38 +1,53 @@
 """A pad of an input or of a pair of posts, or a terminal of a tapped coil, that nothing is wired to.
 
-What it finds: an input or pair of posts with one pad unwired, or with both. An input whose wire is lacking at
-an open end elsewhere is not told of again. For a tapped coil with one unwired terminal it is a warning.
+What it finds: an input or pair of posts with one pad unwired, or with both. An input is not told of when a
+driver has no way back, or an end is open, for want of a wire to that pad: the finding is made there. For a
+tapped coil with one unwired terminal it is a warning.
 
 Why it matters: current must come back to the amplifier: an input with one wired pad feeds nothing. A tapped
 coil without its tap is a dearer plain coil.
 
 Bad:
+    input low
+    input high
     driver woofer 8 ohm
     driver tweeter 8 ohm
     coil L1 0.82 mH
     capacitor C1 6.8 uF
     leg woofer {
-      input+ -- L1 -- woofer+
-      ^^^^^^
-      woofer- -- bar
+      low+ -- L1 -- woofer+
+      woofer- -- low-
     }
     leg tweeter {
-      input+ -- C1 -- tweeter+
-      tweeter- -- bar
+      high+ -- C1 -- tweeter+
+      ^^^^^
+      tweeter- -- low-
     }
 
-Good:
+or:
+    posts through
+    ^^^^^^^^^^^^^
     driver woofer 8 ohm
-    driver tweeter 8 ohm
     coil L1 0.82 mH
-    capacitor C1 6.8 uF
     leg woofer {
       input+ -- L1 -- woofer+
       woofer- -- return
     }
+
+Good:
+    input low
+    input high
+    driver woofer 8 ohm
+    driver tweeter 8 ohm
+    coil L1 0.82 mH
+    capacitor C1 6.8 uF
+    leg woofer {
+      low+ -- L1 -- woofer+
+      woofer- -- low-
+    }
     leg tweeter {
-      input+ -- C1 -- tweeter+
-      tweeter- -- return
+      high+ -- C1 -- tweeter+
+      tweeter- -- high-
     }
 
 When to ignore it: a terminal of a tapped coil may stay free when the coil is in the drawer and a plain one is

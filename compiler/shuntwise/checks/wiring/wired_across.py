@@ -31,6 +31,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.faults.wording import chain_places, remedy, replaced_parts, replaced_places
 from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
 
 
@@ -43,18 +44,20 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         seen.add(wire.span)
         names = ", ".join(f"`{owner}`" for owner in short.owners)
         what = f"the link `{wire.link}`" if wire.link else "this wire"
-        others = [step for step in short.chain if step != wire and step.span != wire.span]
+        missing = replaced_parts(evidence, short)
+        usual = "take the link out with `omit`" if wire.link else "remove the wire, or wire it to where it belongs"
         yield RULE.finding(
             wire.span,
             f"{what} bridges {names}",
             label="joins what the part should keep apart" if len(short.owners) == 1 else "leads past the parts",
             why="all current takes the wire, and the part does nothing",
-            help="take the link out with `omit`" if wire.link else "remove the wire, or wire it to where it belongs",
+            help=remedy(missing, usual),
             places=[
                 *(Label(evidence.place(owner), "bridged") for owner in short.owners),
-                *(Label(step.span, "also in the chain that bridges") for step in others),
+                *chain_places(short),
+                *replaced_places(evidence, missing),
             ],
-            subjects=(*short.owners, *([wire.link] if wire.link else [])),
+            subjects=(*short.owners, *([wire.link] if wire.link else []), *missing),
         )
 
 

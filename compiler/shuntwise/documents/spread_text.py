@@ -1,0 +1,185 @@
+"""Spread -> the report of how builds differ, in plain words, and the bands as a table of numbers.
+
+In: a `Spread` and the design that it belongs to. Out: text of at most `WIDTH` cells a line (more only where a name is
+very long), safe to print, and CSV. It refuses to work anything out.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import groupby
+from math import floor, isnan
+
+import numpy as np
+import numpy.typing as npt
+
+from shuntwise import units as u
+from shuntwise.diagnostics.terminal import wrap
+from shuntwise.documents.summary import WIDTH, aligned, hanging
+from shuntwise.documents.table import Column
+from shuntwise.model.design import Design
+from shuntwise.tolerance.figures import Crossing, Figure
+from shuntwise.tolerance.spread import PERCENT, Band, FigureSpread, Spread, Yield
+
+MOST_PARTS = 3
+"""Parts named for each figure; the rest are counted together."""
+
+DISTRIBUTIONS = {
+    "uniform": "anywhere within it, every value as likely",
+    "normal": "normally distributed within it, the tolerance being three standard deviations and the rest cut off",
+}
+
+
+def spread_report(spread: Spread, design: Design, *, mark: str = "") -> str:
+    """The whole report; it ends with a line end."""
+    blocks = [_title(design, mark), _what(spread), _figures(spread), _yields(spread), _influences(spread)]
+    return "\n\n".join("\n".join(block) for block in blocks if block) + "\n"
+
+
+def _title(design: Design, mark: str) -> list[str]:
+    lines = wrap(design.title or "Design without a title", WIDTH)
+    if design.variant is not None:
+        title = next((v.title for v in design.variants if v.name == design.variant), None)
+        lines += wrap(f"variant {design.variant}" + (f": {title}" if title else ""), WIDTH)
+    return [*lines, f"design mark: {mark}"] if mark else lines
+
+
+def _what(spread: Spread) -> list[str]:
+    parts = sorted(spread.varying.parts, key=lambda part: (part.tolerance, part.label))
+    groups = [
+        f"{tolerance * 100:.3g} %: {', '.join(part.label for part in group)}"
+        for tolerance, group in groupby(parts, key=lambda part: part.tolerance)
+    ]
+    lines = wrap(
+        f"{spread.builds} builds, seed {spread.seed}. The value of every part that states a tolerance is "
+        f"{DISTRIBUTIONS[spread.distribution]}.",
+        WIDTH,
+    )
+    for group in groups:
+        lines += hanging(group)
+    if spread.varying.exact:
+        lines += wrap(f"Without a tolerance, and so exact: {', '.join(spread.varying.exact)}.", WIDTH)
+    return lines + wrap(
+        "Kept as stated: the resistance of coils and capacitors, the coupling of coils, and the drivers' models. "
+        "Real drivers differ too: what is shown is what the parts alone do.",
+        WIDTH,
+    )
+
+
+# --- figures
+
+
+def _figures(spread: Spread) -> list[str]:
+    heads = ("How the box comes out", "as stated", "9 builds in 10", "all builds", "worst found")
+    rows = [
+        (
+            f"  {one.figure.name}",
+            quantity(one.figure, one.nominal),
+            _range(one, one.percentiles[PERCENT.index(5)], one.percentiles[PERCENT.index(95)]),
+            _range(one, one.percentiles[0], one.percentiles[-1]),
+            _range(one, *one.worst),
+        )
+        for one in spread.figures
+    ]
+    lines = aligned([heads, *rows], left={0})
+    for one in spread.figures:
+        if one.missing:
+            lines += hanging(f"{one.missing} builds have no {one.figure.name}.")
+    if spread.all_corners:
+        corners = f"all {spread.corners} cases with every part at one end of its tolerance"
+    else:
+        corners = f"the {spread.corners} cases with every part at one end of its tolerance to which sensitivities point"
+    if any(isinstance(one.figure, Crossing) and one.figure.louder_db for one in spread.figures):
+        lines += hanging("Crossings: where the drivers are as loud, for the sensitivities that the design states.")
+    return lines + hanging(f"Worst found: over the builds and {corners}.")
+
+
+def quantity(figure: Figure, value: float) -> str:
+    """A figure's value with its unit; a dash if there is none."""
+    if isnan(value):
+        return "-"
+    if figure.dimension in (u.DECIBEL, u.DECIBEL_PER_OCTAVE):
+        return f"{value:z.2f} {u.SYMBOLS[figure.dimension]}"
+    return u.write(value, figure.dimension, 3)
+
+
+def _range(one: FigureSpread, low: float, high: float) -> str:
+    """From low to high, with units only where they are not that of the stated value."""
+    if isnan(low):
+        return "-"
+    cells = [quantity(one.figure, value).partition(" ") for value in (one.nominal, low, high)]
+    if len({unit for *_, unit in cells}) == 1:
+        return f"{cells[1][0]} to {cells[2][0]}"
+    return " to ".join("".join(cell) for cell in cells[1:])
+
+
+# --- yield
+
+
+def _yields(spread: Spread) -> list[str]:
+    if spread.met is None:
+        return ["Yield: the design expects nothing that depends on values"]
+    rows = [(f"  {share(one.share)}", _expectation(one)) for one in sorted(spread.yields, key=lambda one: one.share)]
+    if len(rows) > 1:
+        rows.append((f"  {share(spread.met)}", "all of these"))
+    return ["Yield: the share of builds that meet what the design expects", *aligned(rows, left={1})]
+
+
+def share(part: float) -> str:
+    """A share in per cent, rounded down, so that 100 % means all and 0.0 % may be a few."""
+    return "100 %" if part == 1 else f"{floor(part * 1000 + 1e-9) / 10:.1f} %"
+
+
+def _expectation(one: Yield) -> str:
+    return " ".join(one.expectation.span.text.split())
+
+
+# --- which part matters
+
+
+def _influences(spread: Spread) -> list[str]:
+    heads = ["Which part matters most", *[f"{place}." for place in range(1, MOST_PARTS + 1)], "the rest"]
+    rows = [_influence_row(one) for one in spread.figures if one.influences and one.deviation > 0]
+    if not rows:
+        return []
+    text = (
+        "Share of the variance of each figure that a part brings in, and what its whole tolerance upwards does to "
+        "the figure, both to first order."
+    )
+    return [*aligned([heads, *rows], left=set(range(MOST_PARTS + 2))), *hanging(text)]
+
+
+def _influence_row(one: FigureSpread) -> list[str]:
+    named = [influence for influence in one.influences[:MOST_PARTS] if influence.share >= 0.005]
+    cells = [f"{part.label} {part.share:.0%} ({_change(one.figure, part.effect)})" for part in named]
+    cells += [""] * (MOST_PARTS - len(cells))
+    rest = 1 - sum(part.share for part in named)
+    return [f"  {one.figure.name}", *cells, f"{rest:.0%}" if rest >= 0.005 else ""]
+
+
+def _change(figure: Figure, effect: float) -> str:
+    if figure.dimension in (u.DECIBEL, u.DECIBEL_PER_OCTAVE):
+        return f"{effect:+z.2f} dB"
+    return f"{'+' if effect > 0 else ''}{u.write(effect, figure.dimension, 2)}"
+
+
+# --- the bands as numbers
+
+
+def band_columns(spread: Spread) -> tuple[Column, ...]:
+    """Frequency, then for every driver (dB) and input (ohm) the stated build, the bands and the ends."""
+    columns = [Column("", "frequency", "Hz", "z.1f", spread.freq_hz)]
+    for bands, what, unit in ((spread.levels, "level", "dB"), (spread.impedances, "impedance", "ohm")):
+        for band in bands:
+            columns += [Column(band.owner, f"{what} {name}", unit, "z.2f", values) for name, values in _rows(band)]
+    return tuple(columns)
+
+
+def _rows(band: Band) -> Sequence[tuple[str, npt.NDArray[np.float64]]]:
+    named = [("least of builds" if p == 0 else "greatest of builds" if p == 100 else f"{p} %") for p in PERCENT]
+    return [
+        ("as stated", band.nominal),
+        *zip(named, band.percentiles, strict=True),
+        ("least found", band.worst[0]),
+        ("greatest found", band.worst[1]),
+    ]

@@ -1,0 +1,185 @@
+"""Declarations of parts, drivers and amplifier -> typed values.
+
+In: one declaration, the names in scope, the changes laid over it. Out: a `Part`, `Driver` or `Amplifier`; what is
+wrong with it goes to the scope. A part whose value is refused stays, so that it keeps its place in the wiring.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import replace
+
+from shuntwise import units as u
+from shuntwise.diagnostics.diagnostic import Label
+from shuntwise.model import findings, kinds
+from shuntwise.model.changes import Changes
+from shuntwise.model.design import Amplifier, Driver, ImpedanceTable, Part, Quantity
+from shuntwise.model.driver_check import check_driver
+from shuntwise.model.evaluate import Scope
+from shuntwise.model.items import read_items
+from shuntwise.model.measured import read_table
+from shuntwise.model.wiring import RETURN_WORDS
+from shuntwise.source import Source
+from shuntwise.syntax import tree as t
+
+_ROLE_NAME = re.compile(r"(woofer|mid|tweeter)(?:s?\d+|_\w+)?")
+
+
+def read_part(entry: t.PartDecl, label: str, scope: Scope, changes: Changes) -> Part:
+    """A part as declared and changed; `label` has the names of the networks around it in front."""
+    kind = kinds.KINDS[entry.kind.text]
+    span, name_span = entry.span, entry.name.span
+    value: Quantity | None = None
+    if kind.value is None:
+        if entry.value is not None:
+            scope.say(
+                findings.error(
+                    "unit-wrong-kind",
+                    entry.value.span,
+                    f"a {kind.word} has no value",
+                    help="a link is a wire; for a low resistance declare a resistor",
+                    subjects=(label,),
+                )
+            )
+    elif entry.value is None and label not in changes.sets:
+        example = {"coil": "0.82 mH", "tapped coil": "1.2 mH", "capacitor": "6.8 uF", "lamp": "5 ohm"}.get(kind.word)
+        scope.say(
+            findings.error(
+                "value-missing",
+                name_span,
+                f"`{label}` has no value",
+                label=f"a {kind.word} without {kind.value.meaning}",
+                help=f"write it behind the name: `{kind.word} {entry.name.text} {example or '3.3 ohm'}`",
+                subjects=(label,),
+            )
+        )
+    else:
+        value = changes.value(label, entry.value, kind.value, scope)
+    attributes = read_items(entry.items, kind, scope, label)
+    changes.lay_over(attributes, label, kind, scope)
+    if isinstance(entry.value, t.Code) and value is not None:
+        code = u.read_code(entry.value.text)
+        if code and code.tolerance and "tolerance" not in attributes.quantities:
+            attributes.quantities["tolerance"] = Quantity(code.tolerance, u.PLAIN, value.span, value.text)
+    construction = next(iter(attributes.words), None)
+    part = Part(
+        label,
+        kind.word,
+        value,
+        attributes.quantities,
+        construction,
+        attributes.notes,
+        changes.fitted(label),
+        span,
+        name_span,
+    )
+    return _with_tap(part, scope) if kind is kinds.TAPPED_COIL else part
+
+
+def _with_tap(part: Part, scope: Scope) -> Part:
+    """The tapped coil, without its value if its tap cannot be."""
+    tap = part.quantities.get("tap")
+    if tap is None:
+        scope.say(
+            findings.error(
+                "value-missing",
+                part.name_span,
+                f"`{part.label}` does not say where its tap is",
+                help="give the inductance from the start to the tap: `{ tap 0.3 mH }`",
+                subjects=(part.label,),
+            )
+        )
+    elif part.value is not None and tap.value >= part.value.value:
+        scope.say(
+            findings.error(
+                "tap-outside-coil",
+                tap.span,
+                "the tap has no less inductance than the whole coil",
+                label="from the start to the tap",
+                help="the value behind the name is the whole winding",
+                places=(Label(part.value.span, "the whole winding"),),
+                subjects=(part.label,),
+            )
+        )
+    else:
+        dcr, tap_dcr = part.quantities.get("dcr"), part.quantities.get("tap_dcr")
+        if tap_dcr is None or (dcr is not None and tap_dcr.value < dcr.value):
+            return part
+        scope.say(
+            findings.error(
+                "tap-outside-coil",
+                tap_dcr.span,
+                "the tap has no less resistance than the whole coil",
+                help="`dcr` is the resistance of the whole winding",
+                subjects=(part.label,),
+            )
+        )
+    return replace(part, value=None)
+
+
+def read_driver(
+    entry: t.DriverDecl, scope: Scope, changes: Changes, attached: Mapping[tuple[Source, str], Source | None]
+) -> Driver:
+    """A driver as declared and changed; `attached` holds the texts of data files by who names them and how."""
+    name = entry.name.text
+    kind = kinds.DRIVER
+    assert kind.value is not None
+    nominal = changes.value(name, entry.value, kind.value, scope)
+    attributes = read_items(entry.items, kind, scope, name, word_keys={"role": kinds.ROLES})
+    changes.lay_over(attributes, name, kind, scope)
+    role_word = attributes.keyed_words.get("role")
+    match = _ROLE_NAME.fullmatch(name)
+    role = role_word.text if role_word else match[1] if match else None
+    if name in RETURN_WORDS:
+        scope.say(
+            findings.error(
+                "reserved-name",
+                entry.name.span,
+                f"`{name}` cannot name a driver",
+                help="it is the word for the input's minus: choose another name",
+            )
+        )
+    quantities, named = attributes.quantities, attributes.files.get("measured")
+    table = _table(named, scope, attached)
+    written = {item.key.text for item in entry.items if item.key is not None}
+    said, refused = check_driver(name, quantities, written, named.span if named else None)
+    scope.diagnostics.extend(said)
+    return Driver(
+        name,
+        nominal,
+        quantities,
+        role,
+        attributes.notes,
+        entry.span,
+        entry.name.span,
+        measured=table,
+        measured_span=named.span if named else None,
+        model_refused=refused or (named is not None and table is None),
+    )
+
+
+def _table(
+    named: t.Text | None, scope: Scope, attached: Mapping[tuple[Source, str], Source | None]
+) -> ImpedanceTable | None:
+    """The table that a driver names; what is wrong with it has been said, or is said here."""
+    source = attached.get((named.span.source, named.value)) if named else None
+    if source is None:
+        return None
+    table, said = read_table(source)
+    scope.diagnostics.extend(said)
+    return table
+
+
+def read_amplifier(entry: t.AmplifierDecl, scope: Scope, changes: Changes) -> Amplifier:
+    """The amplifier as declared and changed."""
+    kind = kinds.AMPLIFIER
+    assert kind.value is not None
+    power = scope.typed(entry.power, kind.value, "amplifier")
+    load = scope.typed(entry.load, kinds.AMPLIFIER_LOAD, "amplifier")
+    attributes = read_items(entry.items, kind, scope, "amplifier", word_keys={"programme": kinds.PROGRAMMES})
+    changes.lay_over(attributes, "amplifier", kind, scope)
+    word = attributes.keyed_words.get("programme")
+    programme = word.text if word is not None else kinds.PROGRAMMES[0]
+    bridged = "bridged" in attributes.words
+    return Amplifier(power, load, attributes.quantities, bridged, entry.span, programme)
