@@ -34,11 +34,12 @@ class WiredPart:
     items: tuple[str, ...]
     nets: tuple[str, ...]
     legs: tuple[str, ...]
-    fitted: bool = True
+    worked_out: bool
 
     def declaration(self) -> str:
         items = f" {{ {', '.join(self.items)} }}" if self.items else ""
-        return f"{self.kind} {self.label} {self.value!r} {self.unit}{items}"
+        formula = "1 * " * self.worked_out  # no part is printed with it, and the checks know that
+        return f"{self.kind} {self.label} {formula}{self.value!r} {self.unit}{items}"
 
 
 @dataclass(frozen=True)
@@ -148,9 +149,9 @@ def unwire(circuit: Circuit) -> Wired:
             continue
         nets = tuple(words[circuit.net_of[f"{part.label}.{end}"]] for end in KINDS[part.kind].terminals)
         unit = UNITS[part.value.dimension]
-        parts.append(
-            WiredPart(flat(part.label), part.kind, part.value.value, unit, _items(part), nets, legs_of(part.label))
-        )
+        label, legs = flat(part.label), legs_of(part.label)
+        worked_out = re.fullmatch(r"[\d.]+\s*[^\W\d_]+", part.value.text) is None
+        parts.append(WiredPart(label, part.kind, part.value.value, unit, _items(part), nets, legs, worked_out))
     drivers = [
         WiredDriver(
             name,

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from rules.compiling import findings_of
-
 from shuntwise.source import Source
 
 SHAPED = ("language", "wiring", "drivers", "intent", "values")

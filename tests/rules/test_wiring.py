@@ -196,9 +196,8 @@ HEALTHY = [
     Case("two unlike parts side by side", two_way(
         declared="resistor R9 8.2 ohm", tweeter=(*TWEETER, "tweeter+ -- R9 -- tweeter-", "input+ -- hp2 -- R2 -- hp"),
         more="resistor R2 1 kohm")),
-    Case("a file that only offers networks",
-         "network pad (into, out) {\n resistor R1 3.3 ohm\n into -- R1 -- out\n}\n"),
-    Case("nothing at all", ""),
+    Case("a network that nothing uses", two_way(
+         declared="network pad (into, out) {\n resistor R9 3.3 ohm\n into -- R9 -- out\n}")),
 ]  # fmt: skip
 
 
@@ -294,7 +293,8 @@ SLIPS = [
          woofer=("input+ -- (L1 | R9)", *WOOFER[1:])), [("half-fitted", "L1")]),
     Case("a part left out of a walk that shorts the driver then",
          two_way(woofer=(WOOFER[0], "woofer+ -- woofer-", WOOFER[2])), [("driver-shorted", "woofer+ -- woofer-")]),
-    Case("a part left out of a walk that bridges another then", two_way(tweeter=(TWEETER[0], "hp -- return", TWEETER[2])),
+    Case("a part left out of a walk that bridges another then",
+         two_way(tweeter=(TWEETER[0], "hp -- return", TWEETER[2])),
          [("part-not-wired", "L2")]),
     Case("a walk through a used network forgotten", """
         include "notch" from library
@@ -558,6 +558,8 @@ PAIRS = [
 
 
 DOUBT = [
+    Case("a node beside an unknown name, and nowhere else", two_way(woofer=(*WOOFER, "spur -- L7")),
+         [("unknown-name", "L7")]),
     Case("a label typed for another part's", two_way(woofer=(WOOFER[0], "woofer+ -- C2 -- return", WOOFER[2])),
          [("walked-twice", "C2")]),
     Case("a driver's name misspelt", two_way(woofer=(*WOOFER[:2], "wofer- -- return")), [("unknown-name", "wofer")]),

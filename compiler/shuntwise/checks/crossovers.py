@@ -16,7 +16,7 @@ from dataclasses import dataclass
 from math import exp, log, pi
 from statistics import fmean, median
 
-from shuntwise.checks.pads import load_ohm, value_of
+from shuntwise.checks.pads import drivers_ohm, value_of
 from shuntwise.checks.structure import Block, Ladder
 from shuntwise.model.design import Design
 
@@ -40,7 +40,7 @@ class Estimate:
 def estimates(design: Design, ladder: Ladder, high_pass: bool) -> tuple[Estimate, ...]:
     """One for each coil and capacitor of a leg's low-pass or high-pass; none for orders without a prototype."""
     order = ladder.high_pass_order if high_pass else ladder.low_pass_order
-    load = load_ohm(design, ladder)
+    load = drivers_ohm(design, ladder)  # a pad keeps the load; one that does not is another rule's
     if order not in BUTTERWORTH or load is None:
         return ()
     found = []

@@ -16,6 +16,10 @@ GLOWING = 0.5
 """A lamp of more than this share of its hot resistance is one that glows."""
 
 
+DAMPING = 0.3
+"""A resistor below this share of the nominal impedance, in a row with a capacitor, damps it and makes no Zobel."""
+
+
 @dataclass(frozen=True)
 class SeriesResistor:
     """A resistor in the path of a ladder.
@@ -51,31 +55,43 @@ def series_resistors(ladder: Ladder) -> Iterator[SeriesResistor]:
         yield SeriesResistor(step, behind, ahead, later, ladder.steps[index + 1 :])
 
 
-def load_ohm(design: Design, ladder: Ladder) -> float | None:
-    """What the filter is loaded with (ohm): the nominal impedance, drivers of one kind together, and the pad.
+def drivers_ohm(design: Design, ladder: Ladder) -> float | None:
+    """The nominal impedance of the driver with those beside it and in a row with it (ohm); None if one is unknown."""
+    impedance = 0.0
+    for name in (ladder.driver.name, *ladder.twins):
+        nominal = nominal_ohm(design.drivers, name)
+        if nominal is None:
+            return None
+        impedance += 1 / nominal
+    impedance = 1 / impedance
+    for step in ladder.steps:
+        if step.block.is_driver:
+            nominal = nominal_ohm(design.drivers, step.block.label)
+            if nominal is None:
+                return None
+            impedance += nominal
+    return impedance
 
-    Resistors are gathered from the driver back to the nearest coil or capacitor in its path. None where a
-    value is not known.
+
+def load_ohm(design: Design, ladder: Ladder) -> float | None:
+    """What the filter is loaded with (ohm): the drivers and the pad; None where a value is not known.
+
+    Resistors are gathered from the driver back to the nearest coil or capacitor in its path.
     """
-    impedance = nominal_ohm(design.drivers, ladder.driver.name)
+    impedance = drivers_ohm(design, ladder)
     if impedance is None:
         return None
-    for twin in ladder.twins:
-        other = nominal_ohm(design.drivers, twin)
-        if other is None:
-            return None
-        impedance = _parallel(impedance, other)
     for count in range(len(ladder.steps), -1, -1):
         for shunt in ladder.across("R"):
             if len(shunt.ahead) == count:
                 across = value_of(design, shunt.block)
                 if across is None:
                     return None
-                impedance = _parallel(impedance, across)
+                impedance = impedance * across / (impedance + across)
         if count == 0 or ladder.steps[count - 1].block.letter not in ("R", "D"):
             break
         block = ladder.steps[count - 1].block
-        in_path = nominal_ohm(design.drivers, block.label) if block.is_driver else value_of(design, block)
+        in_path = value_of(design, block) if block.letter == "R" else 0.0
         if in_path is None:
             return None
         impedance += in_path
@@ -103,6 +119,19 @@ def value_of(design: Design, block: Block) -> float | None:
     return sum(known) if adds else 1 / sum(1 / value for value in known)
 
 
+def damped_shunts(design: Design, ladder: Ladder) -> tuple[Shunt, ...]:
+    """Rows of a capacitor and a small resistor behind a coil: a filter's capacitor with damping, not a Zobel."""
+    nominal = nominal_ohm(design.drivers, ladder.driver.name)
+    found = []
+    for shunt in ladder.shunts:
+        block = shunt.block
+        if block.form == "chain" and set(block.letters) == {"C", "R"} and not shunt.at_input and nominal is not None:
+            resistor = design.parts[block.one("R")].value
+            if resistor is not None and resistor.value < DAMPING * nominal:
+                found.append(shunt)
+    return tuple(found)
+
+
 def glows(design: Design, ladder: Ladder) -> bool:
     """Does a lamp in the path have its hot resistance? The leg is then shown in overload, and has no band to judge."""
     for step in ladder.steps:
@@ -112,7 +141,3 @@ def glows(design: Design, ladder: Ladder) -> bool:
                 if lamp.value is not None and lamp.value.value > GLOWING * lamp.get("hot", float("inf")):
                     return True
     return False
-
-
-def _parallel(a: float, b: float) -> float:
-    return a * b / (a + b)

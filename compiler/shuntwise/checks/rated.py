@@ -69,7 +69,7 @@ def watts(value: float) -> str:
 
 
 def ohms(value: float) -> str:
-    return _round(value, u.OHM)
+    return _round(value, u.OHM) if value >= 1e-3 else "less than 0.001 ohm"
 
 
 def hertz(value: float) -> str:

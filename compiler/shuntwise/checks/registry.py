@@ -129,6 +129,7 @@ from shuntwise.checks.values import (
     no_effect_part,
     off_series,
     pad_load_off,
+    spread_too_wide,
     trap_too_broad,
     tweeter_too_low,
     zobel_off,
@@ -146,6 +147,7 @@ from shuntwise.checks.wiring import (
     legs_crossed,
     look_alike_names,
     loose_node,
+    no_driver,
     no_way_back,
     part_not_wired,
     role_missing,
@@ -199,6 +201,7 @@ LANGUAGE: tuple[ModuleType, ...] = (
 )
 
 WIRING: tuple[ModuleType, ...] = (
+    no_driver,
     same_label_twice,
     label_kind_clash,
     role_missing,
@@ -278,6 +281,7 @@ VALUES: tuple[ModuleType, ...] = (
     level_out_of_line,
     loaded_peak,
     no_effect_part,
+    spread_too_wide,
 )
 
 RATINGS: tuple[ModuleType, ...] = (

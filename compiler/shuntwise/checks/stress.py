@@ -81,6 +81,8 @@ def work_out(evidence: Evidence) -> Stress | Lacking:
         return Lacking("an `amplifier` with its power and load")
     if amplifier.power is None or amplifier.load is None:
         return Lacking("a sound power and load of the amplifier")
+    if not evidence.network.elements:
+        return Lacking("a circuit that carries current")
     crest = amplifier.quantities.get("crest")
     signal = amplifier_signal(
         amplifier.power.value,
@@ -168,7 +170,7 @@ class Stress:
         """The least impedance where its phase is beyond an angle, copper cold, and the phase there (degrees)."""
         admittance = self.working.admittance(feed)[0]
         phase_deg = -np.degrees(np.angle(admittance))
-        ohm = np.where(np.abs(phase_deg) > angle_deg, 1 / np.abs(admittance), np.inf)
+        ohm = np.where(np.abs(phase_deg) > angle_deg, _ohms(np.abs(admittance)), np.inf)
         at = int(ohm.argmin())
         return Least(float(ohm[at]), float(self.working.freq_hz[at])), float(phase_deg[at])
 
@@ -187,6 +189,8 @@ class Stress:
 
     def bears_unplugged(self, owner: str) -> dict[str, Bearing]:
         """What a part or driver bears, by the driver that is off."""
+        if not self.unplugged_drivers:
+            return {}
         return {
             driver: self._bearing(self.unplugged, owner, slice(case, case + 1))
             for case, driver in enumerate(self.unplugged_drivers)
@@ -194,8 +198,10 @@ class Stress:
 
     def unplugged_loads(self, feed: str) -> dict[str, tuple[Least, float]]:
         """By the driver that is off: the least impedance, and the programme's r.m.s. current (A) at an input."""
+        if not self.unplugged_drivers:
+            return {}
         admittance = np.abs(self.unplugged.admittance(feed))
-        least, amperes = 1 / greatest(admittance), self.signal.programme(admittance)
+        least, amperes = _ohms(greatest(admittance)), self.signal.programme(admittance)
         freq_hz = self.unplugged.freq_hz[admittance.argmax(-1)]
         return {
             driver: (Least(float(least[case]), float(freq_hz[case])), float(amperes[case]))
@@ -220,7 +226,7 @@ class Stress:
         response = solve_cases(self.solver, values, freq_hz, parts=False)
         signal = self.signal.at(freq_hz)
         volts = {d.name: signal.programme(np.abs(response.driver_voltage(d.name))) for d in network.drivers}
-        least = {feed.name: 1 / greatest(np.abs(response.admittance(feed.name))) for feed in network.feeds}
+        least = {feed.name: _ohms(greatest(np.abs(response.admittance(feed.name)))) for feed in network.feeds}
         return tuple(
             Failure(label, short, feed, float(ohm[case]), {name: float(v[case]) for name, v in volts.items()})
             for feed, ohm in least.items()
@@ -252,6 +258,12 @@ class Stress:
     def _curve(phasors: list[Any]) -> Any:
         """The greatest magnitude of a part's branches, (cases, F)."""
         return np.max(np.abs(phasors), axis=0)
+
+
+def _ohms(siemens: Any) -> Any:
+    """Impedances of admittances; infinite where no current flows at all."""
+    with np.errstate(divide="ignore"):
+        return 1 / siemens
 
 
 def _terminals(branch: Branch) -> tuple[tuple[str, ...], tuple[str, ...]]:

@@ -32,7 +32,7 @@ def run(options: argparse.Namespace) -> int:
     if not require_network(compilation):
         return FINDINGS
     from shuntwise.documents.mark import design_mark
-    from shuntwise.documents.spread_text import spread_report
+    from shuntwise.documents.tolerance_text import spread_report
     from shuntwise.tolerance.spread import MOST_BUILDS, NothingVaries, spread
 
     if not 1 <= options.builds <= MOST_BUILDS:
@@ -59,9 +59,9 @@ def run(options: argparse.Namespace) -> int:
 
 def _write(folder: str, result: Spread, design: Any, report: str, mark: str) -> str:
     """Everything into a folder; returns what to say of it."""
-    from shuntwise.documents.spread_plot import impedance_spread_plot, level_spread_plot
-    from shuntwise.documents.spread_text import band_columns
     from shuntwise.documents.table import as_csv
+    from shuntwise.documents.tolerance_plot import impedance_spread_plot, level_spread_plot
+    from shuntwise.documents.tolerance_text import band_columns
 
     levels, impedance = level_spread_plot(result, design, mark=mark), impedance_spread_plot(result, design, mark=mark)
     files = {

@@ -78,7 +78,8 @@ class _Joining:
             elif before is not None and into is not None:
                 self.join(before, into, stops[index - 1].span.to(stop.span))
             else:  # one side is unknown: the other side may be joined to anything
-                self.in_doubt.update(point for point in (before, into) if point is not None)
+                for point in (before, into):
+                    self.doubt(point)
             before = out_of
         return first, before
 
@@ -122,11 +123,17 @@ class _Joining:
         for chain in stop.chains:
             for end, point in zip(ends, self.chain(chain, leg), strict=True):
                 if point is None:
-                    self.in_doubt.add(end)
+                    self.doubt(end)
                 else:
                     self.join(end, point, stop.span)
         self.groups.append(frozenset(_parts(stop)))
         return ends
+
+    def doubt(self, point: str | None) -> None:
+        """This point may be joined to anything; it is known from now on, though nothing may reach it."""
+        if point is not None:
+            self.points[point]
+            self.in_doubt.add(point)
 
     def note(self, owner: str, span: Span, leg: int | None) -> None:
         self.spans[owner].append(span)

@@ -186,7 +186,7 @@ class _Reading:
             findings.error(
                 "attribute-twice",
                 again,
-                f"{meaning} of `{self.subject}` is given twice",
+                f"{meaning} is given twice for `{self.subject}`",
                 label="again",
                 places=(Label(first, "first here"),),
                 help="keep one of them",

@@ -6,7 +6,8 @@ does not see:
 
 1. lost or unknown text: its nets are in doubt, and nothing is said of what is missing there;
 2. things that stand in no walk (`ends`);
-3. open ends, where nothing else arrives; two ends that one missing wire would join are one fault (`ends`);
+3. open ends, where nothing else arrives (`ends`); two ends that one missing wire would join are one fault,
+   and a missing walk is told of at what stands in no walk, not at all that it left open (`pairing`);
 4. shorts: inputs, posts, drivers, then parts; what only an earlier short joins is not seen (`shorts`);
 5. edges that carry no current for none of these reasons (`dead`).
 

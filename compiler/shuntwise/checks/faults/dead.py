@@ -19,7 +19,10 @@ DeadKind = Literal["two-islands", "no-way-back", "dead-twig"]
 
 @dataclass(frozen=True)
 class Dead:
-    """`edges` carry no current; `owners` are whose they are. `contact` is the net at which they hang on the rest, "" for an island."""
+    """`edges` carry no current; `owners` are whose they are.
+
+    `contact` is the net at which they hang on the rest, "" for an island.
+    """
 
     kind: DeadKind
     edges: tuple[Edge, ...]

@@ -45,7 +45,7 @@ def find_ends(circuit: Circuit, clusters: Sequence[Cluster]) -> Ends:
         if cluster.nets.isdisjoint(explained | {end.net for end in ends}):
             ends += finding.open_together(cluster)
     told = pair(circuit, clusters, ends, explained, unwired)
-    return Ends(unwired, told.ends, explained | told.nets, told.inputs)
+    return Ends(unwired, told.ends, frozenset(explained | told.nets), told.inputs)
 
 
 class _Finding:

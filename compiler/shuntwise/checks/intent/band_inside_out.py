@@ -33,26 +33,34 @@ from collections.abc import Iterator
 
 from shuntwise import units
 from shuntwise.checks.crossovers import corner_hz
+from shuntwise.checks.intent.trap_wrong_way import traps_in_path
 from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.checks.structure import Ladder
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for ladder in evidence.structure.ladders.values():
-        if not (ladder.series("C") and ladder.series("L")):
-            continue
-        begin, end = corner_hz(evidence.design, ladder, True), corner_hz(evidence.design, ladder, False)
-        if begin is not None and end is not None and begin > end:
+        corners = inside_out(evidence, ladder)
+        if corners is not None:
             cap, coil = ladder.series("C")[0].block.label, ladder.series("L")[0].block.label
-            shown = units.write(begin, units.HERTZ, 2), units.write(end, units.HERTZ, 2)
+            begin, end = (units.write(corner, units.HERTZ, 2) for corner in corners)
             yield RULE.finding(
                 evidence.place(cap),
-                f"the band of `{ladder.driver.name}` is inside out: it begins at {shown[0]} and ends at {shown[1]}",
+                f"the band of `{ladder.driver.name}` is inside out: it begins at {begin} and ends at {end}",
                 label="the high-pass begins with this part",
                 why="nothing passes both filters",
                 help="exchange the values of the two filters, or mend the one that is wrong",
                 places=(Label(evidence.place(coil), "the low-pass begins with this part"),),
                 subjects=(ladder.driver.name, cap, coil),
             )
+
+
+def inside_out(evidence: Evidence, ladder: Ladder) -> tuple[float, float] | None:
+    """The corners (Hz) of high-pass and low-pass, if the first lies above the second."""
+    if not (ladder.series("C") and ladder.series("L")) or (ladder.role == "woofer" and traps_in_path(ladder)):
+        return None
+    begin, end = corner_hz(evidence.design, ladder, True), corner_hz(evidence.design, ladder, False)
+    return (begin, end) if begin is not None and end is not None and begin > end else None
 
 
 RULE = Rule("band-inside-out", Severity.WARNING, "structure", check)

@@ -52,7 +52,7 @@ from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     structure = evidence.structure
-    if structure.dc_paths or any(lacks_shunt(ladder) for ladder in structure.ladders.values()):
+    if structure.dc_paths or any(lacks_shunt(evidence, ladder) for ladder in structure.ladders.values()):
         return
     for block in structure.across_input:
         if block.letter == "C":

@@ -2,8 +2,8 @@
 
 What it finds: by solving, an `expect` line whose number does not come out. Crossings are those of the levels at the
 drivers' pads, with the sensitivities added where both drivers state theirs. A corner is 3 dB below the level that
-most of the driver's band has, or as far below as the line says. Levels are dB re the input. A driver is reversed if its minus
-pad is nearer to the input's plus with every part replaced by 1 ohm.
+most of the driver's band has, or as far below as the line says. Levels are dB re the input. A driver is reversed if
+its minus pad is nearer to the input's plus with every part replaced by 1 ohm.
 
 Why it matters: `expect` lines are what the box is made for. A part that slipped shows here first.
 

@@ -52,6 +52,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.intent.zobel_without_r import is_zobel_capacitor
+from shuntwise.checks.pads import damped_shunts
 from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
 from shuntwise.checks.structure import Ladder
 
@@ -59,7 +61,7 @@ from shuntwise.checks.structure import Ladder
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     stated = stated_polarities(evidence)
     for lower, upper in evidence.structure.neighbours():
-        wanted = opposite_wanted(lower, upper)
+        wanted = opposite_wanted(evidence, lower, upper)
         if wanted is None or wanted == (lower.turned != upper.turned) or stated & {*names(lower, upper)}:
             continue
         order, ways = ("second", "the same way") if wanted else ("fourth", "opposite ways")
@@ -87,11 +89,17 @@ def stated_polarities(evidence: Evidence) -> set[str]:
     return {name for e in expectations if e.quantity == "polarity" for name in e.subjects}
 
 
-def opposite_wanted(lower: Ladder, upper: Ladder) -> bool | None:
+def orders(evidence: Evidence, lower: Ladder, upper: Ladder) -> tuple[int, int]:
+    """The orders of the two filters at a crossover: the lower's low-pass and the upper's high-pass."""
+    zobels = sum(is_zobel_capacitor(evidence, lower, shunt) for shunt in lower.across("C"))
+    damped = len(damped_shunts(evidence.design, lower))
+    return lower.low_pass_order - zobels + damped, upper.high_pass_order
+
+
+def opposite_wanted(evidence: Evidence, lower: Ladder, upper: Ladder) -> bool | None:
     """Should these neighbours be opposite ways round? None where their filters leave it open."""
-    if lower.low_pass_order != upper.high_pass_order:
-        return None
-    return {2: True, 4: False}.get(upper.high_pass_order)
+    low, high = orders(evidence, lower, upper)
+    return {2: True, 4: False}.get(high) if low == high else None
 
 
 RULE = Rule("polarity-even-order", Severity.ADVICE, "structure", check)

@@ -49,6 +49,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.intent.trap_wrong_way import traps_in_path
 from shuntwise.checks.pads import series_resistors
 from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
 
@@ -65,7 +66,8 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                     seen.add(step.block.one("R"))
                     yield _finding(evidence, step.block.one("R"), ladder.driver.name, True)
         for place in series_resistors(ladder):
-            if place.label in seen or place.shunt_behind:
+            trapped = any(place.label in trap for trap in traps_in_path(ladder))
+            if place.label in seen or place.shunt_behind or (ladder.role == "woofer" and trapped):
                 continue
             if ladder.role == "woofer" or any(shunt.block.letter == "L" for shunt in place.later_shunts):
                 seen.add(place.label)

@@ -46,13 +46,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.pads import damped_shunts
 from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
 from shuntwise.checks.structure import Ladder
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     structure = evidence.structure
-    lacking = [ladder for ladder in structure.ladders.values() if lacks_shunt(ladder)]
+    lacking = [ladder for ladder in structure.ladders.values() if lacks_shunt(evidence, ladder)]
     if structure.dc_paths or not lacking:
         return
     for block in structure.across_input:
@@ -69,9 +70,11 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             )
 
 
-def lacks_shunt(ladder: Ladder) -> bool:
+def lacks_shunt(evidence: Evidence, ladder: Ladder) -> bool:
     """Has this leg fewer capacitors across it than coils in it?"""
-    return ladder.role != "tweeter" and len(ladder.across("C")) < len(ladder.series("L"))
+    coils = [part for step in ladder.series("L") for part in step.block.flat("chain")]
+    across = len(ladder.across("C")) + len(damped_shunts(evidence.design, ladder))
+    return ladder.role != "tweeter" and across < len(coils)
 
 
 RULE = Rule("shunt-before-coil", Severity.ERROR, "structure", check)

@@ -81,11 +81,11 @@ def _finding(evidence: Evidence, ladder: Ladder, labels: tuple[str, ...], where:
 def traps_across(evidence: Evidence, ladder: Ladder) -> tuple[tuple[str, ...], ...]:
     """Coil, capacitor and any resistor that the author has put side by side, as a group, across this driver."""
     found = []
-    across = [shunt.block for shunt in ladder.shunts if shunt.block.form == "one" and not shunt.at_input]
+    across = [one for shunt in ladder.across("LCR") for one in shunt.block.ones]
     for group in evidence.circuit.groups:
-        ones = [one for block in across for one in block.ones if one[1] in group]
+        ones = [one for one in across if one[1] in group]
         if {"L", "C"} <= {letter for letter, _ in ones}:
-            found.append(tuple(label for _, label in ones))
+            found.append(tuple(label for _, label in sorted(ones, key=lambda one: "LCR".index(one[0]))))
     return tuple(found)
 
 
@@ -97,7 +97,7 @@ def traps_in_path(ladder: Ladder) -> tuple[tuple[str, ...], ...]:
         if sorted(step.block.letter for step in steps) == ["C", "L", "R"] and not any(
             shunt.block.a == steps[i].far for shunt in ladder.shunts for i in (0, 1)
         ):
-            found.append(tuple(step.block.label for step in steps))
+            found.append(tuple(step.block.labels[-1] for step in steps))
     return tuple(found)
 
 

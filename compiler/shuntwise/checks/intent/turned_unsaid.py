@@ -43,14 +43,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.intent.polarity_even_order import names, opposite_wanted, stated_polarities
+from shuntwise.checks.intent.polarity_even_order import names, opposite_wanted, orders, stated_polarities
 from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     stated = stated_polarities(evidence)
     for lower, upper in evidence.structure.neighbours():
-        if lower.turned == upper.turned or opposite_wanted(lower, upper) is not None or stated & {*names(lower, upper)}:
+        if lower.turned == upper.turned or opposite_wanted(evidence, lower, upper) is not None:
+            continue
+        if stated & {*names(lower, upper)} or not all(orders(evidence, lower, upper)):
             continue
         turned = upper if upper.turned else lower
         yield RULE.finding(

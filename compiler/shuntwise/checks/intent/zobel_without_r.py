@@ -50,9 +50,10 @@ from collections.abc import Iterator
 from math import sqrt
 
 from shuntwise import units
-from shuntwise.checks.pads import load_ohm, value_of
+from shuntwise.checks.pads import drivers_ohm, value_of
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
 from shuntwise.checks.structure import Ladder, Shunt
+from shuntwise.checks.values.decimal_slip import slipped
 
 LIVELY = 1.4
 """The Q from which a second-order low-pass is taken for a mistake: it then peaks by 3.5 dB and more."""
@@ -76,8 +77,10 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 
 def is_zobel_capacitor(evidence: Evidence, ladder: Ladder, shunt: Shunt) -> bool:
     design, q = evidence.design, ladder.driver.quantities
+    if slipped(evidence) & {*shunt.block.labels, *(step.block.label for step in ladder.series("L"))}:
+        return False
     coils = [value_of(design, step.block) for step in ladder.series("L")]
-    capacitor, load = value_of(design, shunt.block), load_ohm(design, ladder)
+    capacitor, load = value_of(design, shunt.block), drivers_ohm(design, ladder)
     if "re" not in q or "le" not in q or len(coils) != 1 or coils[0] is None or capacitor is None or load is None:
         return False
     ratio = capacitor / (q["le"].value / q["re"].value ** 2)

@@ -52,6 +52,7 @@ from math import log2
 
 from shuntwise import units
 from shuntwise.checks.bands import band
+from shuntwise.checks.intent.band_inside_out import inside_out
 from shuntwise.checks.pads import glows
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Label, Rule, Severity
 from shuntwise.checks.values.decimal_slip import slipped
@@ -63,7 +64,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     if slipped(evidence):
         return
     for lower, upper in evidence.structure.neighbours():
-        if glows(evidence.design, lower) or glows(evidence.design, upper):
+        if any(glows(evidence.design, ladder) or inside_out(evidence, ladder) for ladder in (lower, upper)):
             continue
         ends = band(evidence.sweep, lower.driver.name).ends_hz(HALF_DB)
         begins = band(evidence.sweep, upper.driver.name).begins_hz(HALF_DB)

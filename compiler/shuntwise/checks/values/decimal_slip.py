@@ -68,7 +68,10 @@ WINDOWS = {
 """Where values lie (F, H, ohm): common practice, no source."""
 
 BLEEDER_OHM = 1e3
-"""From here on a resistor is there to discharge a capacitor, not to shape anything."""
+"""From here on a resistor side by side with a capacitor is there to discharge it, not to shape anything."""
+
+MERE_LEAK_OHM = 4.7e3
+"""From here on a resistor shapes nothing, wherever it is."""
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -98,7 +101,7 @@ def _outside(evidence: Evidence) -> Iterator[tuple[str, float]]:
         if not part.fitted or part.value is None:
             continue
         window = WINDOWS.get("series capacitor" if part.label in in_path else part.kind)
-        if window is None or (part.kind == "resistor" and part.value.value >= BLEEDER_OHM and _bleeds(evidence, part)):
+        if window is None or _leaks(part) or bleeds(evidence, part):
             continue
         low, high = window
         factor = 1.0
@@ -118,8 +121,14 @@ def series_capacitors(structure: Structure) -> set[str]:
     }
 
 
-def _bleeds(evidence: Evidence, part: Part) -> bool:
-    """Does this resistor lie side by side with a capacitor?"""
+def _leaks(part: Part) -> bool:
+    return part.kind == "resistor" and part.value is not None and part.value.value >= MERE_LEAK_OHM
+
+
+def bleeds(evidence: Evidence, part: Part) -> bool:
+    """Is this a resistor that discharges a capacitor beside it?"""
+    if part.kind != "resistor" or part.value is None or part.value.value < BLEEDER_OHM:
+        return False
     ends = {evidence.circuit.net_of[f"{part.label}.start"], evidence.circuit.net_of[f"{part.label}.end"]}
     return any(
         {edge.plus, edge.minus} == ends

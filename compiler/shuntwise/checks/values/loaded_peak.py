@@ -58,8 +58,10 @@ import numpy as np
 from shuntwise import units
 from shuntwise.checks.bands import levels_db
 from shuntwise.checks.intent.taper_reversed import reversed_tapers
+from shuntwise.checks.intent.trap_undamped import traps
 from shuntwise.checks.intent.zobel_without_r import is_zobel_capacitor
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.structure import Ladder
 from shuntwise.checks.values.decimal_slip import slipped
 
 
@@ -68,10 +70,8 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         return
     told: set[str] = set()
     for name, ladder in evidence.structure.ladders.items():
-        if any(reversed_tapers(evidence, ladder)) or any(
-            is_zobel_capacitor(evidence, ladder, shunt) for shunt in ladder.across("C")
-        ):
-            continue  # another finding tells the cause
+        if _explained(evidence, ladder):
+            continue
         level = levels_db(evidence.sweep, name)
         at = int(np.argmax(level))
         if level[at] <= evidence.bound(RULE) or name in told:
@@ -86,6 +86,13 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             help="even out the voice coil with a Zobel, or fit the values to the real load",
             subjects=(name, *ladder.twins),
         )
+
+
+def _explained(evidence: Evidence, ladder: Ladder) -> bool:
+    """Does another finding tell why this filter rings?"""
+    undamped = any(name == ladder.driver.name and "R" not in block.letters for block, name in traps(evidence))
+    zobel = any(is_zobel_capacitor(evidence, ladder, shunt) for shunt in ladder.across("C"))
+    return undamped or zobel or any(reversed_tapers(evidence, ladder))
 
 
 RULE = Rule("loaded-peak", Severity.WARNING, "sound", check, Bound(3.0, units.DECIBEL))

@@ -52,7 +52,7 @@ import numpy as np
 from shuntwise import units
 from shuntwise.checks.bands import FLOOR_DB, Real
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
-from shuntwise.checks.values.decimal_slip import BLEEDER_OHM, slipped
+from shuntwise.checks.values.decimal_slip import bleeds, slipped
 from shuntwise.response.solve import Response
 
 OPEN = {"R": 1e9, "L": 1e6, "C": 1e-18}
@@ -100,7 +100,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 def _counts(evidence: Evidence, label: str) -> bool:
     part = evidence.design.parts[label]
     element = evidence.network.element.get(label)
-    return element is not None and not (part.kind == "resistor" and element.value >= BLEEDER_OHM)
+    return element is not None and not bleeds(evidence, part)
 
 
 def _row(evidence: Evidence, label: str) -> set[str]:

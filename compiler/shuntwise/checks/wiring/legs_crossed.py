@@ -76,7 +76,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 def _decibel(volts: float) -> str:
     from math import log10
 
-    return f"{20 * log10(max(float(volts), 1e-9)):.0f}"
+    return str(round(20 * log10(max(float(volts), 1e-9))))
 
 
 RULE = Rule("legs-crossed", Severity.ERROR, "sound", check, is_cause=True)

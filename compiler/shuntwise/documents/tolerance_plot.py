@@ -26,6 +26,8 @@ LOW, HIGH = PERCENT.index(5), PERCENT.index(95)
 HEARD_DB = 20.0
 """What lies further below a driver's greatest level than this is left out of the lower panel."""
 
+SHOWN = "In the shade and, below, between the lines: 9 builds in 10. Dotted: the worst found"
+
 STEPS = (0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50)
 """Steps of the lower panel's axis, in dB or %."""
 
@@ -35,7 +37,7 @@ def level_spread_plot(spread: Spread, design: Design, *, mark: str = "") -> Draw
     names = [band.owner for band in spread.levels]
     stated = _curves(spread.levels, [band.nominal for band in spread.levels])
     with drawing_settings():
-        what = f"Level across each driver, 9 of {spread.builds} builds in 10 in the shade"
+        what = f"Level across each driver. {SHOWN}"
         plot = Plot(spread.freq_hz, plot_heading(design, what, mark), (1.7, 1), names)
         low, high, step = level_range(stated)
         panel = plot.panel(0, "level / dB", (low, high), np.arange(low, high + step / 2, step))
@@ -55,7 +57,7 @@ def impedance_spread_plot(spread: Spread, design: Design, *, mark: str = "") -> 
     names = [band.owner for band in spread.impedances]
     stated = _curves(spread.impedances, [band.nominal for band in spread.impedances])
     with drawing_settings():
-        what = f"Impedance, 9 of {spread.builds} builds in 10 in the shade"
+        what = f"Impedance. {SHOWN}"
         plot = Plot(spread.freq_hz, plot_heading(design, what, mark), (1.7, 1), names)
         low, high, ticks = impedance_range(stated, [float(band.worst.min()) for band in spread.impedances])
         panel = plot.panel(0, "impedance / ohm", (low, high), ticks, logarithmic=True)
