@@ -36,9 +36,10 @@ coil L2 0.4 mH { dcr 0.3 ohm, 5 % }
 capacitor C1 12 uF { 5 %, esr 0.05 ohm }
 capacitor C2 5.6 uF
 resistor R1 2.2 ohm { 10 % }
-coupling L2 and T1 2 %
+coil L3 0.2 mH { dcr 0.15 ohm, 4 % }
+coupling L2 and L3 3 %
 leg woofer {
-  input+ -- T1 -- woofer+
+  input+ -- T1 -- L3 -- woofer+
   T1.tap -- C1 -- return
   woofer- -- return
 }

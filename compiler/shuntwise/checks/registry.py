@@ -130,6 +130,7 @@ from shuntwise.checks.values import (
     off_series,
     pad_load_off,
     spread_too_wide,
+    tolerance_wide,
     trap_too_broad,
     tweeter_too_low,
     zobel_off,
@@ -281,6 +282,7 @@ VALUES: tuple[ModuleType, ...] = (
     level_out_of_line,
     loaded_peak,
     no_effect_part,
+    tolerance_wide,
     spread_too_wide,
 )
 

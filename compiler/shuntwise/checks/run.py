@@ -29,19 +29,21 @@ def run(rules: Iterable[Rule], evidence: Evidence) -> Checked:
     """Run all rules on one design."""
     found: list[Diagnostic] = []
     not_checked: list[NotChecked] = []
-    sound = True
+    sound = settled = True
     for rule in rules:
         if rule.check is None:
             continue
-        obstacle = _obstacle(rule, evidence, sound)
+        obstacle = _obstacle(rule, evidence, sound, settled)
         if obstacle is not None:
             not_checked.append(obstacle)
             continue
         for result in _results(rule, rule.check, evidence):
             if isinstance(result, Diagnostic):
                 found.append(result)
-                if result.severity is Severity.ERROR and not accepted(result, evidence):
-                    sound &= rule.needs not in ("circuit", "structure") and not rule.is_cause
+                of_circuit = rule.needs in ("circuit", "structure") or rule.is_cause
+                if of_circuit and result.severity is not Severity.ADVICE and not accepted(result, evidence):
+                    settled = False
+                    sound &= result.severity is not Severity.ERROR
             else:
                 not_checked.append(result)
     return _obey(found, not_checked, evidence.design.waivers)
@@ -49,7 +51,7 @@ def run(rules: Iterable[Rule], evidence: Evidence) -> Checked:
 
 def _results(rule: Rule, check: Check, evidence: Evidence) -> Iterable[Diagnostic | NotChecked]:
     """What one rule says. Where a network turns out to have no single solution, that is what it lacks."""
-    if rule.needs not in ("network", "sound", "stress"):
+    if rule.needs not in ("network", "sound", "settled", "stress"):
         return check(evidence)
     from shuntwise.response.pivoted import SingularNetwork
 
@@ -61,9 +63,9 @@ def _results(rule: Rule, check: Check, evidence: Evidence) -> Iterable[Diagnosti
         return (rule.not_checked(f"a single solution at {write(singular.freq_hz, HERTZ)}", *singular.nodes),)
 
 
-def _obstacle(rule: Rule, evidence: Evidence, sound: bool) -> NotChecked | None:
+def _obstacle(rule: Rule, evidence: Evidence, sound: bool, settled: bool) -> NotChecked | None:
     """What a rule lacks, if it cannot run."""
-    if rule.needs == "structure":
+    if rule.needs in ("structure", "settled"):
         if not evidence.wiring_read:
             return rule.not_checked("wiring that could be read whole")
         if not sound:
@@ -71,10 +73,12 @@ def _obstacle(rule: Rule, evidence: Evidence, sound: bool) -> NotChecked | None:
         if not evidence.structure.whole:
             unfed = evidence.structure.unfed
             return rule.not_checked(f"a way in which an input feeds {' and '.join(f'`{n}`' for n in unfed)}", *unfed)
-    if rule.needs in ("network", "sound", "stress") and isinstance(evidence.lowered, Unlowered):
+    if rule.needs in ("network", "sound", "settled", "stress") and isinstance(evidence.lowered, Unlowered):
         return rule.not_checked(evidence.lowered.lacks, *evidence.lowered.subjects)
     if rule.needs in ("sound", "stress") and not sound:
         return rule.not_checked("a circuit without errors")
+    if rule.needs == "settled" and not settled:
+        return rule.not_checked("a circuit without errors and warnings")
     return None
 
 

@@ -22,7 +22,7 @@ from shuntwise.tolerance.figures import Crossing, Figure
 from shuntwise.tolerance.spread import PERCENT, Band, FigureSpread, Spread, Yield
 
 MOST_PARTS = 3
-"""Parts named for each figure; the rest are counted together."""
+"""Parts named for each figure."""
 
 DISTRIBUTIONS = {
     "uniform": "anywhere within it, every value as likely",
@@ -138,7 +138,7 @@ def _expectation(one: Yield) -> str:
 
 
 def _influences(spread: Spread) -> list[str]:
-    heads = ["Which part matters most", *[f"{place}." for place in range(1, MOST_PARTS + 1)], "the rest"]
+    heads = ["Which part matters most", *[f"{place}." for place in range(1, MOST_PARTS + 1)]]
     rows = [_influence_row(one) for one in spread.figures if one.influences and one.deviation > 0]
     if not rows:
         return []
@@ -146,15 +146,14 @@ def _influences(spread: Spread) -> list[str]:
         "Share of the variance of each figure that a part brings in, and what its whole tolerance upwards does to "
         "the figure, both to first order."
     )
-    return [*aligned([heads, *rows], left=set(range(MOST_PARTS + 2))), *hanging(text)]
+    return [*aligned([heads, *rows], left=set(range(MOST_PARTS + 1))), *hanging(text)]
 
 
 def _influence_row(one: FigureSpread) -> list[str]:
     named = [influence for influence in one.influences[:MOST_PARTS] if influence.share >= 0.005]
     cells = [f"{part.label} {part.share:.0%} ({_change(one.figure, part.effect)})" for part in named]
     cells += [""] * (MOST_PARTS - len(cells))
-    rest = 1 - sum(part.share for part in named)
-    return [f"  {one.figure.name}", *cells, f"{rest:.0%}" if rest >= 0.005 else ""]
+    return [f"  {one.figure.name}", *cells]
 
 
 def _change(figure: Figure, effect: float) -> str:

@@ -26,16 +26,17 @@ class Builder:
     """Builds entries of one source; `diagnostics` collects what had to be refused."""
 
     def __init__(self, source: Source) -> None:
-        self.source = source
+        self.source, self.length = source, len(source.text)
         self.diagnostics: list[Diagnostic] = []
         self.whole = self.refused = Span(source, 0, 0)
 
     # --- helpers
 
     def span(self, node: Node) -> Span:
+        # The reader puts a line end behind the text, and closes there what was left open.
         if isinstance(node, Token):
-            return Span(self.source, node.start_pos or 0, node.end_pos or 0)
-        return Span(self.source, node.meta.start_pos, node.meta.end_pos)
+            return Span(self.source, node.start_pos or 0, min(node.end_pos or 0, self.length))
+        return Span(self.source, node.meta.start_pos, min(node.meta.end_pos, self.length))
 
     def ident(self, token: Node) -> t.Ident:
         return t.Ident(str(token), self.span(token))

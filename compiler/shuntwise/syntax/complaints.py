@@ -12,7 +12,6 @@ nothing else: the parser goes on as if it had been written right.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
 
 from lark import Token
 
@@ -81,7 +80,7 @@ def nested_too_deep(brace: Span, most: int) -> Complaint:
 
 def _word_begins_walk(s: Situation) -> Complaint | None:
     """`input -- L1`, or a walk that begins at a node with the name of a statement."""
-    if len(s.entry) != 1 or s.entry[0].type in _STATION_LIKE or not re.match(r"--|[-=]?>|[–—→]", s.rest):
+    if len(s.entry) != 1 or s.entry[0].type in (*_STATION_LIKE, *ENDS) or not re.match(r"--|[-=]?>|[–—→]", s.rest):
         return None
     word, at = s.head, s.span_of(s.entry[0])
     if word == "input":
@@ -483,12 +482,8 @@ _WORDS_FOR = (
 
 
 def _expected_in_words(s: Situation) -> str:
-    return _said("what can stand here: ", (words for terminal, words in _WORDS_FOR if terminal in s.expected))
-
-
-def _said(lead: str, choices: Iterable[str]) -> str:
-    *most, last = choices or [""]
-    return lead + (", ".join(most) + " or " if most else "") + last if last else ""
+    *most, last = [words for terminal, words in _WORDS_FOR if terminal in s.expected] or [""]
+    return f"what can stand here: {', '.join(most)}{' or ' if most else ''}{last}" if last else ""
 
 
 CASES: tuple[Case, ...] = (

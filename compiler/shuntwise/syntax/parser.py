@@ -150,14 +150,18 @@ class _Reader:
     def offset(self, value: int) -> None:
         self.lexer.state.line_ctr.char_pos = value
 
-    def mark(self) -> None:
-        """Remember this place as one where an entry or an item may begin."""
+    def mark(self, *so_far: Token) -> None:
+        """Remember this place as one where an entry or an item may begin, or where its braces have been closed.
+
+        `so_far` is the closing brace in the second case.
+        """
         values = self.state.value_stack
         # The library grows the children of repeated rules in place, so their lengths are remembered too.
         lengths = [len(value.children) if isinstance(value, Tree) else 0 for value in values]
         self.safe = (list(self.state.state_stack), list(values), lengths)
         self.safe_offset = self.offset
-        self.entry = []
+        self.safe_entry = so_far
+        self.entry = [*so_far]
 
     def restore(self) -> None:
         states, values, lengths = self.safe
@@ -166,7 +170,7 @@ class _Reader:
                 del value.children[length:]
         self.state.state_stack[:], self.state.value_stack[:] = list(states), list(values)
         self.open_brackets = 0
-        self.entry = []
+        self.entry = [*self.safe_entry]
 
     @property
     def choices(self) -> dict[str, tuple[Any, Any]]:
@@ -249,13 +253,15 @@ class _Reader:
         divides = piece.type == "_NL" or (
             piece.type == "COMMA" and self.open_braces and not (self.entry and self.entry[0].type == "NETWORK")
         )
-        if piece.type == "LBRACE" or (divides and not self.open_brackets):
+        if piece.type == "RBRACE":
+            self.mark(piece)
+        elif piece.type == "LBRACE" or (divides and not self.open_brackets):
             self.mark()
         else:
             self.entry.append(piece)
 
     def span(self, piece: Token) -> Span:
-        return Span(self.source, piece.start_pos or 0, piece.end_pos or 0)
+        return Span(self.source, piece.start_pos or 0, min(piece.end_pos or 0, len(self.source.text)))
 
     def end(self) -> None:
         """Close what is still open at the end of the text, with one finding for each brace."""
@@ -367,17 +373,19 @@ class _Reader:
             self.mend(complaint.mend, failed)
 
     def mend(self, mend: Mend, failed: int) -> None:
+        tokens = mend.tokens
         if mend.anew:
             self.restore()
-        if not self.fits(*(piece.type for piece in mend.tokens)):
+            tokens = tokens[len(self.safe_entry) :]
+        if not self.fits(*(piece.type for piece in tokens)):
             self.lose(failed)
             return
         if mend.dropped:
             self.remember(failed, mend.resume)
-        if not mend.tokens:
+        if not tokens:
             self.surplus -= _surplus(self.text[failed : mend.resume])
         self.offset = mend.resume
-        for piece in mend.tokens:
+        for piece in tokens:
             self.feed(piece)
             self.surplus += piece.type == "LBRACE"
         if mend.guess:
@@ -392,12 +400,9 @@ class _Reader:
         if "\n" in self.text[begin : self.offset]:
             self.slips = 0
         self.remember(begin, self.offset)
-        # Braces that were opened since the safe point are skipped with the rest of the entry.
-        while self.open_braces and self.open_braces[-1].span.start >= begin:
-            self.open_braces.pop()
         self.surplus -= _surplus(self.text[begin : self.offset])
         self.restore()
-        self.mark()
+        self.mark(*self.safe_entry)
         self.close_forgotten_braces()
 
     def remember(self, begin: int, end: int) -> None:
@@ -409,7 +414,8 @@ class _Reader:
 
         Inside braces that is the next comma, line end or closing brace at the same depth; outside, the next
         line end at which all braces opened on the way are closed again. A group that is broken off may end
-        some lines below; if it does not, the line end will do.
+        some lines below; if it does not, the line end will do. What is left out behind a closing brace ends
+        before the comma or line end, which belongs to the statement.
         """
         depth = brackets = lines = 0
         line_end: int | None = None
@@ -430,12 +436,12 @@ class _Reader:
                 if depth and not (self.surplus > 0 and _begins_statement(self.text, match.end())):
                     continue
                 if not brackets:
-                    return match.end()
+                    return at if self.safe_entry else match.end()
                 line_end, lines = line_end or match.end(), lines + 1
                 if depth or lines > _LONGEST_GROUP or _begins_statement(self.text, match.end()):
                     return line_end
             elif piece == "," and inside and depth == 0 and not brackets and at >= failed:
-                return match.end()
+                return at if self.safe_entry else match.end()
         return len(self.text) if line_end is None else line_end
 
 

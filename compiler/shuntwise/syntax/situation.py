@@ -75,17 +75,18 @@ class Situation:
     @property
     def indent(self) -> str:
         """The blanks that the line begins with."""
-        start = self.text.rfind("\n", 0, self.span.start) + 1
+        start = self.text.rfind("\n", max(0, self.span.start - _LONGEST_LINE), self.span.start) + 1
         line = self.text[start : start + 80]
         return line[: len(line) - len(line.lstrip(" \t"))]
 
     def at(self, start: int, end: int) -> Span:
-        return Span(self.source, start, end)
+        """A span of the source, which may lack the line end that `text` ends with."""
+        return Span(self.source, start, min(end, len(self.source.text)))
 
     def span_of(self, token: Token) -> Span:
         """The token's place, without the line ends that an arrow may have swallowed."""
         start = token.start_pos or 0
-        return Span(self.source, start, start + len(str(token).split("\n", maxsplit=1)[0].rstrip()))
+        return self.at(start, start + len(str(token).split("\n", maxsplit=1)[0].rstrip()))
 
     def behind_last(self) -> Span:
         """The empty place right behind the last sound token, where something missing belongs."""

@@ -4,8 +4,8 @@ In: the curves of many builds on a grid of frequencies. Out: one number for each
 and its first-order effects by part. What each number means is what `expect` lines mean by it. It refuses to know how
 the builds came about.
 
-On the grid a crossing or corner lies on the straight line of level over log frequency between two points, a least
-impedance on the parabola through three. With 200 points from 20 Hz to 20 kHz both are good to about 1e-4 of
+On the grid a crossing or corner lies on the cubic of level over log frequency through four points, a least
+impedance on the parabola through three. With 200 points from 20 Hz to 20 kHz both are good to about 1e-5 of
 themselves, unless a resonance is narrower than the grid.
 """
 
@@ -29,8 +29,14 @@ from shuntwise.tolerance.first_order import impedance_effects, level_effects
 
 Real = npt.NDArray[np.float64]
 
+NEWTON_STEPS = 4
+"""From the middle of two points of the grid, between which levels are all but straight."""
+
+REFERENCE_HZ = tuple(np.geomspace(20.0, 20e3, 121).tolist())
+"""Where the reference of a corner is taken: as many points as the checks take, so that both mean the same corner."""
+
 IN_BAND_DB = 6.0
-"""A driver's band is where it gets more than its greatest level less this."""
+"""A driver's band goes from the first to the last frequency where it gets more than its greatest level less this."""
 
 
 @dataclass(frozen=True)
@@ -155,7 +161,7 @@ class Crossing(Figure):
 
 @dataclass(frozen=True)
 class Corner(Figure):
-    """Where a driver's level is `below_db` under the median level of its band (Hz), nearest to `near_hz`."""
+    """Where a driver's level is `below_db` under what it mostly is in its band (Hz), nearest to `near_hz`."""
 
     near_hz: float
     below_db: float = 3.0
@@ -168,9 +174,13 @@ class Corner(Figure):
     def dimension(self) -> u.Dimension:
         return u.HERTZ
 
+    @property
+    def points_hz(self) -> tuple[float, ...]:
+        return REFERENCE_HZ
+
     def of(self, curves: Curves) -> Real:
         square = curves.voltage_square[self.subjects[0]]
-        target = reference_db(square_to_db(square)) - self.below_db
+        target = reference_db(square_to_db(square[_reference_places(curves)])) - self.below_db
         return _crossings(curves.freq_hz, square, np.broadcast_to(10 ** (target / 10), square.shape), self.near_hz)
 
     def effects(self, solver: Solver, parts: Sequence[VaryingPart], nominal: Curves) -> Real:
@@ -179,8 +189,10 @@ class Corner(Figure):
             return np.zeros(len(parts))
         driver = self.subjects[0]
         here = level_effects(solver, parts, driver, [freq])[:, 0]
-        medians = nominal.freq_hz[_median_places(square_to_db(nominal.voltage_square[driver][:, 0]))]
-        reference = level_effects(solver, parts, driver, medians).mean(axis=1)
+        grid = _reference_places(nominal)
+        places, count = _most_common(square_to_db(nominal.voltage_square[driver][grid]))
+        common = nominal.freq_hz[grid[places[: count[0], 0]]]
+        reference = level_effects(solver, parts, driver, common).mean(axis=1)
         return np.asarray(-freq * (here - reference) / _steepness(solver, driver, freq))
 
 
@@ -220,41 +232,49 @@ class Impedance(Figure):
         return _vertex(np.log(curves.freq_hz[band]), square, at)
 
 
-def reference_db(level: Real) -> Real:
-    """The median of each build's level in its band, the widest stretch within IN_BAND_DB of the greatest; (builds,)."""
-    level = np.sort(np.where(_in_band(level), level, np.inf), axis=0)
-    count = np.isfinite(level).sum(axis=0)
-    build = np.arange(level.shape[1])
-    return np.asarray((level[(count - 1) // 2, build] + level[count // 2, build]) / 2)
-
-
-def band_of(level: Real) -> tuple[int, int]:
-    """The first and last place of the band of one build's level (frequencies,)."""
-    places = np.flatnonzero(_in_band(level[:, None])[:, 0])
-    return int(places[0]), int(places[-1])
-
-
-def _median_places(level: Real) -> list[int]:
-    """Where one build's level is the median of its band: one place, or the two that it is the mean of."""
-    first, last = band_of(level)
-    order = first + np.argsort(level[first : last + 1], kind="stable")
-    return sorted({int(order[(order.size - 1) // 2]), int(order[order.size // 2])})
-
-
-def _in_band(level: Real) -> npt.NDArray[np.bool_]:
-    """Of each build's level (frequencies, builds) the longest stretch within IN_BAND_DB of its greatest."""
+def band_of(level: Real) -> tuple[npt.NDArray[np.intp], npt.NDArray[np.intp]]:
+    """The first and last place of each build's level (frequencies, builds) within IN_BAND_DB of its greatest."""
     inside = level > level.max(axis=0) - IN_BAND_DB
-    place = np.arange(level.shape[0])[:, None]
-    before = np.maximum.accumulate(np.where(inside, -1, place), axis=0)
-    length = np.where(inside, place - before, 0)
-    last = length.argmax(axis=0)
-    first = before[last, np.arange(level.shape[1])]
-    return np.asarray((place > first) & (place <= last))
+    return inside.argmax(axis=0), level.shape[0] - 1 - inside[::-1].argmax(axis=0)
+
+
+def reference_db(level: Real) -> Real:
+    """What each build's level (frequencies, builds) mostly is in its band; (builds,).
+
+    The half-sample mode (T. Robertson, J. D. Cryer, J. Am. Stat. Assoc. 69, 1974): of the sorted levels the half that
+    lies closest is taken again and again, and of the last three or fewer the mean.
+    """
+    places, count = _most_common(level)
+    chosen = np.take_along_axis(level, places, axis=0)
+    return np.asarray(np.where(np.arange(3)[:, None] < count, chosen, 0.0).sum(axis=0) / count)
+
+
+def _most_common(level: Real) -> tuple[npt.NDArray[np.intp], npt.NDArray[np.intp]]:
+    """The places (3, builds) of the levels that `reference_db` is the mean of, and how many of them count."""
+    first, last = band_of(level)
+    place, build = np.arange(level.shape[0])[:, None], np.arange(level.shape[1])
+    levels = np.where((place >= first) & (place <= last), level, np.inf)
+    order = np.argsort(levels, axis=0, kind="stable")
+    values = np.take_along_axis(levels, order, axis=0)
+    start, count = np.zeros_like(first), last - first + 1
+    while (wide := count > 3).any():
+        half = np.where(wide, (count + 1) // 2, count)
+        ends = np.minimum(place + half - 1, level.shape[0] - 1)
+        with np.errstate(invalid="ignore"):  # inf - inf, outside of what is compared
+            widths = values[ends, build] - values
+        widths[(place < start) | (place > start + count - half)] = np.inf
+        start, count = np.where(wide, widths.argmin(axis=0), start), half
+    return order[np.minimum(start + np.arange(3)[:, None], level.shape[0] - 1), build], count
 
 
 def _place(curves: Curves, freq_hz: float) -> int:
     """Where the grid holds a frequency."""
     return int(np.argmin(np.abs(curves.freq_hz - freq_hz)))
+
+
+def _reference_places(curves: Curves) -> npt.NDArray[np.intp]:
+    """Where the grid holds REFERENCE_HZ."""
+    return np.asarray(np.argmin(np.abs(curves.freq_hz[:, None] - np.array(REFERENCE_HZ)), axis=0))
 
 
 def _steepness(solver: Solver, driver: str, freq_hz: float) -> float:
@@ -265,18 +285,34 @@ def _steepness(solver: Solver, driver: str, freq_hz: float) -> float:
 def _crossings(freq_hz: Real, first: npt.NDArray[Any], second: npt.NDArray[Any], near_hz: float) -> Real:
     """Where two squared curves (frequencies, builds) cross in each build, nearest to `near_hz` in log frequency.
 
-    Between two points of the grid their difference in dB is taken as a straight line over log frequency. (builds,).
+    Between two points of the grid their difference in dB is taken as a cubic over log frequency. (builds,).
     """
     above = first > second
     place, build = np.nonzero(above[1:] != above[:-1])
-    here, there = (square_to_db(first[p, build]) - square_to_db(second[p, build]) for p in (place, place + 1))
     ln = np.log(freq_hz)
-    zero = ln[place] + (ln[place + 1] - ln[place]) * here / np.where(here == there, 1.0, here - there)
+    four = np.clip(place - 1, 0, ln.size - 4) + np.arange(4)[:, None]
+    decibel = square_to_db(first[four, build]) - square_to_db(second[four, build])
+    zero = _zero(ln[four], decibel, ln[place], ln[place + 1])
     # Farthest first: of several crossings of one build the last that is written stays.
     order = np.argsort(-np.abs(zero - log(near_hz)), kind="stable")
     found = np.full(first.shape[1], np.nan)
     found[build[order]] = np.exp(zero[order])
     return found
+
+
+def _zero(x: Real, y: Real, low: Real, high: Real) -> Real:
+    """The zero between `low` and `high` of the cubic through four points (4, n) in Newton's form; (n,)."""
+    coefficient = y.copy()
+    for order in (1, 2, 3):
+        coefficient[order:] = (coefficient[order:] - coefficient[order - 1 : -1]) / (x[order:] - x[: 4 - order])
+    zero = (low + high) / 2
+    for _ in range(NEWTON_STEPS):
+        value, slope = coefficient[3], np.zeros_like(zero)
+        for order in (2, 1, 0):
+            slope = slope * (zero - x[order]) + value
+            value = value * (zero - x[order]) + coefficient[order]
+        zero = np.clip(zero - value / np.where(slope == 0, np.inf, slope), low, high)
+    return zero
 
 
 def _vertex(ln: Real, square: Single, at: npt.NDArray[np.intp]) -> tuple[Real, Real]:

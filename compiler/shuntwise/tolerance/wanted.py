@@ -113,7 +113,7 @@ def _usual(solver: Solver) -> Iterable[Figure]:
             if all(np.interp(crossing.freq_hz, freq, other) <= crossing.level_db for other in others):
                 yield Crossing((first, second), crossing.freq_hz)
     for name, level in levels.items():
-        first_place, last_place = band_of(level)
+        (first_place,), (last_place,) = band_of(level[:, None])
         yield Level((name,), float(freq[(first_place + last_place) // 2]))
     for feed in solver.network.feeds:
         yield Impedance((feed.name,), LOWEST_HZ, HIGHEST_HZ)
@@ -122,7 +122,7 @@ def _usual(solver: Solver) -> Iterable[Figure]:
 def grid(wanted: Iterable[Figure]) -> Real:
     """POINTS frequencies from LOWEST_HZ to HIGHEST_HZ, wider if a figure asks for it, and every point asked for."""
     wanted = tuple(wanted)
-    points = [freq for figure in wanted for freq in figure.points_hz]
+    points = sorted({freq for figure in wanted for freq in figure.points_hz})
     near = [figure.near_hz for figure in wanted if isinstance(figure, Crossing | Corner)]
     low, high = min([LOWEST_HZ, *points, *(f / 2 for f in near)]), max([HIGHEST_HZ, *points, *(f * 2 for f in near)])
     per_decade = (POINTS - 1) / np.log10(HIGHEST_HZ / LOWEST_HZ)

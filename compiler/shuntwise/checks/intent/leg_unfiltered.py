@@ -70,4 +70,4 @@ def _finding(evidence: Evidence, ladder: Ladder, other: Ladder, verb: str, remed
     )
 
 
-RULE = Rule("leg-unfiltered", Severity.ADVICE, "structure", check)
+RULE = Rule("leg-unfiltered", Severity.ADVICE, "settled", check)

@@ -73,4 +73,4 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         )
 
 
-RULE = Rule("pad-half-missing", Severity.ADVICE, "structure", check, Bound(0.2, units.PLAIN))
+RULE = Rule("pad-half-missing", Severity.ADVICE, "settled", check, Bound(0.2, units.PLAIN))

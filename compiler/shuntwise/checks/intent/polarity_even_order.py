@@ -102,4 +102,4 @@ def opposite_wanted(evidence: Evidence, lower: Ladder, upper: Ladder) -> bool | 
     return {2: True, 4: False}.get(high) if low == high else None
 
 
-RULE = Rule("polarity-even-order", Severity.ADVICE, "structure", check)
+RULE = Rule("polarity-even-order", Severity.ADVICE, "settled", check)

@@ -44,13 +44,14 @@ from shuntwise import units
 from shuntwise.checks.pads import value_of
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Label, Rule, Severity
 from shuntwise.checks.structure import Ladder, Step
+from shuntwise.checks.values.decimal_slip import slipped
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()
     for ladder in evidence.structure.ladders.values():
         for near, far, values in reversed_tapers(evidence, ladder):
-            if far in seen:
+            if far in seen or slipped(evidence) & {near, far}:
                 continue
             seen.add(far)
             part = evidence.design.parts[far]

@@ -65,4 +65,4 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         )
 
 
-RULE = Rule("turned-unsaid", Severity.ADVICE, "structure", check)
+RULE = Rule("turned-unsaid", Severity.ADVICE, "settled", check)

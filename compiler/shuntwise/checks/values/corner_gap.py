@@ -82,4 +82,4 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         )
 
 
-RULE = Rule("corner-gap", Severity.WARNING, "sound", check, Bound(1.0, units.OCTAVE))
+RULE = Rule("corner-gap", Severity.WARNING, "settled", check, Bound(1.0, units.OCTAVE))

@@ -80,4 +80,4 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         )
 
 
-RULE = Rule("corner-overlap", Severity.WARNING, "sound", check, Bound(1.0, units.OCTAVE))
+RULE = Rule("corner-overlap", Severity.WARNING, "settled", check, Bound(1.0, units.OCTAVE))

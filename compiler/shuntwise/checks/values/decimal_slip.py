@@ -165,4 +165,4 @@ def _finding(evidence: Evidence, part: Part, factor: float, label: str) -> Diagn
     )
 
 
-RULE = Rule("decimal-slip", Severity.WARNING, "sound", check, Bound(4.5, units.PLAIN))
+RULE = Rule("decimal-slip", Severity.WARNING, "settled", check, Bound(4.5, units.PLAIN))

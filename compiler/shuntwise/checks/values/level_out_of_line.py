@@ -85,4 +85,4 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             )
 
 
-RULE = Rule("level-out-of-line", Severity.WARNING, "sound", check, Bound(14.0, units.DECIBEL))
+RULE = Rule("level-out-of-line", Severity.WARNING, "settled", check, Bound(14.0, units.DECIBEL))

@@ -95,4 +95,4 @@ def _explained(evidence: Evidence, ladder: Ladder) -> bool:
     return undamped or zobel or any(reversed_tapers(evidence, ladder))
 
 
-RULE = Rule("loaded-peak", Severity.WARNING, "sound", check, Bound(3.0, units.DECIBEL))
+RULE = Rule("loaded-peak", Severity.WARNING, "settled", check, Bound(3.0, units.DECIBEL))

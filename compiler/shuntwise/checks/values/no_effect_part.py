@@ -125,4 +125,4 @@ def _curves(evidence: Evidence, response: Response) -> Real:
     )
 
 
-RULE = Rule("no-effect-part", Severity.ADVICE, "sound", check, Bound(0.1, units.DECIBEL))
+RULE = Rule("no-effect-part", Severity.ADVICE, "settled", check, Bound(0.1, units.DECIBEL))

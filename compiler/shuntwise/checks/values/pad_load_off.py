@@ -81,4 +81,4 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         )
 
 
-RULE = Rule("pad-load-off", Severity.ADVICE, "structure", check, Bound(0.3, units.PLAIN))
+RULE = Rule("pad-load-off", Severity.ADVICE, "settled", check, Bound(0.3, units.PLAIN))

@@ -12,7 +12,7 @@ Bad:
     driver woofer 8 ohm { re 6 ohm, le 0.4 mH }
     driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH }
     coil L1 0.56 mH { 5 % }
-    capacitor C1 4.7 uF { 20 % }
+    capacitor C1 4.7 uF { 10 % }
     leg woofer {
       input+ -- L1 -- woofer+
       woofer- -- return

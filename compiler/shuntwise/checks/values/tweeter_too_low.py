@@ -84,4 +84,4 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         )
 
 
-RULE = Rule("tweeter-too-low", Severity.WARNING, "sound", check, Bound(2.0, units.PLAIN))
+RULE = Rule("tweeter-too-low", Severity.WARNING, "settled", check, Bound(2.0, units.PLAIN))

@@ -101,4 +101,4 @@ def _finding(evidence: Evidence, label: str, value: Quantity, driver: str, wante
     )
 
 
-RULE = Rule("zobel-off", Severity.ADVICE, "structure", check, Bound(2.0, units.PLAIN))
+RULE = Rule("zobel-off", Severity.ADVICE, "settled", check, Bound(2.0, units.PLAIN))

@@ -1,0 +1,69 @@
+"""A tolerance wider than its kind of part is sold with.
+
+What it finds: a part whose stated tolerance is beyond what parts of its construction usually have: 10 % for
+coils, film capacitors and resistors, 20 % for electrolytic capacitors, 30 % for lamps. A limit for this finding is
+that of the first group; the other two move with it.
+
+Why it matters: a wide tolerance moves corners and levels from box to box; and a figure that no shop sells is most
+often a slip of the finger.
+
+Bad:
+    amplifier 60 W into 8 ohm { least 4 ohm }
+    driver woofer 8 ohm { re 6.1 ohm, le 0.35 mH, fs 72 Hz, qms 3.8, qes 0.62, 80 W }
+    coil L1 0.47 mH { dcr 0.22 ohm, 50 %, air core }
+                                    ^^^^
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer- -- return
+    }
+
+Good:
+    amplifier 60 W into 8 ohm { least 4 ohm }
+    driver woofer 8 ohm { re 6.1 ohm, le 0.35 mH, fs 72 Hz, qms 3.8, qes 0.62, 80 W }
+    coil L1 0.47 mH { dcr 0.22 ohm, 5 %, air core }
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer- -- return
+    }
+
+When to ignore it: for old stock that will be measured and matched before it is fitted; say so in the waiver.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.model.design import Part
+from shuntwise.units import PLAIN
+
+USUAL = 0.10
+WIDER = {"non-polar electrolytic": 0.20, "polar electrolytic": 0.20}
+LAMP = 0.30
+
+
+def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    for part in evidence.design.parts.values():
+        tolerance = part.quantities.get("tolerance")
+        if tolerance is None:
+            continue
+        usual = _usual(part) * evidence.bound(RULE) / USUAL
+        if tolerance.value > usual * (1 + 1e-9):
+            yield RULE.finding(
+                tolerance.span,
+                f"{100 * tolerance.value:.3g} % is a wide tolerance for `{part.label}`",
+                label=f"such parts usually have {100 * usual:.3g} % or less",
+                why="corners and levels stray with it from box to box, and it may be a slip of the finger",
+                help="check the figure on the part, or choose one with a closer tolerance",
+                subjects=(part.label,),
+            )
+
+
+def _usual(part: Part) -> float:
+    """The widest tolerance that parts of this construction are usually sold with: common practice, no source."""
+    if part.kind == "lamp":
+        return LAMP
+    return WIDER.get(part.construction or "", USUAL)
+
+
+RULE = Rule("tolerance-wide", Severity.ADVICE, "design", check, bound=Bound(USUAL, PLAIN))
