@@ -172,12 +172,13 @@ def write(value: float, dimension: Dimension, digits: int = 4) -> str:
     if dimension == METRE:
         return f"{_plain(value * 1e3, digits)} mm"
     rounded = float(f"{value:.{digits}g}")
-    for factor, prefix in _STEPS:
-        if abs(rounded) >= factor * 0.9999999 or factor == 1e-12:
-            if dimension == OHM and factor == 1e-3 and abs(rounded) >= 0.01:
-                return f"{_plain(value, digits)} ohm"
-            return f"{_plain(value / factor, digits)} {prefix}{symbol}"
-    return f"{_plain(value, digits)} {symbol}"
+    known = [(factor, prefix) for factor, prefix in _STEPS if prefix + symbol in UNITS] or [(1.0, "")]
+    for factor, prefix in known:
+        if abs(rounded) >= factor * 0.9999999:
+            break
+    if dimension == OHM and factor == 1e-3 and abs(rounded) >= 0.01:
+        factor, prefix = 1.0, ""  # a builder says 0.28 ohm
+    return f"{_plain(value / factor, digits)} {prefix}{symbol}"
 
 
 def _plain(number: float, digits: int) -> str:

@@ -17,7 +17,7 @@ import time
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
-EXAMPLE = ROOT / "examples" / "13-harbour-stage.shunt"
+EXAMPLE = ROOT / "examples" / "07-market-horn.shunt"
 ROUNDS = 15
 
 PARTS = {

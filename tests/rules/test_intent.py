@@ -81,6 +81,55 @@ SOUND = {
         ("capacitor C1", "resistor R9 4.7 ohm\ncapacitor C9 4.7 uF\ncapacitor C1"),
         ("-- C1 -- tweeter+", "-- C1 -- (R9 | C9) -- tweeter+"),
     ),
+    "a resistor alone that lowers the tweeter a little": changed(
+        boxes.FIRST_ORDER,
+        ("capacitor C1", "resistor R9 2.7 ohm\ncapacitor C1"),
+        ("-- C1 -- tweeter+", "-- C1 -- R9 -- tweeter+"),
+    ),
+    "a high-pass that mid and tweeter share": """
+        driver woofer 8 ohm { re 5.8 ohm, le 0.8 mH }
+        driver mid 8 ohm { re 6 ohm, le 0.2 mH }
+        driver tweeter 8 ohm { re 6 ohm, le 0.04 mH }
+        coil L1 2.2 mH
+        capacitor C1 33 uF
+        coil L2 0.33 mH
+        capacitor C2 3.3 uF
+        leg woofer {
+          input+ -- L1 -- woofer+
+          woofer- -- return
+        }
+        leg mid and tweeter {
+          input+ -- C1 -- hp
+          hp -- L2 -- mid+
+          mid- -- return
+          hp -- C2 -- tweeter+
+          tweeter- -- return
+        }
+        """,
+    "fourth order in both legs": """
+        driver woofer 8 ohm { re 6.2 ohm, le 0.3 mH, fs 50 Hz, qms 5, qes 0.4 }
+        driver tweeter 8 ohm { re 6 ohm, le 0.03 mH, fs 900 Hz, qms 3, qes 1.1 }
+        coil L1 0.91 mH
+        capacitor C1 12 uF
+        coil L2 0.47 mH
+        capacitor C2 2.7 uF
+        capacitor C3 4.3 uF
+        coil L3 0.33 mH
+        capacitor C4 8.2 uF
+        coil L4 1.5 mH
+        leg woofer {
+          input+ -- L1 -- m -- L2 -- woofer+
+          m -- C1 -- return
+          woofer+ -- C2 -- return
+          woofer- -- return
+        }
+        leg tweeter {
+          input+ -- C3 -- n -- C4 -- tweeter+
+          n -- L3 -- return
+          tweeter+ -- L4 -- return
+          tweeter- -- return
+        }
+        """,
     "an ordinary full-range driver": """
         driver cone 8 ohm { role woofer, re 6 ohm, le 0.3 mH }
         leg cone {

@@ -14,10 +14,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from math import exp, log, pi
-from statistics import fmean, median
 
+from shuntwise.checks.blocks import Block
 from shuntwise.checks.pads import drivers_ohm, value_of
-from shuntwise.checks.structure import Block, Ladder
+from shuntwise.checks.structure import Ladder
 from shuntwise.model.design import Design
 
 BUTTERWORTH: dict[int, tuple[float, ...]] = {
@@ -72,9 +72,11 @@ def _parts(ladder: Ladder, high_pass: bool) -> Iterator[Block]:
 def corner_hz(design: Design, ladder: Ladder, high_pass: bool) -> float | None:
     """The geometric mean of the estimates of one filter; None where there are none."""
     found = estimates(design, ladder, high_pass)
-    return exp(fmean(log(estimate.freq_hz) for estimate in found)) if found else None
+    return exp(sum(log(estimate.freq_hz) for estimate in found) / len(found)) if found else None
 
 
 def middle_hz(found: Sequence[Estimate]) -> float:
     """The median of the estimates, on a logarithmic scale."""
-    return exp(median(log(estimate.freq_hz) for estimate in found))
+    ordered = sorted(log(estimate.freq_hz) for estimate in found)
+    half = len(ordered) // 2
+    return exp((ordered[half] + ordered[~half]) / 2)

@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from shuntwise.checks.structure import Block, Ladder, Shunt, Step
+from shuntwise.checks.blocks import Block
+from shuntwise.checks.structure import Ladder, Shunt, Step
 from shuntwise.model.design import Design, Driver
 
 GLOWING = 0.5

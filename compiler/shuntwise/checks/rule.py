@@ -135,6 +135,13 @@ class Evidence:
         """Could every word of the wiring be read? If not, any net may be joined to any other."""
         return not (self.design.lost_wiring or self.design.unread or self.circuit.doubtful)
 
+    @property
+    def traceable(self) -> bool:
+        """Is the circuit of a size that a structure can be recognised in?"""
+        from shuntwise.checks.structure import MOST_PARTS
+
+        return len(self.circuit.edges) <= MOST_PARTS
+
     @cached_property
     def structure(self) -> Structure:
         """How each driver is fed; only for rules that need a structure."""

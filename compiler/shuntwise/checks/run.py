@@ -68,6 +68,8 @@ def _obstacle(rule: Rule, evidence: Evidence, sound: bool, settled: bool) -> Not
     if rule.needs in ("structure", "settled"):
         if not evidence.wiring_read:
             return rule.not_checked("wiring that could be read whole")
+        if not evidence.traceable:
+            return rule.not_checked("a circuit of fewer parts")
         if not sound:
             return rule.not_checked("a circuit without errors")
         if not evidence.structure.whole:

@@ -1,117 +1,26 @@
 """How each driver is fed: the parts in its path, the parts across it, and in which order the signal meets them.
 
 In: a `Circuit` whose wiring could be read whole. Out: a `Structure`: one `Ladder` for each driver that an
-input feeds, and what lies straight across an input. Parts that stand only in a row or only side by side
-are first drawn together into `Block`s, so that a Zobel, a trap or a pad is one thing. Wires and links are
-nets already. Refuses to know values: it sees kinds of parts and nothing else.
+input feeds, and what lies straight across an input. Wires and links are nets already. Refuses to know values: it
+sees kinds of parts and nothing else.
 """
 
 from __future__ import annotations
 
 from collections import defaultdict, deque
-from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
-from typing import Literal
 
-import numpy as np
-
-from shuntwise.graph.circuit import Circuit, Edge
+from shuntwise.checks.blocks import Block, draw_together, like_beside, like_together, singles
+from shuntwise.checks.reach import Adjacency, adjacency, dc_path, potentials, reached
+from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Driver
 from shuntwise.model.kinds import ROLES
 
-LETTERS = {"coil": "L", "tapped coil": "T", "capacitor": "C", "resistor": "R", "lamp": "B"}
-"""A letter for each kind of part; a driver is D. `Block.letters` spells a block with them."""
-
-
-@dataclass(frozen=True)
-class Block:
-    """One part or driver, a chain of blocks in a row, or a group side by side, between the nets `a` and `b`.
-
-    `ones` are the letter and label of each single part inside. The blocks of a chain stand in order from `a`
-    to `b`. `passes_dc` is true where direct current can flow between them.
-    """
-
-    form: Literal["one", "chain", "group"]
-    a: str
-    b: str
-    ones: tuple[tuple[str, str], ...]
-    passes_dc: bool
-    inner: tuple[Block, ...] = ()
-
-    @property
-    def letter(self) -> str:
-        """The letter of all parts inside, if they are of one kind: several that make up a value count as one part."""
-        kinds = {letter for letter, _ in self.ones}
-        return kinds.pop() if len(kinds) == 1 else ""
-
-    @property
-    def letters(self) -> str:
-        """The letters of all parts inside, sorted: a Zobel is `CR`."""
-        return "".join(sorted(letter for letter, _ in self.ones))
-
-    @property
-    def labels(self) -> tuple[str, ...]:
-        return tuple(dict.fromkeys(label for _, label in self.ones))
-
-    @property
-    def label(self) -> str:
-        return self.ones[0][1]
-
-    def one(self, letter: str) -> str:
-        """The label of the first part of this kind inside."""
-        return next(label for kind, label in self.ones if kind == letter)
-
-    @property
-    def is_driver(self) -> bool:
-        return self.letter == "D"
-
-    def turned(self) -> Block:
-        """The same block seen from its other end."""
-        inner = tuple(block.turned() for block in reversed(self.inner)) if self.form == "chain" else self.inner
-        return Block(self.form, self.b, self.a, self.ones, self.passes_dc, inner)
-
-    def flat(self, form: Literal["chain", "group"]) -> tuple[Block, ...]:
-        return self.inner if self.form == form else (self,)
-
-
-def _like_together(blocks: Sequence[Block]) -> list[Block]:
-    """The blocks of a chain, neighbours of one kind drawn together."""
-    together: list[Block] = []
-    for block in blocks:
-        if together and block.letter and block.letter == together[-1].letter:
-            together[-1] = _chain(together[-1], block)
-        else:
-            together.append(block)
-    return together
-
-
-def _like_beside(blocks: Sequence[Block]) -> list[Block]:
-    """The blocks of a group, single parts of one kind drawn together."""
-    by_kind: dict[str, list[Block]] = defaultdict(list)
-    for number, block in enumerate(blocks):
-        by_kind[block.letter if block.form == "one" else str(number)].append(block)
-    return [_group(alike) if len(alike) > 1 else alike[0] for alike in by_kind.values()]
-
-
-def _single(edge: Edge, letter: str) -> Block:
-    return Block("one", edge.plus, edge.minus, ((letter, edge.owner),), letter != "C")
-
-
-def _chain(first: Block, second: Block) -> Block:
-    passes = first.passes_dc and second.passes_dc
-    inner = (*first.flat("chain"), *second.flat("chain"))
-    return Block("chain", first.a, second.b, first.ones + second.ones, passes, inner)
-
-
-def _group(blocks: Sequence[Block]) -> Block:
-    first = blocks[0]
-    alike = [block if block.a == first.a else block.turned() for block in blocks]
-    inner = tuple(one for block in alike for one in block.flat("group"))
-    ones = tuple(one for block in inner for one in block.ones)
-    return Block("group", first.a, first.b, ones, any(block.passes_dc for block in inner), inner)
-
+MOST_PARTS = 300
+"""Circuits with more parts and drivers are not traced: the time grows with the square, and no crossover has so many."""
 
 @dataclass(frozen=True)
 class Step:
@@ -154,6 +63,12 @@ class Ladder:
     @property
     def role(self) -> str | None:
         return self.driver.role
+
+    @property
+    def labels(self) -> frozenset[str]:
+        """All parts in the path and across it."""
+        blocks = [step.block for step in self.steps] + [s.block for s in self.shunts if not s.at_input]
+        return frozenset(label for block in blocks for label in block.labels)
 
     @property
     def hot_pad(self) -> str:
@@ -241,7 +156,7 @@ def recognise(circuit: Circuit) -> Structure:
     }
     rails = {net for pair in feeds.values() for net in pair}
     pads = {circuit.pad(name, sign) for name in design.drivers for sign in "+-"}
-    blocks = draw_together(_singles(circuit), rails | pads)
+    blocks = draw_together(singles(circuit), rails | pads)
     potential = potentials(circuit)
     ladders: dict[str, Ladder] = {}
     for driver in design.drivers.values():
@@ -250,126 +165,17 @@ def recognise(circuit: Circuit) -> Structure:
             if ladder is not None:
                 ladders[driver.name] = ladder
                 break
-    across = [block for plus, minus in set(feeds.values()) for block in _between(blocks, plus, minus)]
+    across = [block for plus, minus in dict.fromkeys(feeds.values()) for block in _between(blocks, plus, minus)]
     unfed = tuple(name for name in design.drivers if name not in ladders)
     tweeters = [driver.name for driver in design.drivers.values() if driver.role == "tweeter"]
-    reached = {name: path for name in tweeters if (path := dc_path(circuit, name)) is not None}
-    return Structure(ladders, unfed, tuple(across), reached)
+    dc_paths = {name: path for name in tweeters if (path := dc_path(circuit, name)) is not None}
+    return Structure(ladders, unfed, tuple(across), dc_paths)
 
 
 def _between(blocks: Iterable[Block], plus: str, minus: str) -> Iterator[Block]:
     for block in blocks:
         if {block.a, block.b} == {plus, minus} and not block.is_driver:
-            yield from _like_beside((block if block.a == plus else block.turned()).flat("group"))
-
-
-def _singles(circuit: Circuit) -> list[Block]:
-    singles = []
-    for edge in circuit.edges.values():
-        if edge.plus == edge.minus or edge.kind in ("feed", "posts"):
-            continue
-        letter = "D" if edge.kind == "driver" else LETTERS[circuit.design.parts[edge.owner].kind]
-        singles.append(_single(edge, letter))
-    return singles
-
-
-def draw_together(blocks: Iterable[Block], kept: Collection[str]) -> list[Block]:
-    """Merge parts side by side into groups and parts in a row into chains, as far as it goes.
-
-    Nets in `kept` are not drawn into a chain, and drivers are merged with nothing.
-    """
-    pool = list(blocks)
-    while True:
-        merged = _side_by_side(pool)
-        rowed = _in_a_row(merged, kept)
-        if len(rowed) == len(pool):
-            return rowed
-        pool = rowed
-
-
-def _side_by_side(blocks: list[Block]) -> list[Block]:
-    drivers = [block for block in blocks if block.is_driver]
-    between: dict[frozenset[str], list[Block]] = defaultdict(list)
-    for block in blocks:
-        if not block.is_driver:
-            between[frozenset((block.a, block.b))].append(block)
-    return [group[0] if len(group) == 1 else _group(group) for group in between.values()] + drivers
-
-
-def _in_a_row(blocks: list[Block], kept: Collection[str]) -> list[Block]:
-    at: dict[str, dict[int, Block]] = defaultdict(dict)
-    pool = dict(enumerate(blocks))
-    for number, block in pool.items():
-        at[block.a][number] = at[block.b][number] = block
-    fresh = len(blocks)
-    for net in list(at):
-        if net in kept or len(at[net]) != 2:
-            continue
-        (n, first), (m, second) = at[net].items()
-        if first.a == net:
-            first = first.turned()
-        if second.b == net:
-            second = second.turned()
-        if first.a == second.b or first.is_driver or second.is_driver:
-            continue
-        chain = _chain(first, second)
-        for number in (n, m):
-            block = pool.pop(number)
-            at[block.a].pop(number, None)
-            at[block.b].pop(number, None)
-        pool[fresh] = at[chain.a][fresh] = at[chain.b][fresh] = chain
-        fresh += 1
-    return list(pool.values())
-
-
-def potentials(circuit: Circuit) -> dict[str, float]:
-    """Each net's voltage with every part and driver replaced by 1 ohm and every input at 1 V; live nets only."""
-    fixed: dict[str, float] = {}
-    for pair in circuit.design.feeds:
-        fixed[circuit.pad(pair.name, "+")] = 1.0
-    for pair in circuit.design.feeds:
-        fixed[circuit.pad(pair.name, "-")] = 0.0
-    edges = [e for e in circuit.edges.values() if e.kind not in ("feed", "posts") and e.plus != e.minus]
-    reach = _adjacency((e.plus, e.minus) for e in edges)
-    live = set(fixed)
-    for net in fixed:
-        live |= _reached(reach, net, ())
-    free = {net: number for number, net in enumerate(sorted(live - set(fixed)))}
-    matrix, right = np.zeros((len(free), len(free))), np.zeros(len(free))
-    for edge in edges:
-        for here, there in ((edge.plus, edge.minus), (edge.minus, edge.plus)):
-            if here in free:
-                matrix[free[here], free[here]] += 1
-                if there in free:
-                    matrix[free[here], free[there]] -= 1
-                else:
-                    right[free[here]] += fixed[there]
-    solved = np.linalg.solve(matrix, right) if free else right
-    return fixed | {net: float(solved[number]) for net, number in free.items()}
-
-
-Adjacency = dict[str, list[str]]
-
-
-def _adjacency(pairs: Iterable[tuple[str, str]]) -> Adjacency:
-    adjacent: Adjacency = defaultdict(list)
-    for a, b in pairs:
-        adjacent[a].append(b)
-        adjacent[b].append(a)
-    return adjacent
-
-
-def _reached(adjacent: Adjacency, start: str, barred: Collection[str]) -> set[str]:
-    """All nets that can be reached from `start` without entering `barred`."""
-    if start in barred:
-        return set()
-    seen, stack = {start}, [start]
-    while stack:
-        for net in adjacent.get(stack.pop(), ()):
-            if net not in seen and net not in barred:
-                seen.add(net)
-                stack.append(net)
-    return seen
+            yield from like_beside((block if block.a == plus else block.turned()).flat("group"))
 
 
 SAME = 1e-12
@@ -416,7 +222,7 @@ class _Tracing:
         path = self.path(start, barred, end)
         if path is None:
             return None
-        return [b for b in path if end not in _reached(self.without(b), start, (barred,))]
+        return [b for b in path if end not in reached(self.without(b), start, (barred,))]
 
     def path(self, start: str, barred: str, end: str) -> list[Block] | None:
         """The blocks of one shortest path."""
@@ -443,7 +249,7 @@ class _Tracing:
         return blocks[::-1]
 
     def without(self, removed: Block | None) -> Adjacency:
-        return _adjacency((block.a, block.b) for block in self.others if block is not removed)
+        return adjacency((block.a, block.b) for block in self.others if block is not removed)
 
     def steps(self, cuts: list[Block], in_return: bool) -> list[tuple[Step, ...]]:
         """For each cut its steps: a chain's parts are steps of their own, but for those of one kind in a row."""
@@ -451,15 +257,15 @@ class _Tracing:
         for block in cuts:
             near_first = (self.potential[block.a] > self.potential[block.b]) != in_return
             chain = (block if near_first else block.turned()).flat("chain")
-            rails.append(tuple(Step(inner, inner.a, inner.b, in_return) for inner in _like_together(chain)))
+            rails.append(tuple(Step(inner, inner.a, inner.b, in_return) for inner in like_together(chain)))
         return rails
 
     def zones(self, cuts: list[Block], start: str, barred: str, floor: float, ceiling: float) -> dict[str, int]:
         """The nets of one rail, each with the number of cuts between it and `start`."""
         zones: dict[str, int] = {}
-        reach = _reached(self.without(None), start, (barred,))
+        reach = reached(self.without(None), start, (barred,))
         for block in cuts:
-            kept = _reached(self.without(block), start, (barred,))
+            kept = reached(self.without(block), start, (barred,))
             for net in reach - kept:
                 if floor - SAME <= self.potential.get(net, -1.0) <= ceiling + SAME:
                     zones[net] = zones.get(net, 0) + 1
@@ -483,84 +289,5 @@ class _Tracing:
             )
             behind = tuple(step for step in path if step not in ahead)
             at_input = {seen.a, seen.b} == {self.plus, self.minus}
-            for inner in _like_beside(seen.flat("group")):
+            for inner in like_beside(seen.flat("group")):
                 yield Shunt(inner, ahead, behind, at_input)
-
-
-def dc_path(circuit: Circuit, driver: str) -> tuple[str, ...] | None:
-    """The parts on a way for direct current to this driver's hot pad, if there is one all the way through it.
-
-    A coil across the driver keeps direct current away from it where it must first pass another driver (series
-    type); otherwise coils and resistors are wire.
-    """
-    parts = circuit.design.parts
-    coils = {parts[e.owner].kind for e in _across(circuit, driver) if e.kind == "part"} & {"coil", "tapped coil"}
-    edges = [
-        e
-        for e in circuit.edges.values()
-        if (e.kind == "part" and parts[e.owner].kind != "capacitor")
-        or (e.kind == "driver" and e.owner != driver and not coils)
-    ]
-    adjacent = _adjacency((e.plus, e.minus) for e in edges)
-    pads = circuit.pad(driver, "+"), circuit.pad(driver, "-")
-    for pair in circuit.design.feeds:
-        plus, minus = circuit.pad(pair.name, "+"), circuit.pad(pair.name, "-")
-        for hot, cold in (pads, pads[::-1]):
-            if hot in _reached(adjacent, plus, (minus,)) and cold in _reached(adjacent, minus, (plus,)):
-                return _shortest(edges, plus, minus, hot)
-    return None
-
-
-def _across(circuit: Circuit, driver: str) -> Iterator[Edge]:
-    pads = {circuit.pad(driver, sign) for sign in "+-"}
-    return (edge for edge in circuit.edges.values() if {edge.plus, edge.minus} == pads)
-
-
-def _shortest(edges: Iterable[Edge], start: str, barred: str, end: str) -> tuple[str, ...]:
-    """The owners of the edges on a shortest path that does not enter `barred`."""
-    at: dict[str, list[tuple[str, str]]] = defaultdict(list)
-    for edge in edges:
-        at[edge.plus].append((edge.minus, edge.owner))
-        at[edge.minus].append((edge.plus, edge.owner))
-    came: dict[str, tuple[str, ...]] = {start: ()}
-    queue = deque([start])
-    while queue and end not in came:
-        net = queue.popleft()
-        for other, owner in at[net]:
-            if other not in came and other != barred:
-                came[other] = (*came[net], owner)
-                queue.append(other)
-    return came[end]
-
-
-def tied_legs(circuit: Circuit) -> Iterator[tuple[tuple[str, ...], tuple[str, ...]]]:
-    """Sets of drivers that meet behind the input though no leg names them together; with the nets where they may.
-
-    The nets are those of the common island once the inputs' and posts' pads are taken away.
-    """
-    design = circuit.design
-    rails = {circuit.pad(pair.name, sign) for pair in design.terminals for sign in "+-"}
-    edges = [e for e in circuit.edges.values() if e.kind in ("part", "driver")]
-    adjacent = _adjacency((e.plus, e.minus) for e in edges if e.plus not in rails and e.minus not in rails)
-    seen: set[str] = set()
-    for net in circuit.nets:
-        if net in rails or net in seen:
-            continue
-        island = _reached(adjacent, net, ())
-        seen |= island
-        drivers = tuple(
-            name for name in design.drivers if any(circuit.pad(name, sign) in island for sign in "+-")
-        )
-        if len(drivers) > 1 and not _declared_together(circuit, drivers):
-            yield drivers, tuple(sorted(island))
-
-
-def _declared_together(circuit: Circuit, drivers: Collection[str]) -> bool:
-    """Do the legs that name several drivers at once link all of these?"""
-    groups = [set(leg.drivers) for leg in circuit.design.legs]
-    linked = {next(iter(drivers))}
-    while True:
-        wider = linked.union(*(group for group in groups if group & linked))
-        if wider == linked:
-            return linked >= set(drivers)
-        linked = wider

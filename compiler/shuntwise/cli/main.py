@@ -7,6 +7,7 @@ that is not there. 3: a fault of shuntwise itself. A traceback is shown only whe
 from __future__ import annotations
 
 import argparse
+import gc
 import os
 import sys
 from collections.abc import Callable, Sequence
@@ -158,6 +159,10 @@ def _json(command: argparse.ArgumentParser) -> None:
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command and return the exit status."""
     options = parser().parse_args(arguments)
+    # The solver uses no matrix library; threads that one would start and never need make every start slower.
+    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+    # A command lives for a moment: looking for cycles in the thousands of objects that imports make is time lost.
+    gc.set_threshold(100_000, 50, 50)
     try:
         run: Callable[[argparse.Namespace], int] = import_module(f"shuntwise.cli.{options.command}").run
         status = run(options)

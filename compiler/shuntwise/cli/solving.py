@@ -27,5 +27,5 @@ def solving(compilation: Compilation) -> Iterator[Solver]:
         around = ", ".join(f"`{node}`" for node in singular.nodes[:4])
         raise Refused(
             f"the circuit has no single solution at {singular.freq_hz:.6g} Hz, around {around}",
-            "a coil and a capacitor without resistance resonate there: give the coil its dcr, or take other frequencies",
+            "a coil and a capacitor without resistance resonate there: give the coil its dcr, or ask for others",
         ) from None

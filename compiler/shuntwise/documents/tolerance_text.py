@@ -151,7 +151,7 @@ def _influences(spread: Spread) -> list[str]:
 
 def _influence_row(one: FigureSpread) -> list[str]:
     named = [influence for influence in one.influences[:MOST_PARTS] if influence.share >= 0.005]
-    cells = [f"{part.label} {part.share:.0%} ({_change(one.figure, part.effect)})" for part in named]
+    cells = [f"{part.label} {part.share * 100:.0f} % ({_change(one.figure, part.effect)})" for part in named]
     cells += [""] * (MOST_PARTS - len(cells))
     return [f"  {one.figure.name}", *cells]
 

@@ -9,12 +9,13 @@ from collections import defaultdict
 from collections.abc import Container, Mapping
 from dataclasses import dataclass
 from functools import cached_property
-from typing import Literal
-
-import networkx as nx
+from typing import TYPE_CHECKING, Literal
 
 from shuntwise.model.design import Design, Part
 from shuntwise.source import Span
+
+if TYPE_CHECKING:
+    import networkx as nx
 
 OwnerKind = Literal["part", "driver", "feed", "posts"]
 
@@ -96,7 +97,9 @@ class Circuit:
 
     @cached_property
     def graph(self) -> nx.MultiGraph:
-        """Nets and edges; each edge's data holds its `Edge` under "edge"."""
+        """Nets and edges; each edge's data holds its `Edge` under "edge". Asking for it loads the graph library."""
+        import networkx as nx
+
         graph = nx.MultiGraph()
         graph.add_nodes_from(self.nets)
         for edge in self.edges.values():

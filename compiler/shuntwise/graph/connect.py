@@ -10,10 +10,9 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterator, Sequence
 
-import networkx as nx
-
 from shuntwise.diagnostics.diagnostic import Diagnostic, Label, Severity
 from shuntwise.graph.circuit import Attachment, Circuit, Edge, Net, Wire, point_of
+from shuntwise.graph.topology import DisjointSets
 from shuntwise.model.design import Design, NodeStop, ParallelStop, PartStop, Stop
 from shuntwise.model.kinds import KINDS
 from shuntwise.model.wiring import RETURN_WORDS, might_be
@@ -33,7 +32,7 @@ class _Joining:
     def __init__(self, design: Design) -> None:
         self.design = design
         self.diagnostics: list[Diagnostic] = []
-        self.points = nx.utils.UnionFind()
+        self.points = DisjointSets()
         self.wires: list[Wire] = []
         self.groups: list[frozenset[str]] = []
         self.walked: dict[str, Span] = {}
@@ -59,11 +58,11 @@ class _Joining:
                 self.attach(Attachment(part.label, terminal, "part"))
         for ports in design.instances.values():
             for port in ports:
-                self.points[port]
+                self.points.add(port)
 
     def attach(self, attachment: Attachment) -> None:
         self.attachments[attachment.point] = attachment
-        self.points[attachment.point]
+        self.points.add(attachment.point)
 
     # --- walks
 
@@ -132,7 +131,7 @@ class _Joining:
     def doubt(self, point: str | None) -> None:
         """This point may be joined to anything; it is known from now on, though nothing may reach it."""
         if point is not None:
-            self.points[point]
+            self.points.add(point)
             self.in_doubt.add(point)
 
     def note(self, owner: str, span: Span, leg: int | None) -> None:
@@ -156,7 +155,7 @@ class _Joining:
         design = self.design
         nets: dict[str, Net] = {}
         net_of: dict[str, str] = {}
-        for points in self.points.to_sets():
+        for points in self.points.sets():
             net = self.net(sorted(points), nets)
             nets[net.name] = net
             net_of.update(dict.fromkeys(points, net.name))

@@ -14,9 +14,8 @@ from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-import networkx as nx
-
 from shuntwise.graph.circuit import Circuit, Edge
+from shuntwise.graph.topology import DisjointSets, loops
 
 
 @dataclass(frozen=True)
@@ -34,13 +33,11 @@ class Cluster:
 def live_edges(circuit: Circuit) -> frozenset[str]:
     """Keys of the edges on a closed loop through an input, the inputs' own among them."""
     between: dict[tuple[str, str], list[Edge]] = defaultdict(list)
-    graph = nx.Graph()
     for edge in circuit.edges.values():
         if edge.plus != edge.minus:
-            graph.add_edge(edge.plus, edge.minus)
             between[_pair(edge.plus, edge.minus)].append(edge)
     live: set[str] = set()
-    for component in nx.biconnected_component_edges(graph):
+    for component in loops(between):
         edges = [edge for a, b in component for edge in between[_pair(a, b)]]
         if len(edges) > 1 and any(edge.kind == "feed" for edge in edges):
             live.update(edge.key for edge in edges)
@@ -60,7 +57,7 @@ def dead_clusters(circuit: Circuit, live: frozenset[str]) -> tuple[Cluster, ...]
         for edge in circuit.edges.values()
         if edge.key not in live and edge.kind != "feed" and edge.plus != edge.minus
     ]
-    joined = nx.utils.UnionFind(edge.key for edge in dead)
+    joined = DisjointSets(edge.key for edge in dead)
     at_net: dict[str, str] = {}
     for edge in dead:
         for net in {edge.plus, edge.minus} - borders:

@@ -23,6 +23,9 @@ CONSTANTS: dict[str, tuple[float, u.Dimension]] = {
     "oct": (1.0, u.OCTAVE),
 }
 
+DEEPEST = 150
+"""Expressions within expressions, counted through the names in them: the stack holds several times as many."""
+
 
 class Scope:
     """Names and what they stand for: an expression still to be worked out, or a quantity.
@@ -49,6 +52,7 @@ class Scope:
         self.known: dict[str, Quantity | None] = {}
         self.used: set[str] = set()
         self._open: list[t.Ident] = []
+        self._nested = 0
 
     def say(self, finding: Diagnostic) -> None:
         self.diagnostics.append(finding)
@@ -114,6 +118,17 @@ class Scope:
 
     def evaluate(self, expr: t.Expr) -> Quantity | None:
         """The value of an expression in its own dimension, or None (a finding has been made, or was before)."""
+        if self._nested >= DEEPEST:
+            self.say(findings.value_unclear(expr.span, "this value is built on too many others",
+                                            "work some of them out"))  # fmt: skip
+            return None
+        self._nested += 1
+        try:
+            return self._evaluate(expr)
+        finally:
+            self._nested -= 1
+
+    def _evaluate(self, expr: t.Expr) -> Quantity | None:
         match expr:
             case t.Number():
                 return self._number(expr, None)

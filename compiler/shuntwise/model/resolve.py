@@ -36,6 +36,10 @@ from shuntwise.syntax import tree as t
 
 MOST_PARTS = 20_000
 """Networks that use networks can grow without bound; a real crossover has some ten parts."""
+MOST_NETWORKS = 2000
+"""The same for networks, which may hold nothing but further networks."""
+DEEPEST_NETWORKS = 20
+"""Networks within networks; the pass calls itself for each level."""
 
 
 @dataclass(frozen=True)
@@ -244,12 +248,24 @@ class _Resolver:
                 )
             )
             return
-        if len(self.parts) > MOST_PARTS:
+        if len(chain) >= DEEPEST_NETWORKS:
+            self.say(
+                findings.error(
+                    "nested-too-deep",
+                    use.span,
+                    f"networks stand in one another more than {DEEPEST_NETWORKS} levels deep",
+                    help="wire some of them side by side",
+                )
+            )
+            return
+        if len(self.parts) > MOST_PARTS or len(self.instances) >= MOST_NETWORKS:
             self.say(
                 findings.error(
                     "too-many-parts",
                     use.span,
-                    f"more than {MOST_PARTS} parts",
+                    f"more than {MOST_PARTS} parts"
+                    if len(self.parts) > MOST_PARTS
+                    else f"more than {MOST_NETWORKS} networks",
                     help="networks that use networks multiply; look at the inner ones",
                 )
             )

@@ -10,9 +10,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import sqrt
 
-import networkx as nx
-
 from shuntwise.graph.circuit import Circuit, Edge
+from shuntwise.graph.topology import reached
 from shuntwise.model.design import Driver, Part
 from shuntwise.network.driver_model import driver_model, lacks
 from shuntwise.network.network import GROUND, Branch, Coupling, Element, ElementKind, Feed, FitReport, Network
@@ -87,10 +86,12 @@ class _Lowering:
 
     def _live(self) -> set[str]:
         """Nets with a path to an input, along parts, drivers and inputs."""
-        graph = self.circuit.graph
+        pairs = [(edge.plus, edge.minus) for edge in self.circuit.edges.values()]
         live: set[str] = set()
         for pair in self.circuit.design.feeds:
-            live |= nx.node_connected_component(graph, self.circuit.pad(pair.name, "-"))
+            ground = self.circuit.pad(pair.name, "-")
+            if ground not in live:
+                live |= reached(pairs, ground)
         return live
 
     def network(self) -> Network:

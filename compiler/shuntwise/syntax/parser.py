@@ -407,7 +407,8 @@ class _Reader:
 
     def remember(self, begin: int, end: int) -> None:
         words = frozenset(_WORD.findall(self.text[begin:end])) - KEYWORDS
-        self.lost.append(Lost(words, Span(self.source, begin, min(end, len(self.source.text)))))
+        last = len(self.source.text)
+        self.lost.append(Lost(words, Span(self.source, min(begin, last), min(end, last))))
 
     def resume_at(self, begin: int, failed: int) -> int:
         """Where reading goes on: behind the entry (or item) that begins at `begin` and failed at `failed`.

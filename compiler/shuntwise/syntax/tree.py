@@ -6,21 +6,19 @@ a name exists.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from shuntwise.source import Source, Span
 
 
-@dataclass(frozen=True, eq=False)
-class Ident:
+class Ident(NamedTuple):
     """A single word."""
 
     text: str
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Path:
+class Path(NamedTuple):
     """Words joined by dots: `L1`, `Z1.R`, `T1.tap`."""
 
     words: tuple[Ident, ...]
@@ -31,8 +29,7 @@ class Path:
         return ".".join(word.text for word in self.words)
 
 
-@dataclass(frozen=True, eq=False)
-class Text:
+class Text(NamedTuple):
     """A quoted text; `value` is without the quotes."""
 
     value: str
@@ -42,8 +39,7 @@ class Text:
 # --- values and arithmetic
 
 
-@dataclass(frozen=True, eq=False)
-class Number:
+class Number(NamedTuple):
     """A number as typed (`0.82`, or `0,82` with a decimal comma) and its unit word, if there is one."""
 
     number: str
@@ -51,30 +47,26 @@ class Number:
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Code:
+class Code(NamedTuple):
     """A value in the letter-and-digit code of IEC 60062: `4R7`, `6u8`, `1m0K`."""
 
     text: str
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Name:
+class Name(NamedTuple):
     """A name used as a value."""
 
     ident: Ident
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Negate:
+class Negate(NamedTuple):
     operand: Expr
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Binary:
+class Binary(NamedTuple):
     """`operator` is one of + - * / ^."""
 
     operator: str
@@ -83,8 +75,7 @@ class Binary:
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class LostExpr:
+class LostExpr(NamedTuple):
     """An expression that could not be taken in; the finding has been made."""
 
     span: Span
@@ -96,8 +87,7 @@ Expr = Number | Code | Name | Negate | Binary | LostExpr
 # --- items in braces
 
 
-@dataclass(frozen=True, eq=False)
-class Item:
+class Item(NamedTuple):
     """One attribute: `5 %`, `dcr 0.28 ohm`, `air core`, `note "..."`."""
 
     key: Ident | None
@@ -108,8 +98,7 @@ class Item:
 # --- wiring
 
 
-@dataclass(frozen=True, eq=False)
-class Pad:
+class Pad(NamedTuple):
     """`woofer+`: a named thing and the sign of its pad."""
 
     owner: Ident
@@ -121,16 +110,14 @@ class Pad:
         return self.owner.text + self.sign
 
 
-@dataclass(frozen=True, eq=False)
-class Chain:
+class Chain(NamedTuple):
     """Stations in series."""
 
     stations: tuple[Station, ...]
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Group:
+class Group(NamedTuple):
     """Chains in parallel, written `(A | B)`."""
 
     chains: tuple[Chain, ...]
@@ -143,22 +130,19 @@ Station = Pad | Path | Group
 # --- statements
 
 
-@dataclass(frozen=True, eq=False)
-class DesignTitle:
+class DesignTitle(NamedTuple):
     title: Text
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class AmplifierDecl:
+class AmplifierDecl(NamedTuple):
     power: Expr
     load: Expr
     items: tuple[Item, ...]
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class TerminalsDecl:
+class TerminalsDecl(NamedTuple):
     """`input NAME` (an amplifier feeds it) or `posts NAME` (a pair of posts that none feeds)."""
 
     fed: bool
@@ -166,16 +150,14 @@ class TerminalsDecl:
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class DriverDecl:
+class DriverDecl(NamedTuple):
     name: Ident
     value: Expr | None
     items: tuple[Item, ...]
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class PartDecl:
+class PartDecl(NamedTuple):
     kind: Ident
     name: Ident
     value: Expr | None
@@ -183,49 +165,42 @@ class PartDecl:
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class CouplingDecl:
+class CouplingDecl(NamedTuple):
     first: Path
     second: Path
     value: Expr
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Testpoint:
+class Testpoint(NamedTuple):
     node: Ident
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Let:
+class Let(NamedTuple):
     name: Ident
     value: Expr
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Walk:
+class Walk(NamedTuple):
     stations: tuple[Station, ...]
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Leg:
+class Leg(NamedTuple):
     drivers: tuple[Ident, ...]
     entries: tuple[Entry, ...]
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Param:
+class Param(NamedTuple):
     name: Ident
     default: Expr | None
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class NetworkDecl:
+class NetworkDecl(NamedTuple):
     name: Ident
     ports: tuple[Ident, ...]
     params: tuple[Param, ...]
@@ -233,38 +208,33 @@ class NetworkDecl:
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Use:
+class Use(NamedTuple):
     network: Ident
     name: Ident
     items: tuple[Item, ...]
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Include:
+class Include(NamedTuple):
     path: Text
     library: bool
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Variant:
+class Variant(NamedTuple):
     name: Ident
     title: Text | None
     entries: tuple[Entry, ...]
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Set:
+class Set(NamedTuple):
     target: Path
     value: Expr
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Fitting:
+class Fitting(NamedTuple):
     """`fit A and B` or `omit A and B`."""
 
     fitted: bool
@@ -272,8 +242,7 @@ class Fitting:
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Clause:
+class Clause(NamedTuple):
     """One clause of an expectation: `word` is at, within, above, below, from or is."""
 
     word: str
@@ -281,31 +250,27 @@ class Clause:
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Expect:
+class Expect(NamedTuple):
     quantity: Ident
     subjects: tuple[Path, ...]
     clauses: tuple[Clause, ...]
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Allow:
+class Allow(NamedTuple):
     finding: Ident
     target: Path | None
     reason: Text
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Limit:
+class Limit(NamedTuple):
     finding: Ident
     value: Expr
     span: Span
 
 
-@dataclass(frozen=True, eq=False)
-class Lost:
+class Lost(NamedTuple):
     """Text that could not be parsed. `words` are the names in it: nothing is said of their absence.
 
     `whole_file` is true for a file that could not be read: it may have held any name.
@@ -339,8 +304,7 @@ Entry = (
 )
 
 
-@dataclass(frozen=True, eq=False)
-class SyntaxTree:
+class SyntaxTree(NamedTuple):
     source: Source
     entries: tuple[Entry, ...]
     lost: tuple[Lost, ...] = ()

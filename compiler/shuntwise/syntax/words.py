@@ -86,7 +86,7 @@ SAID_FOR = {
 KIND_OF_LETTER = {"L": "coil", "C": "capacitor", "R": "resistor"}
 """The letters that labels of parts begin with (IEC 60617 and the trade agree on these three)."""
 
-_MOST_CANDIDATES = 1000
+_MOST_CANDIDATES = 300
 """A real design has some dozens of names; the bound keeps a hostile text with ten thousand from costing minutes."""
 
 

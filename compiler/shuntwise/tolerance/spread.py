@@ -10,8 +10,10 @@ Worst corners: every part at one end of its tolerance. With ALL_CORNERS parts or
 more, those that the first-order sensitivities point at: of each figure, and of each level and impedance at every
 frequency of the grid. What a random build exceeds counts too.
 
-Memory: curves take at most about ROOM bytes. What does not fit is solved twice: builds some at a time for the
-figures, frequencies some at a time for the bands. Offsets take 8 bytes x builds x parts, figures 8 bytes each.
+Memory: curves take at most about ROOM bytes, and half as much again while they are ranked. What does not fit is solved
+twice: builds some at a time for the figures, frequencies some at a time for the bands. Offsets and values take 16 bytes
+x builds x parts, figures 8 bytes x builds. A three-way of 14 parts peaks at 45 MB for 10,000 builds and at 170 MB for
+MOST_BUILDS.
 """
 
 from __future__ import annotations

@@ -9,12 +9,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-import networkx as nx
-
 from shuntwise.checks.faults.open_end import EndKind, OpenEnd
 from shuntwise.checks.faults.pairing import pair
 from shuntwise.graph.circuit import Attachment, Circuit, Net, is_group_end, point_of
 from shuntwise.graph.currents import Cluster
+from shuntwise.graph.topology import DisjointSets
 from shuntwise.model.kinds import KINDS, TAPPED_COIL
 
 
@@ -161,7 +160,7 @@ class _Finding:
         links = [label for label in links if any(p in circuit.joints for p in _link_ends(label))]
         if not links:
             return []
-        pieces = nx.utils.UnionFind(circuit.net_of)
+        pieces = DisjointSets(circuit.net_of)
         for wire in circuit.wires:
             if wire.link is None:
                 pieces.union(wire.first, wire.second)

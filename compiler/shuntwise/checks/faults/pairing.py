@@ -18,11 +18,10 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
-import networkx as nx
-
 from shuntwise.checks.faults.open_end import OpenEnd
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.currents import Cluster
+from shuntwise.graph.topology import reached
 from shuntwise.syntax.words import nearest
 
 Side = Literal["hot", "return", "free"]
@@ -196,9 +195,8 @@ class _Pairing:
     def lacking(self, pad: OpenEnd, fragments: Sequence[Fragment]) -> Fragment | None:
         """A fragment that lacks the wire to this pad of an input."""
         assert pad.attachment is not None
-        graph = self.circuit.graph
         wanted = "hot" if pad.attachment.terminal == "-" else "return"
-        component = nx.node_connected_component(graph, pad.net)
+        component = reached(((edge.plus, edge.minus) for edge in self.circuit.edges.values()), pad.net)
         for fragment in sorted(fragments, key=lambda fragment: fragment.end is None):
             cluster = self.clusters[fragment.cluster]
             if fragment.end is None and not any(edge.kind == "driver" for edge in cluster.edges):

@@ -70,7 +70,12 @@ class Unmet:
 def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     fed = {driver.name for driver in evidence.network.drivers} | {feed.name for feed in evidence.network.feeds}
     for expectation in evidence.design.expectations:
-        lost = [name for name in expectation.subjects if name not in fed or name in evidence.structure.unfed]
+        lost = [name for name in expectation.subjects if name not in fed]
+        if expectation.quantity == "polarity":
+            if not evidence.traceable:
+                yield RULE.not_checked("a circuit of fewer parts", *expectation.subjects)
+                continue
+            lost += [name for name in expectation.subjects if name in evidence.structure.unfed]
         if lost:
             yield RULE.not_checked(f"a way in which an input feeds `{lost[0]}`", *lost)
             continue

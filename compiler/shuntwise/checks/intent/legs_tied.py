@@ -42,8 +42,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.reach import tied_legs
 from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
-from shuntwise.checks.structure import tied_legs
 from shuntwise.source import Span
 
 

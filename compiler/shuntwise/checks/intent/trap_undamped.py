@@ -50,8 +50,8 @@ from collections.abc import Iterator
 from math import hypot, sqrt
 
 from shuntwise import units
+from shuntwise.checks.blocks import Block
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
-from shuntwise.checks.structure import Block
 from shuntwise.model.design import Design
 
 

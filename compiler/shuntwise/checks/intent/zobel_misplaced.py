@@ -48,8 +48,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.blocks import Block
 from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
-from shuntwise.checks.structure import Block, Ladder
+from shuntwise.checks.structure import Ladder
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:

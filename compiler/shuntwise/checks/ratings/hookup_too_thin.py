@@ -61,11 +61,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import pi
 
-import networkx as nx
-
 from shuntwise.checks.rated import amperes, driven_by, named, rated_at
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
 from shuntwise.graph.circuit import Circuit, point_of
+from shuntwise.graph.topology import reached
 from shuntwise.model.design import Part
 from shuntwise.units import AMPERE, METRE, quotient, raised
 
@@ -96,10 +95,9 @@ def _beyond(circuit: Circuit, link: Part) -> tuple[tuple[str, str], ...]:
     Empty where another wire leads around the link, which then shares its current in a way that nobody knows.
     """
     ends = point_of(link.label, "start"), point_of(link.label, "end")
-    wires = nx.Graph([(wire.first, wire.second) for wire in circuit.wires if wire.link != link.label])
-    wires.add_nodes_from(ends)
+    wires = [(wire.first, wire.second) for wire in circuit.wires if wire.link != link.label]
     for end in ends:
-        side = nx.node_connected_component(wires, end)
+        side = reached(wires, end)
         if not side.isdisjoint(set(ends) - {end}):
             return ()
         here = [a for a in circuit.nets[circuit.net_of[end]].attachments if a.point in side]

@@ -63,7 +63,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     if slipped(evidence):
         return
     for lower, upper in evidence.structure.neighbours():
-        if glows(evidence.design, lower) or glows(evidence.design, upper):
+        if glows(evidence.design, lower) or glows(evidence.design, upper) or lower.labels & upper.labels:
             continue
         ends, begins = corner_hz(evidence.design, lower, False), corner_hz(evidence.design, upper, True)
         if ends is None or begins is None or log2(ends / begins) <= evidence.bound(RULE):

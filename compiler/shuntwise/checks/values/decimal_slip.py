@@ -140,6 +140,8 @@ def bleeds(evidence: Evidence, part: Part) -> bool:
 def _far_off(evidence: Evidence, told: set[str]) -> Iterator[tuple[Estimate, float]]:
     design, bound = evidence.design, evidence.bound(RULE)
     for lower, upper in evidence.structure.neighbours():
+        if lower.labels & upper.labels:
+            continue  # a part of both legs belongs to no one crossover
         found = (*estimates(design, lower, False), *estimates(design, upper, True))
         if len(found) < 3 or told & {estimate.label for estimate in found}:
             continue

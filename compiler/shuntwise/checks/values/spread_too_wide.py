@@ -96,7 +96,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         label="1 pair in 20 differs by more than that",
         why="two boxes side by side must sound alike",
         help=f"take closer parts, `{label}` first, or measure them and sort them into pairs",
-        places=(Label(evidence.place(label), f"`{label}` brings in {share:.0%} of the variance"),),
+        places=(Label(evidence.place(label), f"`{label}` brings in {share * 100:.0f} % of the variance"),),
         subjects=(*widest.drivers, label),
     )
 
