@@ -157,11 +157,20 @@ def describe(dimension: Dimension) -> str:
     return "a value in " + " ".join(f"{b}^{e:g}" for b, e in zip(bases, dimension, strict=True) if e)
 
 
+COMPOUND: dict[Dimension, tuple[float, str]] = {
+    (0, 1, 0, -2, 0, 0, 0): (1e6, "A / (1 mm)^2"),
+    (1, 1, 0, 0, -1, 0, 0): (1e-2, "W / 100 g"),
+}
+"""Values that are typed as a quotient: the factor to SI, and what stands behind the number."""
+
 _STEPS = ((1e9, "G"), (1e6, "M"), (1e3, "k"), (1.0, ""), (1e-3, "m"), (1e-6, "u"), (1e-9, "n"), (1e-12, "p"))
 
 
 def write(value: float, dimension: Dimension, digits: int = 4) -> str:
     """A value as a person types it: `0.82 mH`, `6.8 uF`, `2.4 kHz`; at most `digits` significant digits."""
+    if dimension in COMPOUND:
+        factor, formula = COMPOUND[dimension]
+        return f"{_plain(value / factor, digits)} {formula}"
     symbol = SYMBOLS.get(dimension, "")
     if dimension in (PLAIN, DECIBEL, DECIBEL_PER_OCTAVE, OCTAVE) or value == 0:
         return f"{value:.{digits}g} {symbol}".rstrip()
@@ -173,9 +182,7 @@ def write(value: float, dimension: Dimension, digits: int = 4) -> str:
         return f"{_plain(value * 1e3, digits)} mm"
     rounded = float(f"{value:.{digits}g}")
     known = [(factor, prefix) for factor, prefix in _STEPS if prefix + symbol in UNITS] or [(1.0, "")]
-    for factor, prefix in known:
-        if abs(rounded) >= factor * 0.9999999:
-            break
+    factor, prefix = next((step for step in known if abs(rounded) >= step[0] * 0.9999999), known[-1])
     if dimension == OHM and factor == 1e-3 and abs(rounded) >= 0.01:
         factor, prefix = 1.0, ""  # a builder says 0.28 ohm
     return f"{_plain(value / factor, digits)} {prefix}{symbol}"

@@ -92,10 +92,10 @@ def measure() -> dict[str, dict[str, float]]:
         repeats = 1 if size > 5_000 else 3
         results["text to netlist"][f"{size} parts"] = timed(lambda t=text: to_netlist(t), repeats) * 1e3
         if size <= 1_000:
-            results["text to findings"][f"{size} parts"] = timed(lambda t=text: network(checked(t)), 1) * 1e3
+            results["text to findings"][f"{size} parts"] = timed(lambda t=text: network(checked(t)), 3) * 1e3
     for size in RESPONSE_SIZES:
         text = ladder(size)
-        run = timed(lambda t=text: Solver(to_network(t)).solve(freq_hz).impedance("input"), 1)
+        run = timed(lambda t=text: Solver(to_network(t)).solve(freq_hz).impedance("input"), 3)
         results["text to 200-point response"][f"{size} parts"] = run * 1e3
     for figures in results.values():
         sizes = [float(name.split()[0]) for name in figures]

@@ -1,6 +1,6 @@
 """The speed table: everything that the project promises, as ratios taken side by side in one run.
 
-    python tests/bench/run.py [--json]
+python tests/bench/run.py [--json]
 """
 
 from __future__ import annotations

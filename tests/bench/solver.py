@@ -22,14 +22,14 @@ for variable in [name for name in os.environ if name.startswith(("OPENBLAS_", "N
     del os.environ[variable]
 os.environ["OPENBLAS_NUM_THREADS"] = "1"
 
-import numpy as np  # noqa: E402
+import numpy as np
 
 sys.path.insert(0, str(Path(__file__).parents[2] / "compiler"))
 
-from shuntwise.api import load  # noqa: E402
-from shuntwise.api import network as network_of  # noqa: E402
-from shuntwise.network.network import GROUND, Coupling, Driver, Element, Feed, Network  # noqa: E402
-from shuntwise.response.solve import Solver  # noqa: E402
+from shuntwise.api import load
+from shuntwise.api import network as network_of
+from shuntwise.network.network import GROUND, Coupling, Driver, Element, Feed, Network
+from shuntwise.response.solve import Solver
 
 BUILDS, TOLERANCE_POINTS, SWEEP_POINTS = 10_000, 200, 1_000
 

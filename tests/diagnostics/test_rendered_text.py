@@ -42,8 +42,7 @@ UNKNOWN = Diagnostic(
     headline="`C2` is wired to `tweter`, which nothing declares",
     span=span("tweter+"),
     label="no such node or driver in this design",
-    why="a part with an unknown end cannot be placed in the circuit, "
-    "so `C2` is left out of every later check",
+    why="a part with an unknown end cannot be placed in the circuit, so `C2` is left out of every later check",
     help="a node with a similar name exists: `tweeter`",
     places=(Label(span("tweeter"), "declared here"),),
     fixes=(Fix("write `tweeter`", (Edit(span("tweter"), "tweeter"),)),),
@@ -55,7 +54,9 @@ UNUSED = Diagnostic("lonely-name", Severity.WARNING, "`hp` is used once", span("
 
 def test_whole_message_at_full_width() -> None:
     not_checked = NotChecked("hot-resistor", "the power rating of `R1` and `R2`", ("R1", "R2"))
-    assert render_text([UNKNOWN, UNUSED], [not_checked]) == """\
+    assert (
+        render_text([UNKNOWN, UNUSED], [not_checked])
+        == """\
 error: `C2` is wired to `tweter`, which nothing declares  [unknown-node]
   quay-wedge.shunt:5:18
   |
@@ -84,10 +85,13 @@ not checked: the power rating of `R1` and `R2`  [hot-resistor]
 
 1 error, 1 warning; 1 check could not run
 """
+    )
 
 
 def test_whole_message_in_a_narrow_window() -> None:
-    assert render_text([UNKNOWN], width=46) == """\
+    assert (
+        render_text([UNKNOWN], width=46)
+        == """\
 error: `C2` is wired to `tweter`, which
        nothing declares  [unknown-node]
   quay-wedge.shunt:5:18
@@ -110,6 +114,7 @@ error: `C2` is wired to `tweter`, which
 
 1 error
 """
+    )
 
 
 def test_colour_changes_nothing_but_colour() -> None:

@@ -25,6 +25,7 @@ from shuntwise.response.solve import Solver
 FREQ = np.geomspace(20, 20000, 301)
 SVG = "{http://www.w3.org/2000/svg}"
 
+
 def drawings(compilation: Compiled, **options: bool) -> tuple[Drawing, Drawing]:
     solver = Solver(compilation.lowered)
     response, measured = solver.solve(FREQ), measure(solver)

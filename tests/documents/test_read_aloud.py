@@ -133,10 +133,14 @@ leg woofer {
   woofer- -- return
 }
 """)
-    assert "From input plus, through T1, a 1.2 millihenry iron-core tapped coil with 0.4 ohm DC resistance and its " \
+    assert (
+        "From input plus, through T1, a 1.2 millihenry iron-core tapped coil with 0.4 ohm DC resistance and its "
         "tap at 0.3 millihenry, to the node hp; on through L1, a 1 millihenry coil, to woofer plus." in lines
-    assert "From the tap of T1, through B1, a lamp of 5 ohms cold and 58 ohms hot, then L2, a 1 millihenry coil, " \
+    )
+    assert (
+        "From the tap of T1, through B1, a lamp of 5 ohms cold and 58 ohms hot, then L2, a 1 millihenry coil, "
         "to return." in lines
+    )
     assert "L1 and L2 are coupled by minus 3.5 percent." in lines
     assert "One test point: hp." in lines
     assert lines[-1] == "That makes four parts: two coils, one tapped coil and one lamp."

@@ -58,9 +58,7 @@ def test_empty_file_is_an_empty_text(tmp_path: Path) -> None:
     assert isinstance(source, Source) and source.text == ""
 
 
-@pytest.mark.parametrize(
-    ("encoding", "named"), [("utf-16", "UTF-16"), ("utf-32", "UTF-32"), ("utf-16-le", "UTF-16")]
-)
+@pytest.mark.parametrize(("encoding", "named"), [("utf-16", "UTF-16"), ("utf-32", "UTF-32"), ("utf-16-le", "UTF-16")])
 def test_other_unicode_encoding_is_named(tmp_path: Path, encoding: str, named: str) -> None:
     outcome = failure(written(tmp_path, "coil L1\n".encode(encoding)))
     assert named in outcome.reason
@@ -75,9 +73,7 @@ def test_first_bad_byte_is_named_with_its_place_in_the_file(tmp_path: Path) -> N
     assert "`µ`" in outcome.help
 
 
-@pytest.mark.parametrize(
-    "content", [b"\xc0\xaf", b"\xed\xa0\x80", b"\xf4\x90\x80\x80", b"ok \xe2\x82"], ids=repr
-)
+@pytest.mark.parametrize("content", [b"\xc0\xaf", b"\xed\xa0\x80", b"\xf4\x90\x80\x80", b"ok \xe2\x82"], ids=repr)
 def test_ill_formed_sequences_are_refused(tmp_path: Path, content: bytes) -> None:
     """Overlong form, surrogate, beyond U+10FFFF, cut short: ill-formed by the Unicode Standard, table 3-7."""
     assert "is not UTF-8" in failure(written(tmp_path, content)).reason

@@ -201,9 +201,7 @@ def test_file_name_that_could_leave_the_folder_is_refused(tmp_path: Path, name: 
 
 
 @pytest.mark.parametrize("error", [FULL, KeyboardInterrupt()], ids=["disk full", "interrupted"])
-@pytest.mark.parametrize(
-    ("function", "call"), [("fsync", 1), ("fsync", 2), ("fsync", 3), ("rename", 1), ("rename", 2)]
-)
+@pytest.mark.parametrize(("function", "call"), [("fsync", 1), ("fsync", 2), ("fsync", 3), ("rename", 1), ("rename", 2)])
 def test_folder_that_fails_midway_leaves_the_old_one(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, function: str, call: int, error: BaseException
 ) -> None:
@@ -219,9 +217,7 @@ def test_folder_that_fails_midway_leaves_the_old_one(
     assert names(tmp_path) == ["out"]
 
 
-def test_first_folder_that_fails_midway_leaves_nothing(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
+def test_first_folder_that_fails_midway_leaves_nothing(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     fail_at(monkeypatch, "fsync", 2, FULL)
     with pytest.raises(OutputRefused):
         write_folder(tmp_path / "out", FILES)

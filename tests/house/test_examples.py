@@ -5,8 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from engines.installed import needs
 
+from engines.installed import needs
 from shuntwise.api import check, network
 from shuntwise.engines.crosscheck import crosscheck
 from shuntwise.engines.gnucap import GNUCAP

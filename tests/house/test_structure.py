@@ -39,7 +39,10 @@ def test_check_starts_without_heavy_libraries() -> None:
 
 def test_help_starts_without_any_library() -> None:
     """Building the command line needs the standard library only."""
-    code = "import sys; from shuntwise.cli.main import parser; parser(); print({'lark', 'networkx', 'numpy'} & set(sys.modules))"
+    code = (
+        "import sys; from shuntwise.cli.main import parser; parser();"
+        "print({'lark', 'networkx', 'numpy'} & set(sys.modules))"
+    )
     run = python(code)
     assert run.stdout.strip() == "set()", run.stdout + run.stderr
 

@@ -22,9 +22,9 @@ ROOT = Path(__file__).parents[2]
 sys.path[:0] = [str(ROOT / "compiler"), str(ROOT / "tests")]
 
 import numpy as np
+
 from mistakes.slips import CLASSES
 from mistakes.wired import Wired, unwire
-
 from shuntwise.api import check
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.loading import loader

@@ -14,10 +14,34 @@ from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Driver, Part
 from shuntwise.model.kinds import KINDS
 
-NODE_WORDS = (
-    "alpha bravo charlie delta echo foxtrot golf hotel india juliett kilo lima mike november oscar papa quebec romeo "
-    "sierra tango uniform victor whiskey xray yankee zulu"
-).split()
+NODE_WORDS = [
+    "alpha",
+    "bravo",
+    "charlie",
+    "delta",
+    "echo",
+    "foxtrot",
+    "golf",
+    "hotel",
+    "india",
+    "juliett",
+    "kilo",
+    "lima",
+    "mike",
+    "november",
+    "oscar",
+    "papa",
+    "quebec",
+    "romeo",
+    "sierra",
+    "tango",
+    "uniform",
+    "victor",
+    "whiskey",
+    "xray",
+    "yankee",
+    "zulu",
+]
 UNITS = {u.HENRY: "H", u.FARAD: "F", u.OHM: "ohm"}
 OPEN = "-"
 """The net of an end that is soldered to nothing."""
@@ -163,16 +187,12 @@ def unwire(circuit: Circuit) -> Wired:
         )
         for name, driver in design.drivers.items()
     ]
-    posts = [
-        (f"{pair.name}{sign}", words[circuit.pad(pair.name, sign)]) for pair in design.terminals for sign in "+-"
-    ]
+    posts = [(f"{pair.name}{sign}", words[circuit.pad(pair.name, sign)]) for pair in design.terminals for sign in "+-"]
     head = [f'design "{design.title or "box"}"']
     if design.amplifier:
         head.append(design.amplifier.span.text)
     head += [f"{'input' if pair.fed else 'posts'} {pair.name}" for pair in design.terminals if pair.span is not None]
-    tail = [
-        f"coupling {flat(c.first)} and {flat(c.second)} {c.k.value!r}" for c in design.couplings if c.k is not None
-    ]
+    tail = [f"coupling {flat(c.first)} and {flat(c.second)} {c.k.value!r}" for c in design.couplings if c.k is not None]
     tail += [_flattened(waiver.span.text) for waiver in design.waivers]
     tail += [f"limit {name} {setting.quantity.span.text}" for name, setting in design.limits.items()]
     expects = tuple(expectation.span.text for expectation in design.expectations)
@@ -223,7 +243,9 @@ def _driver(driver: Driver) -> str:
     if "measured" in driver.span.text:
         return driver.span.text
     items = [
-        f"{quantity.value!r} W" if name == "power" else f"{name} {quantity.value!r} {u.SYMBOLS[quantity.dimension]}".strip()
+        f"{quantity.value!r} W"
+        if name == "power"
+        else f"{name} {quantity.value!r} {u.SYMBOLS[quantity.dimension]}".strip()
         for name, quantity in driver.quantities.items()
     ]
     if driver.role:

@@ -1,4 +1,7 @@
-"""Texts of every kind, and what must hold for each of them: strategies and one judge, for the tests beside this file."""
+"""Texts of every kind, and what must hold for each of them.
+
+Strategies that draw texts, and the judges of a text, for the tests beside this file.
+"""
 
 from __future__ import annotations
 
@@ -28,12 +31,15 @@ WORDS = (
     "coupling", "testpoint", "let", "network", "use", "leg", "include", "variant", "set", "omit", "fit", "expect",
     "allow", "limit", "and", "as", "at", "above", "because", "below", "from", "given", "into", "library", "of", "on",
     "to", "within", "woofer", "woofer+", "tweeter-", "return", "input+", "L1", "C1", "R1", "Z1.load", "dcr", "air core",
-    "crossing", "impedance", "loose-node", "0.82", "mH", "0,5", "8 ohm", "4R7", "6u8", "5 %", "12 dB", "2.4 kHz", "1e999",
-    '"text"', '"', "--", "->", "-", "+", "{", "}", "(", ")", "|", ",", "=", ";", ":", "*", "/", "^", ".", "%", "#", "\n",
-    "\r\n", "\r", "\t", " ", "\u00a0", "\ufeff", "\u2028", "\u200b", "\x00", "\x1b[31m", "µ", "Ω", "é", "e\u0301", "“", "→",
+    "crossing", "impedance", "loose-node", "0.82", "mH", "0,5", "8 ohm", "4R7", "6u8", "5 %", "12 dB", "2.4 kHz",
+    "1e999",
+    '"text"', '"', "--", "->", "-", "+", "{", "}", "(", ")", "|", ",", "=", ";", ":", "*", "/", "^", ".", "%", "#",
+    "\n",
+    "\r\n", "\r", "\t", " ", "\u00a0", "\ufeff", "\u2028", "\u200b", "\x00", "\x1b[31m", "µ", "Ω", "é", "e\u0301", "“",
+    "→",
     "–", "±", "×", "｛", "５", "\U0001f50a",
 )  # fmt: skip
-"""What texts are pieced together from: all words and signs of the language, its values, and what people type instead."""
+"""What texts are pieced together from: words, signs and values of the language, and what people type instead."""
 
 pieces = st.sampled_from(WORDS)
 characters = st.text(max_size=80)

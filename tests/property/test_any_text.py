@@ -71,7 +71,7 @@ def test_mutated_example_passes_through_all_checks(text: str) -> None:
 @examples(150)
 @given(st.binary(max_size=200))
 @example(b"\xff\xfec\x00")
-@example(b"\xef\xbb\xbfdesign \"box\"\n")
+@example(b'\xef\xbb\xbfdesign "box"\n')
 @example(b"\x00")
 def test_any_bytes_give_a_text_or_a_reason(content: bytes) -> None:
     """A file of any bytes is read or refused with a reason; what is read gives a tree or findings."""

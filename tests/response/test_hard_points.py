@@ -103,8 +103,13 @@ def test_bad_frequencies_are_refused(freq_hz: list[float]) -> None:
 
 @pytest.mark.parametrize(
     ("values", "words"),
-    [({"R9": 1.0}, "R9"), ({"R1": 0.0}, "R1"), ({"R1": np.nan}, "R1"), ({"K1": 1.2}, "K1"),
-     ({"R1": [1.0, 2.0], "L1": [1e-3] * 3}, "builds")],
+    [
+        ({"R9": 1.0}, "R9"),
+        ({"R1": 0.0}, "R1"),
+        ({"R1": np.nan}, "R1"),
+        ({"K1": 1.2}, "K1"),
+        ({"R1": [1.0, 2.0], "L1": [1e-3] * 3}, "builds"),
+    ],
 )
 def test_bad_values_are_refused(values: dict[str, float], words: str) -> None:
     circuit = network(["V1 in 0", "R1 in a 8", "L1 a 0 1e-3", "L2 a 0 1e-3", "K1 L1 L2 0.5"])
@@ -115,8 +120,14 @@ def test_bad_values_are_refused(values: dict[str, float], words: str) -> None:
 def test_unknown_names_are_refused() -> None:
     response = solve(network(["V1 in 0", "R1 in 0 8"]), [100.0])
     for ask in (
-        response.voltage, response.driver_voltage, response.branch_voltage, response.current, response.dissipation,
-        response.impedance, response.element_current, response.group_delay,
+        response.voltage,
+        response.driver_voltage,
+        response.branch_voltage,
+        response.current,
+        response.dissipation,
+        response.impedance,
+        response.element_current,
+        response.group_delay,
     ):
         with pytest.raises(KeyError):
             ask("nobody")

@@ -23,9 +23,7 @@ def test_check_circuits_have_their_exact_node_voltages(name: str) -> None:
     freq_hz = sorted({float(row["frequency (Hz)"]) for row in rows})
     response = solve(check_circuits()[name], freq_hz)
     for row in rows:
-        exact = complex(
-            float(row["real part (V for a 1 V source)"]), float(row["imaginary part (V for a 1 V source)"])
-        )
+        exact = complex(float(row["real part (V for a 1 V source)"]), float(row["imaginary part (V for a 1 V source)"]))
         found = response.voltage(row["node"])[freq_hz.index(float(row["frequency (Hz)"]))]
         assert abs(found - exact) < TIGHT
     assert response.fallback_points == 0

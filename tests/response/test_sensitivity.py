@@ -22,8 +22,13 @@ def with_driver(name: str, plus: str, minus: str) -> Network:
 
 @pytest.mark.parametrize(
     "circuit",
-    [with_driver("N1", "w", "0"), with_driver("N2", "w", "0"), with_driver("N4", "a", "c"), with_driver("N5", "w", "m"),
-     with_driver("N6", "b", "0")],
+    [
+        with_driver("N1", "w", "0"),
+        with_driver("N2", "w", "0"),
+        with_driver("N4", "a", "c"),
+        with_driver("N5", "w", "m"),
+        with_driver("N6", "b", "0"),
+    ],
     ids=["N1", "N2", "N4", "N5", "N6"],
 )
 def test_sensitivities_are_the_limit_of_differences(circuit: Network) -> None:

@@ -360,3 +360,15 @@ def test_lamp(lamp: str, found: list[str]) -> None:
     """24 V and 10 W make 58 ohm. A lamp for 6 V in front of the tweeter gets about 7 V when it glows."""
     text = box(more=f"lamp B1 {lamp}").replace("input+ -- C2", "input+ -- B1 -- C2")
     assert [f"{f.span.text}" for f in found_at("lamp-rating", text)] == [part.removeprefix("hot ") for part in found]
+
+
+def test_a_hundred_equal_coils_share_the_blame() -> None:
+    """A resistance that many coils share alike is still told (none of them takes a hundredth of it alone)."""
+    from shuntwise.api import load_text
+
+    lines = ["amplifier 100 W into 8 ohm", "driver woofer 8 ohm { re 6 ohm, 100 W }"]
+    lines += [f"coil L{i} 0.01 mH {{ dcr 0.02 ohm, 5 %, air core }}" for i in range(150)]
+    walk = " -- ".join(f"L{i}" for i in range(150))
+    lines += ["leg woofer {", f"  input+ -- {walk} -- woofer+", "  woofer- -- return", "}"]
+    names = [finding.name for finding in load_text("\n".join(lines)).findings]
+    assert names.count("coil-dcr-share") == 1

@@ -81,6 +81,6 @@ def test_code_that_begins_with_a_digit_is_one_to_the_grammar(text: str) -> None:
 
 
 def test_f_behind_a_capacitance_is_no_tolerance() -> None:
-    """On a capacitor `6u8F` would more likely be 6.8 microfarad than 6.8 microfarad to 1 %: the grammar reads neither."""
+    """`6u8F` may be meant as 6.8 microfarad, or as that to 1 %: the grammar reads it as neither."""
     assert CODE.fullmatch("4R7F")
     assert not CODE.fullmatch("6u8F")

@@ -125,9 +125,7 @@ def tied_legs(circuit: Circuit) -> Iterator[tuple[tuple[str, ...], tuple[str, ..
             continue
         island = reached(adjacent, net, ())
         seen |= island
-        drivers = tuple(
-            name for name in design.drivers if any(circuit.pad(name, sign) in island for sign in "+-")
-        )
+        drivers = tuple(name for name in design.drivers if any(circuit.pad(name, sign) in island for sign in "+-"))
         if len(drivers) > 1 and not _declared_together(circuit, drivers):
             yield drivers, tuple(sorted(island))
 

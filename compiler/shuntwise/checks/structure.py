@@ -22,6 +22,7 @@ from shuntwise.model.kinds import ROLES
 MOST_PARTS = 300
 """Circuits with more parts and drivers are not traced: the time grows with the square, and no crossover has so many."""
 
+
 @dataclass(frozen=True)
 class Step:
     """A block that all of a driver's current passes: from the amplifier's side `near` to the driver's side `far`."""

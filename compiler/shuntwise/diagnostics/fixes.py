@@ -53,9 +53,7 @@ def apply_fixes(
         done = False
         for fix in diagnostic.fixes:
             reason = (
-                "another fix of this finding was applied"
-                if done
-                else _obstacle(fix, minimum, text_by_source, taken)
+                "another fix of this finding was applied" if done else _obstacle(fix, minimum, text_by_source, taken)
             )
             if reason:
                 skipped.append(Skipped(diagnostic, fix, reason))

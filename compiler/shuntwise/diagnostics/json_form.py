@@ -109,8 +109,7 @@ def to_json(diagnostics: Sequence[Diagnostic], not_checked: Sequence[NotChecked]
         },
         "diagnostics": [_diagnostic(diagnostic) for diagnostic in diagnostics],
         "not_checked": [
-            {"name": entry.name, "lacks": entry.lacks, "subjects": list(entry.subjects)}
-            for entry in not_checked
+            {"name": entry.name, "lacks": entry.lacks, "subjects": list(entry.subjects)} for entry in not_checked
         ],
     }
 

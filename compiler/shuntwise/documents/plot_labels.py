@@ -118,7 +118,6 @@ class Placer:
         )  # fmt: skip
         return cost + 2.0 * float(np.count_nonzero(inside))
 
-
     def _crossed(self, x: float, y: float, box: Box, points: Real) -> float:
         """How much of the way from the point to the box lies on curves, the first pixels not counted."""
         end_x, end_y = box.nearest(x, y)

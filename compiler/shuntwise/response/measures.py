@@ -80,9 +80,7 @@ def crossings(
         response = solver.solve(freq_hz)
         return gain * np.abs(response.driver_voltage(first)) - np.abs(response.driver_voltage(second))
 
-    return tuple(
-        Crossing(freq, float(level(np.array([freq]))[0])) for freq in _zeros(difference, grid(from_hz, to_hz))
-    )
+    return tuple(Crossing(freq, float(level(np.array([freq]))[0])) for freq in _zeros(difference, grid(from_hz, to_hz)))
 
 
 def corners(

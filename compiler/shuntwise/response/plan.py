@@ -241,8 +241,7 @@ class Plan:
         }
         self._live = len(self._clusters)
         self._dead_ends = [
-            (node, other, unfold(reduced.edges, branch, self._clusters))
-            for node, other, branch in reduced.dead_ends
+            (node, other, unfold(reduced.edges, branch, self._clusters)) for node, other, branch in reduced.dead_ends
         ]
         self._core = reduced.core
         self._record_trees()
@@ -458,9 +457,7 @@ class Plan:
         for child in reversed(chain):
             cluster, above = self._clusters[child], self._fraction[child][0]
             if cluster.parent < 0:
-                across = self.tape.sub(
-                    self.node_voltage(cluster.plus, drive), self.node_voltage(cluster.minus, drive)
-                )
+                across = self.tape.sub(self.node_voltage(cluster.plus, drive), self.node_voltage(cluster.minus, drive))
                 series = cluster.kind == SERIES and across != ZERO
                 shared = self.tape.mul(across, self.tape.reciprocal(above)) if series else across
             else:

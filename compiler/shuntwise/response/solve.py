@@ -60,9 +60,7 @@ class Solver:
         response.points.pivoted()
         return response
 
-    def stream(
-        self, freq_hz: object, values: Mapping[str, object], *, admittances: bool = False
-    ) -> Iterator[Builds]:
+    def stream(self, freq_hz: object, values: Mapping[str, object], *, admittances: bool = False) -> Iterator[Builds]:
         """Solve for many builds, a few at a time, in memory that does not grow with their number.
 
         `values` as in `solve`, each a number or an array (builds,). Input admittances are worked out if asked for.

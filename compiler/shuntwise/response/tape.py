@@ -385,7 +385,6 @@ class Tape:
                 suspects.append(~(np.abs(value) <= GROWTH_LIMIT))
 
     @staticmethod
-
     @staticmethod
     def _laurent(spec: Laurent, reg: Sequence[Complex], lump: Complex | None, target: Complex | None) -> Complex:
         """A sum and its addends. The sum has memory of its own, and may grow in place."""

@@ -523,4 +523,3 @@ def complain(situation: Situation) -> Complaint:
         if complaint is not None:
             return complaint
     return _anything_else(situation)
-

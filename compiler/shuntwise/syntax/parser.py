@@ -221,8 +221,6 @@ class _Reader:
         start = piece.start_pos or 0
         if piece.type == "SLASH" and self.text[self.offset] in "/*":
             self.follow(comment_mark(self.situation(piece.type, str(piece), start), start), start)
-        elif piece == "and" and piece.type == "NAME" and self.entry and self.entry[0].type == "EXPECT":
-            self.follow(complain(self.situation("AND", "and", start)), start)
         elif piece.type == "_NL" and self.brace_below():
             pass
         elif piece.type == "LBRACE" and len(self.open_braces) >= DEEPEST_BRACES:

@@ -18,9 +18,7 @@ from shuntwise.source import Source, Span
 _LONGEST_LINE = 1000
 """How far a message looks along a line: a file that is one endless line must not cost its square."""
 
-BLOCK_HEADS = frozenset(
-    ("amplifier", "driver", "coil", "tapped coil", "capacitor", "resistor", "lamp", "link", "use")
-)
+BLOCK_HEADS = frozenset(("amplifier", "driver", "coil", "tapped coil", "capacitor", "resistor", "lamp", "link", "use"))
 """Statements whose braces hold attributes; those of a leg, a network and a variant hold statements."""
 
 _LONGEST_TITLE = 80

@@ -304,7 +304,5 @@ def _bands(run: _Run, corners: _Run, nominal: Curves) -> tuple[tuple[Band, ...],
     for owner in nominal.admittance_square:
         middle, random, worst = band(owner, [c.admittance_square[owner] for c in (nominal, ranked, ends)])
         # The greatest admittance is the least impedance.
-        impedances.append(
-            Band(owner, square_to_ohm(middle), square_to_ohm(random[::-1]), square_to_ohm(worst[::-1]))
-        )
+        impedances.append(Band(owner, square_to_ohm(middle), square_to_ohm(random[::-1]), square_to_ohm(worst[::-1])))
     return tuple(levels), tuple(impedances)

@@ -65,7 +65,8 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     share, limit = sum(shares.values()), evidence.bound(RULE)
     if share <= limit * (1 + 1e-9):
         return
-    taking = sorted((label for label in shares if shares[label] > share / 100), key=lambda label: -shares[label])
+    most = max(shares.values())
+    taking = sorted((label for label in shares if shares[label] > most / 100), key=lambda label: -shares[label])
     places = [rated_at(evidence, evidence.design.parts[label], "dcr") for label in taking]
     names = " and ".join(f"`{label}`" for label in taking)
     yield RULE.finding(
@@ -73,9 +74,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         f"the resistance of {names} is {share:.1%} of the woofers' nominal impedance",
         severity=Severity.ERROR if share > 2 * limit * (1 + 1e-9) else Severity.WARNING,
         label=f"{shares[taking[0]]:.1%}",
-        places=[
-            Label(place, f"{shares[label]:.1%}") for place, label in zip(places[1:], taking[1:], strict=True)
-        ],
+        places=[Label(place, f"{shares[label]:.1%}") for place, label in zip(places[1:], taking[1:], strict=True)],
         why=f"{limit:.2g} of the nominal impedance is the usual ceiling; more costs level and changes the box tuning",
         help="thicker wire or a cored coil; or tune the box with this coil in place",
         subjects=named(evidence, *taking),

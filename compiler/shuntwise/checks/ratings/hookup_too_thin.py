@@ -106,6 +106,4 @@ def _beyond(circuit: Circuit, link: Part) -> tuple[tuple[str, str], ...]:
     return ()
 
 
-RULE = Rule(
-    "hookup-too-thin", Severity.WARNING, "stress", check, Bound(6e6, quotient(AMPERE, raised(METRE, 2)))
-)
+RULE = Rule("hookup-too-thin", Severity.WARNING, "stress", check, Bound(6e6, quotient(AMPERE, raised(METRE, 2))))

@@ -114,11 +114,7 @@ def _outside(evidence: Evidence) -> Iterator[tuple[str, float]]:
 
 
 def series_capacitors(structure: Structure) -> set[str]:
-    return {
-        step.block.label
-        for ladder in structure.of_role("tweeter", "mid")
-        for step in ladder.series("C")
-    }
+    return {step.block.label for ladder in structure.of_role("tweeter", "mid") for step in ladder.series("C")}
 
 
 def _leaks(part: Part) -> bool:
