@@ -175,7 +175,7 @@ def main() -> None:
     parser.add_argument("--examples", nargs="*", default=[])
     parser.add_argument("--escapes", type=int, default=200, help="how many escapes to list")
     options = parser.parse_args()
-    paths = sorted((ROOT / "examples").glob("*.shunt"))
+    paths = sorted((ROOT / "examples").rglob("*.shunt"))
     if options.examples:
         paths = [path for path in paths if any(name in path.stem for name in options.examples)]
     for expects in (True, False):

@@ -34,7 +34,9 @@ def run(options: argparse.Namespace) -> int:
     mark = design_mark([*compilation.texts, options.variant or "", *options.settings])
     with solving(compilation) as solver:
         response = solver.solve(grid(sweep.freq_from_hz, sweep.freq_to_hz, sweep.points_per_decade))
-        measured = measure(solver, sweep.freq_from_hz, sweep.freq_to_hz)
+        stated = {name: driver.quantities.get("sensitivity") for name, driver in design.drivers.items()}
+        sensitivity_db = {name: quantity.value for name, quantity in stated.items() if quantity is not None}
+        measured = measure(solver, sweep.freq_from_hz, sweep.freq_to_hz, sensitivity_db)
         levels = response_plot(response, design, measured, mark=mark)
         impedance = impedance_plot(response, design, measured, mark=mark)
         table = as_csv(response_rows(response, lowered))

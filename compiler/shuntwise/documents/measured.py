@@ -6,9 +6,10 @@ is decided which of them a reader wants to see. It refuses to judge them, and wr
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import combinations
+from types import MappingProxyType
 
 import numpy as np
 import numpy.typing as npt
@@ -61,12 +62,13 @@ class DriverFigures:
 @dataclass(frozen=True)
 class CrossingFigures:
     """Where two drivers are equally loud and no third is louder. Drivers fed alike count as one: `first` and
-    `second` are groups."""
+    `second` are groups. `heard_hz` is where they are equally loud with their sensitivities, if both state one."""
 
     first: tuple[str, ...]
     second: tuple[str, ...]
     freq_hz: float
     level_db: float
+    heard_hz: float | None = None
 
 
 @dataclass(frozen=True)
@@ -103,8 +105,13 @@ class Measured:
     shares: tuple[Share, ...]
 
 
-def measure(solver: Solver, from_hz: float = 20.0, to_hz: float = 20_000.0) -> Measured:
-    """All figures of a network in a band. Raises SingularNetwork."""
+def measure(
+    solver: Solver,
+    from_hz: float = 20.0,
+    to_hz: float = 20_000.0,
+    sensitivity_db: Mapping[str, float] = MappingProxyType({}),
+) -> Measured:
+    """All figures of a network in a band; `sensitivity_db` of the drivers that state one. Raises SingularNetwork."""
     network = solver.network
     response = solver.solve(grid(from_hz, to_hz))
     with np.errstate(divide="ignore", invalid="ignore"):
@@ -112,7 +119,7 @@ def measure(solver: Solver, from_hz: float = 20.0, to_hz: float = 20_000.0) -> M
             from_hz,
             to_hz,
             tuple(_driver(solver, driver.name, from_hz, to_hz) for driver in network.drivers),
-            tuple(_crossings(solver, response, from_hz, to_hz)),
+            tuple(_crossings(solver, response, from_hz, to_hz, sensitivity_db)),
             tuple(_least(solver, feed.name, from_hz, to_hz) for feed in network.feeds),
             tuple(_share(response, branch.label) for branch in network.branches),
         )
@@ -136,7 +143,9 @@ def _pass_band(solver: Solver, name: str, peak: float, drop: float, from_hz: flo
     return PassBand(low, high, dips=bool(found))
 
 
-def _crossings(solver: Solver, response: Response, from_hz: float, to_hz: float) -> list[CrossingFigures]:
+def _crossings(
+    solver: Solver, response: Response, from_hz: float, to_hz: float, sensitivity_db: Mapping[str, float]
+) -> list[CrossingFigures]:
     levels = {d.name: 20 * np.log10(np.abs(response.driver_voltage(d.name))) for d in solver.network.drivers}
     groups = _fed_alike(levels)
     found = []
@@ -146,8 +155,26 @@ def _crossings(solver: Solver, response: Response, from_hz: float, to_hz: float)
             others = [group[0] for group in groups if group not in (first, second)]
             hidden = any(level_db(solver, other, freq) > level for other in others)
             if not hidden and _parts_ways(solver, first[0], second[0], freq):
-                found.append(CrossingFigures(first, second, freq, level))
+                heard = _heard(solver, first[0], second[0], freq, from_hz, to_hz, sensitivity_db)
+                found.append(CrossingFigures(first, second, freq, level, heard))
     return sorted(found, key=lambda crossing: crossing.freq_hz)
+
+
+def _heard(
+    solver: Solver,
+    first: str,
+    second: str,
+    near_hz: float,
+    from_hz: float,
+    to_hz: float,
+    sensitivity_db: Mapping[str, float],
+) -> float | None:
+    """The crossing with the sensitivities counted in that is nearest to the one by voltage."""
+    if first not in sensitivity_db or second not in sensitivity_db:
+        return None
+    louder_db = sensitivity_db[first] - sensitivity_db[second]
+    found = [crossing.freq_hz for crossing in crossings(solver, first, second, from_hz, to_hz, louder_db)]
+    return min(found, key=lambda freq_hz: abs(np.log(freq_hz / near_hz)), default=None)
 
 
 def _fed_alike(levels: dict[str, Real]) -> list[tuple[str, ...]]:

@@ -118,6 +118,7 @@ def _crossings(crossings: Sequence[CrossingFigures]) -> list[str]:
     lines = [
         f"  {visible(group_name(c.first))} and {visible(group_name(c.second))} at {_value(c.freq_hz, u.HERTZ)}, "
         f"{c.level_db:+z.1f} dB"
+        + (f"; with their sensitivities at {_value(c.heard_hz, u.HERTZ)}" if c.heard_hz else "")
         for c in crossings
     ]
     return ["Crossings", *(lines or ["  none in the band"])]

@@ -133,14 +133,20 @@ def _walks_on_one_line(s: Situation) -> Complaint | None:
     return Complaint(said, Mend((token("_NL", "\n", gap),), s.span.start))
 
 
-def _unclosed_bracket(s: Situation) -> Complaint | None:
-    """A `(` with no `)`, noticed at the end of its line or on a later one."""
+def _open_brackets(s: Situation) -> list[Token]:
+    """The `(` of the entry that no `)` has closed."""
     opened: list[Token] = []
     for piece in s.entry:
         if piece.type == "LPAR":
             opened.append(piece)
         elif piece.type == "RPAR":
             opened.pop()
+    return opened
+
+
+def _unclosed_bracket(s: Situation) -> Complaint | None:
+    """A `(` with no `)`, noticed at the end of its line or on a later one."""
+    opened = _open_brackets(s)
     if not opened or "RPAR" not in s.expected:
         return None
     at = s.span_of(opened[-1])
@@ -152,6 +158,15 @@ def _unclosed_bracket(s: Situation) -> Complaint | None:
     if not below or s.kind in ("RBRACE", "$END"):
         return Complaint(said)
     return Complaint(said, lost_until=begins)
+
+
+def _unopened_bracket(s: Situation) -> Complaint | None:
+    """`L1 | C1) -- woofer+`: a `|` or `)` of a group that was never opened."""
+    if not s.entry or s.word not in ("|", ")") or _open_brackets(s):
+        return None
+    return Complaint(
+        finding(s.span, f"no `(` is open for this `{s.word}`", label="not in a group", help="write `(` where it begins")
+    )
 
 
 # --- a word or sign inside a statement
@@ -491,6 +506,7 @@ CASES: tuple[Case, ...] = (
     _sign_apart,
     _single_dash,
     _unclosed_bracket,
+    _unopened_bracket,
     _dash_in_name,
     *signs.CASES,
     *beginnings.CASES,

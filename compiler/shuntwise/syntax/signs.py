@@ -71,6 +71,8 @@ def _open_text(s: Situation) -> Complaint | None:
     if s.word != '"':
         return None
     rest = s.rest.rstrip()
+    if s.head == "include":
+        rest = rest.split(maxsplit=1)[0]
     for brace, terminal in (("{", "LBRACE"), ("}", "RBRACE")):
         if rest.endswith(brace) and s.fits("STRING", terminal):
             rest = rest[:-1].rstrip()
