@@ -8,9 +8,9 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+
 from mistakes.run import compiled, examine, figures, same
 from mistakes.wired import unwire
-
 from shuntwise.api import check
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").rglob("*.shunt"))

@@ -277,6 +277,20 @@ def _quoted_value(s: Situation) -> Complaint | None:
     return Complaint(said)
 
 
+def _comma_before_key(s: Situation) -> Complaint | None:
+    """`qms 3.8 qes 0.62`: the second key reads as a unit until its value comes."""
+    last = s.last
+    if not s.in_block or last is None or last.type != "NAME" or last in units.UNITS or len(s.entry) < 2:
+        return None
+    if s.entry[-2].type != "NUMBER" or s.kind not in VALUE_LIKE:
+        return None
+    end = s.span_of(s.entry[-2]).end
+    gap = s.at(end, end)
+    said = finding(s.span_of(last), f"`,` is missing before `{last}`", help=_JOINT_HELP[","],
+                   fix=write(gap, ",", safe=True))  # fmt: skip
+    return Complaint(said, Mend((*s.entry[:-1], token("COMMA", ",", gap), last), s.span.start, anew=True))
+
+
 _JOINTS = (
     (",", "COMMA"), ("--", "ARROW"), ("into", "INTO"), ("as", "AS"), ("and", "AND"), ("to", "TO"), ("=", "EQUAL"),
     ("of", "OF"), ("on", "ON"), ("because", "BECAUSE"), (")", "RPAR"), ("(", "LPAR"),
@@ -383,10 +397,15 @@ def _next_statement(s: Situation) -> Complaint | None:
 
 
 def _attributes_without_braces(s: Situation) -> Complaint | None:
-    """`coil L1 0.82 mH, dcr 0.28 ohm` or `coil L1 0.82 mH (5 %)`."""
-    if s.in_block or s.head not in BLOCK_HEADS or len(s.entry) < 2 or not s.fits("LBRACE") or set(s.rest) & set("{}"):
+    """`coil L1 0.82 mH, dcr 0.28 ohm`, `coil L1 0.82 mH (5 %)` or `coil L1 0.82 mH dcr 0.28 ohm }`."""
+    if s.in_block or s.head not in BLOCK_HEADS or len(s.entry) < 2 or not s.fits("LBRACE"):
         return None
     if s.kind not in (*VALUE_LIKE, "LPAR", "COMMA") and s.word != "[":
+        return None
+    if s.kind in VALUE_LIKE and s.surplus < 0 and re.match(r"[^{}]*\}", s.rest):
+        gap = s.behind_last()
+        return Complaint(unopened_block(s.head, gap).finding, Mend((token("LBRACE", "{", gap),), s.span.start))
+    if set(s.rest) & set("{}"):
         return None
     written = s.rest.split("#")[0].rstrip()
     inner = written.strip(",()[] \t")
@@ -519,6 +538,7 @@ CASES: tuple[Case, ...] = (
     _quoted_value,
     _two_word_name,
     _ports_without_brackets,
+    _comma_before_key,
     _missing_joint,
     _missing_brace,
     _missing_name,
