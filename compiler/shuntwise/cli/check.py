@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import json
 import sys
 from dataclasses import dataclass
 from pathlib import Path
@@ -12,9 +11,6 @@ from shuntwise import __version__
 from shuntwise.cli.main import CLEAN, FINDINGS, Refused
 from shuntwise.cli.reading import design_files, refusing, require_variant, show
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
-from shuntwise.diagnostics.fixes import apply_fixes
-from shuntwise.diagnostics.terminal import visible
-from shuntwise.files import OutputRefused, write_file
 from shuntwise.loading import read_design
 from shuntwise.pipeline import Compilation, compile_all, compile_variant
 from shuntwise.settings import read_settings
@@ -67,6 +63,10 @@ def _report(file: str, options: argparse.Namespace) -> Report:
 
 def _fix(file: str, options: argparse.Namespace, report: Report) -> Report:
     """Apply safe fixes to the design's own files until there is none left, a few times at the most."""
+    from shuntwise.diagnostics.fixes import apply_fixes
+    from shuntwise.diagnostics.terminal import visible
+    from shuntwise.files import OutputRefused, write_file
+
     for _ in range(5):
         own = {source: source.text for source in report.sources if not source.name.startswith("library/")}
         texts, applied, _ = apply_fixes(own, report.findings)
@@ -109,6 +109,8 @@ def _for_people(reports: list[Report]) -> None:
 
 
 def _for_machines(reports: list[Report], options: argparse.Namespace) -> str:
+    import json
+
     findings = [finding for report in reports for finding in report.findings]
     not_checked = [entry for report in reports for entry in report.not_checked]
     if options.annotations:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import argparse
 import os
-import shutil
 import sys
 from collections.abc import Iterable, Iterator, Sequence
 from contextlib import contextmanager
@@ -13,7 +12,6 @@ from pathlib import Path
 from shuntwise.checks.registry import FAMILY_OF
 from shuntwise.cli.main import CLEAN, FINDINGS, Refused
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
-from shuntwise.diagnostics.text import render_text
 from shuntwise.loading import Unreadable, read_design
 from shuntwise.model.include import Collected
 from shuntwise.model.resolve import variant_names
@@ -87,6 +85,10 @@ def show(findings: Sequence[Diagnostic], not_checked: Sequence[NotChecked] = (),
     """Print findings for a person: colour on a terminal only, as wide as the terminal."""
     if not findings and not not_checked:
         return
+    import shutil
+
+    from shuntwise.diagnostics.text import render_text
+
     stream = sys.stderr if to_stderr else sys.stdout
     colour = stream.isatty() and "NO_COLOR" not in os.environ and os.environ.get("TERM") != "dumb"
     width = shutil.get_terminal_size((100, 24)).columns if stream.isatty() else 100

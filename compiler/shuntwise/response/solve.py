@@ -129,6 +129,7 @@ class Points:
         self.coefficients: list[Scalar] = []
         self.registers: list[Complex | None] = []
         self.results: dict[int, Complex] = {}
+        self.filled: set[int] = set()
         self.flagged: Mask | None = None
         self._pivoted: tuple[Mask, PivotedPoints] | None = None
 
@@ -148,6 +149,10 @@ class Points:
                     mask = np.zeros(self.shape, np.bool_) if mask is None else mask
                     mask[part] = suspects
         else:
+            wanted = [w for w in wanted if w not in self.filled]
+            if not wanted:
+                return
+            self.filled.update(wanted)
             if len(self.coefficients) < len(tape.coefficients):
                 self.coefficients = tape.evaluate_coefficients(self.parameters)
             mask = tape.evaluate(wanted, self.registers, self.coefficients, self.axis)

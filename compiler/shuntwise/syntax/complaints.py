@@ -477,7 +477,7 @@ def _breaks_off(s: Situation) -> Complaint | None:
     if s.kind not in ENDS or s.last is None:
         return None
     at = s.span_of(s.last)
-    return Complaint(finding(at, f"the line breaks off behind `{at.text}`", label="something must follow",
+    return Complaint(finding(at, f"the line breaks off behind `{at.text or s.last.strip() or s.head}`", label="something must follow",
                              help=_expected_in_words(s)))  # fmt: skip
 
 

@@ -82,9 +82,10 @@ class Situation:
         return Span(self.source, start, min(end, len(self.source.text)))
 
     def span_of(self, token: Token) -> Span:
-        """The token's place, without the line ends that an arrow may have swallowed."""
+        """The place of what was written for the token, without the line ends that an arrow may have swallowed."""
         start = token.start_pos or 0
-        return self.at(start, start + len(str(token).split("\n", maxsplit=1)[0].rstrip()))
+        written = self.text[start : token.end_pos].split("\n", maxsplit=1)[0].rstrip()
+        return self.at(start, start + len(written))
 
     def behind_last(self) -> Span:
         """The empty place right behind the last sound token, where something missing belongs."""

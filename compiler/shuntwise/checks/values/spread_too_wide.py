@@ -48,16 +48,18 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import combinations
 from math import sqrt
+from typing import TYPE_CHECKING
 
 import numpy as np
 
 from shuntwise import units
 from shuntwise.checks.bands import Real, band, levels_db, sensitivity_difference
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Label, NotChecked, Rule, Severity
-from shuntwise.tolerance.draws import VaryingPart, standard_deviation, varying
-from shuntwise.tolerance.first_order import level_effects
 
-PAIRS = 1.96 * sqrt(2) * standard_deviation("uniform")
+if TYPE_CHECKING:
+    from shuntwise.tolerance.draws import VaryingPart
+
+PAIRS = 1.96 * sqrt(2)
 """19 pairs in 20 of normally distributed values differ by less than this times the deviation of one (a sum of many
 small contributions is near enough to normal)."""
 
@@ -80,6 +82,9 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     limit = evidence.design.limits.get(RULE.name)
     if limit is None:
         return
+    # Few designs set this limit, so the tolerance analysis is loaded by those alone.
+    from shuntwise.tolerance.draws import varying
+
     parts = varying(evidence.design, evidence.network).parts
     if not parts:
         yield RULE.not_checked("parts that state their tolerance")
@@ -102,6 +107,8 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
 
 
 def _strays(evidence: Evidence, parts: tuple[VaryingPart, ...]) -> Iterator[Stray]:
+    from shuntwise.tolerance.first_order import level_effects
+
     sweep, solver = evidence.sweep, evidence.solver
     levels, effects = {}, {}
     for driver in evidence.network.drivers:
@@ -125,7 +132,9 @@ def _strays(evidence: Evidence, parts: tuple[VaryingPart, ...]) -> Iterator[Stra
 
 def _widest(effects: Real, freq_hz: Real, places: range | list[int], what: str, drivers: tuple[str, ...]) -> Stray:
     """Where among `places` two boxes may differ most; `effects` are (parts, frequencies)."""
-    spread = PAIRS * np.sqrt((effects**2).sum(axis=0))
+    from shuntwise.tolerance.draws import standard_deviation
+
+    spread = PAIRS * standard_deviation("uniform") * np.sqrt((effects**2).sum(axis=0))
     at = max(places, key=lambda place: float(spread[place]))
     return Stray(float(spread[at]), what, float(freq_hz[at]), drivers, effects[:, at])
 
