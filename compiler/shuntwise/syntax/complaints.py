@@ -477,8 +477,11 @@ def _breaks_off(s: Situation) -> Complaint | None:
     if s.kind not in ENDS or s.last is None:
         return None
     at = s.span_of(s.last)
-    return Complaint(finding(at, f"the line breaks off behind `{at.text or s.last.strip() or s.head}`", label="something must follow",
-                             help=_expected_in_words(s)))  # fmt: skip
+    word = at.text or s.last.strip() or s.head  # a token that a mend put in has no text of its own
+    said = finding(
+        at, f"the line breaks off behind `{word}`", label="something must follow", help=_expected_in_words(s)
+    )
+    return Complaint(said)
 
 
 def _anything_else(s: Situation) -> Complaint:
