@@ -35,6 +35,20 @@ def value(compilation: Compilation, label: str) -> float:
     return quantity.value
 
 
+# --- no consequences of consequences
+
+
+def test_a_rating_that_could_not_be_read_is_not_missed_as_well() -> None:
+    """`250` lacks its unit: one finding says so, and none says that the volts are missing."""
+    text = (
+        "amplifier 60 W into 8 ohm { least 4 ohm }\n"
+        "driver tweeter 8 ohm { re 6.3 ohm, le 0.05 mH, fs 900 Hz, qms 2.4, qes 1.5, 40 W }\n"
+        "capacitor C1 6.8 uF { 5 %, 250, film }\n"
+        "leg tweeter {\n  input+ -- C1 -- tweeter+\n  tweeter- -- return\n}\n"
+    )
+    assert [finding.name for finding in load_text(text).findings] == ["unit-missing"]
+
+
 # --- tried values
 
 

@@ -23,6 +23,9 @@ from shuntwise.model.wiring import RETURN_WORDS
 from shuntwise.source import Source
 from shuntwise.syntax import tree as t
 
+_READ_ALL_THE_SAME = ("decimal-comma", "needless-key")
+"""Findings behind which the attribute still counts."""
+
 _ROLE_NAME = re.compile(r"(woofer|mid|tweeter)(?:s?\d+|_\w+)?")
 
 
@@ -56,8 +59,10 @@ def read_part(entry: t.PartDecl, label: str, scope: Scope, changes: Changes) -> 
         )
     else:
         value = changes.value(label, entry.value, kind.value, scope)
+    before = len(scope.diagnostics)
     attributes = read_items(entry.items, kind, scope, label)
     changes.lay_over(attributes, label, kind, scope)
+    refused = any(finding.name not in _READ_ALL_THE_SAME for finding in scope.diagnostics[before:])
     if isinstance(entry.value, t.Code) and value is not None:
         code = u.read_code(entry.value.text)
         if code and code.tolerance and "tolerance" not in attributes.quantities:
@@ -73,6 +78,7 @@ def read_part(entry: t.PartDecl, label: str, scope: Scope, changes: Changes) -> 
         changes.fitted(label),
         span,
         name_span,
+        refused,
     )
     return _with_tap(part, scope) if kind is kinds.TAPPED_COIL else part
 
@@ -126,8 +132,10 @@ def read_driver(
     kind = kinds.DRIVER
     assert kind.value is not None
     nominal = changes.value(name, entry.value, kind.value, scope)
+    before = len(scope.diagnostics)
     attributes = read_items(entry.items, kind, scope, name, word_keys={"role": kinds.ROLES})
     changes.lay_over(attributes, name, kind, scope)
+    unread = any(finding.name not in _READ_ALL_THE_SAME for finding in scope.diagnostics[before:])
     role_word = attributes.keyed_words.get("role")
     match = _ROLE_NAME.fullmatch(name)
     role = role_word.text if role_word else match[1] if match else None
@@ -156,6 +164,7 @@ def read_driver(
         measured=table,
         measured_span=named.span if named else None,
         model_refused=refused or (named is not None and table is None),
+        refused=unread,
     )
 
 

@@ -28,7 +28,8 @@ class Quantity:
 class Part:
     """A part on the board. `quantities` by attribute name; `construction` as the kind's table words it.
 
-    `value` is None where the author's value was refused; the part still stands in the wiring.
+    `value` is None where the author's value was refused; the part still stands in the wiring. `refused`: some
+    attribute could not be read, so that nothing is said of attributes that are missing.
     """
 
     label: str
@@ -40,6 +41,7 @@ class Part:
     fitted: bool
     span: Span
     name_span: Span
+    refused: bool = False
 
     def get(self, attribute: str, default: float = 0.0) -> float:
         quantity = self.quantities.get(attribute)
@@ -61,6 +63,7 @@ class Driver:
 
     A `measured` table stands instead of a model from parameters; `measured_span` is where it is named.
     `model_refused` is true where the author described a model that was unsound: the finding has been made.
+    `refused`: some attribute could not be read, as in `Part`.
     """
 
     name: str
@@ -73,6 +76,7 @@ class Driver:
     measured: ImpedanceTable | None = None
     measured_span: Span | None = None
     model_refused: bool = False
+    refused: bool = False
 
 
 @dataclass(frozen=True)

@@ -79,7 +79,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
 
 def _missing(evidence: Evidence, item: Part | Driver, owner: str, wanted: tuple[str, ...]) -> Iterator[Diagnostic]:
     missing = [attribute for attribute in wanted if attribute not in item.quantities]
-    if not missing:
+    if not missing or item.refused:  # what is missing may be what could not be read
         return
     what = " and ".join(WORDS[attribute][0] for attribute in missing)
     example = ", ".join(WORDS[attribute][1] for attribute in missing)

@@ -55,7 +55,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         yield RULE.not_checked("an `amplifier` with its power and load")
         return
     for part in evidence.circuit.fitted_parts:
-        if part.kind not in EXAMPLES or "tolerance" in part.quantities:
+        if part.kind not in EXAMPLES or "tolerance" in part.quantities or part.refused:
             continue
         yield RULE.finding(
             rated_at(evidence, part),

@@ -72,11 +72,8 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         return
     for feed in evidence.design.feeds:
         least, angle_deg = evidence.stress.least_load_at_angle(feed.name, HARD_DEG)
-        if (
-            evidence.stress.least_load(feed.name).ohm < allowed.value
-            or least.ohm >= evidence.bound(RULE) * allowed.value
-        ):
-            continue  # where the load falls below the least one anywhere, another finding says so
+        if not allowed.value <= least.ohm < evidence.bound(RULE) * allowed.value:
+            continue  # below the least load another finding says so
         yield RULE.finding(
             allowed.span,
             f"at {hertz(least.freq_hz)} the load at `{feed.name}` is {ohms(least.ohm)} at an angle of "
