@@ -10,8 +10,6 @@ from __future__ import annotations
 import errno
 import os
 import re
-import secrets
-import shutil
 import stat
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
@@ -236,7 +234,7 @@ def write_folder(path: Path, files: Mapping[str, bytes]) -> None:
                 _sync_folder(Path(folder))
             _swap(fresh, target)
         except BaseException:
-            shutil.rmtree(fresh, ignore_errors=True)
+            _remove(fresh)
             raise
 
 
@@ -255,7 +253,7 @@ def _swap(fresh: Path, target: Path) -> None:
             old.rename(target)
         raise
     _sync_folder(target.parent)
-    shutil.rmtree(old, ignore_errors=True)
+    _remove(old)
 
 
 def _refuse_strangers(shown: Path, target: Path) -> None:
@@ -300,8 +298,17 @@ def _is_unsound(name: str) -> bool:
     return any(step in ("", ".", "..") for step in name.split("/"))
 
 
+def _remove(folder: Path) -> None:
+    """Take away a folder of ours, as far as that goes."""
+    import shutil
+
+    shutil.rmtree(folder, ignore_errors=True)
+
+
 def _sibling(target: Path) -> Path:
     """A new name beside `target`: on the same disk, so that a rename cannot fail halfway."""
+    import secrets  # loads a crypto library, which reading can do without
+
     return target.parent / f".shuntwise-{secrets.token_hex(8)}"
 
 

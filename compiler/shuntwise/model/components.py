@@ -18,7 +18,6 @@ from shuntwise.model.design import Amplifier, Driver, ImpedanceTable, Part, Quan
 from shuntwise.model.driver_check import check_driver
 from shuntwise.model.evaluate import Scope
 from shuntwise.model.items import read_items
-from shuntwise.model.measured import read_table
 from shuntwise.model.wiring import RETURN_WORDS
 from shuntwise.source import Source
 from shuntwise.syntax import tree as t
@@ -175,6 +174,8 @@ def _table(
     source = attached.get((named.span.source, named.value)) if named else None
     if source is None:
         return None
+    from shuntwise.model.measured import read_table  # few designs have a measured driver
+
     table, said = read_table(source)
     scope.diagnostics.extend(said)
     return table

@@ -21,6 +21,7 @@ import re
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
+from types import ModuleType
 from typing import Any
 
 from lark import Lark, Token, Tree
@@ -30,7 +31,6 @@ from lark.parsers.lalr_analysis import Shift
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.source import Source, Span
 from shuntwise.syntax.build import Builder
-from shuntwise.syntax.complaints import complain, lowered_brace, nested_too_deep, unclosed_brace, unopened_block
 from shuntwise.syntax.signs import comment_mark, lone_returns
 from shuntwise.syntax.situation import BLOCK_HEADS, Complaint, Mend, Situation, token
 from shuntwise.syntax.tree import Lost, SyntaxTree
@@ -41,6 +41,14 @@ DEEPEST_BRACES = 20
 
 MOST_SLIPS = 20
 """On a line with more slips than this, what cannot be read is left out without another word."""
+
+
+def _complaints() -> ModuleType:
+    """What to say of a slip; loaded at the first one, since most texts have none."""
+    from shuntwise.syntax import complaints
+
+    return complaints
+
 
 _WORD = re.compile(r"[^\W\d]\w*")
 _BRACES = re.compile(r'"[^"\n]*"|#[^\n]*|[{}]')
@@ -224,7 +232,7 @@ class _Reader:
         elif piece.type == "_NL" and self.brace_below():
             pass
         elif piece.type == "LBRACE" and len(self.open_braces) >= DEEPEST_BRACES:
-            self.diagnostics.append(nested_too_deep(self.span(piece), DEEPEST_BRACES).finding)
+            self.diagnostics.append(_complaints().nested_too_deep(self.span(piece), DEEPEST_BRACES).finding)
             self.lose(start)
         else:
             self.feed(piece)
@@ -279,7 +287,7 @@ class _Reader:
         self.feed(token("_NL", "\n", here))
         self.surplus -= 1
         if brace.span.start < brace.span.end:  # else it was put in, and reported, by a mend
-            self.diagnostics.append(unclosed_brace(brace.span).finding)
+            self.diagnostics.append(_complaints().unclosed_brace(brace.span).finding)
 
     def close_forgotten_braces(self) -> None:
         """A line that begins a statement belongs to no leg and to no list of attributes.
@@ -305,7 +313,7 @@ class _Reader:
             at += 1
         if self.text[at : at + 1] == "{":
             brace, gap = Span(self.source, at, at + 1), Span(self.source, end, at + 1)
-            self.diagnostics.append(lowered_brace(brace, gap).finding)
+            self.diagnostics.append(_complaints().lowered_brace(brace, gap).finding)
             return True
         line = self.text[at : self.text.find("\n", at)]
         head = " ".join(str(self.entry[0]).split())
@@ -320,7 +328,7 @@ class _Reader:
         ):
             return False
         gap = Span(self.source, end, end)
-        self.diagnostics.append(unopened_block(head, gap).finding)
+        self.diagnostics.append(_complaints().unopened_block(head, gap).finding)
         self.feed(token("LBRACE", "{", gap))
         self.surplus += 1
         return True
@@ -359,7 +367,7 @@ class _Reader:
         if self.fed == self.guessed_at or self.slips > MOST_SLIPS:  # a wrong guess: one message is enough
             self.lose(start)
         else:
-            self.follow(complain(self.situation(kind, word, start)), start)
+            self.follow(_complaints().complain(self.situation(kind, word, start)), start)
 
     def follow(self, complaint: Complaint, failed: int) -> None:
         """Keep the finding, and read on as the complaint says."""
