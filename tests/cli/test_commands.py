@@ -4,15 +4,15 @@ from __future__ import annotations
 
 import csv
 import json
-import os
-import shutil
 import subprocess
 import sys
 from pathlib import Path
 
 import pytest
 
+from engines.installed import needs
 from shuntwise.cli.main import COMMANDS, main
+from shuntwise.engines.ngspice import NGSPICE
 
 ROOT = Path(__file__).parents[2]
 EXAMPLE = str(ROOT / "examples" / "07-market-horn.shunt")
@@ -152,7 +152,7 @@ def test_build_of_a_broken_design_writes_nothing(broken: Path, tmp_path: Path) -
     assert not (tmp_path / "out").exists()
 
 
-@pytest.mark.skipif(shutil.which("ngspice") is None and "CI" not in os.environ, reason="ngspice is not installed")
+@needs(NGSPICE)
 def test_crosscheck_agrees(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["crosscheck", EXAMPLE]) == 0
     assert "they agree" in capsys.readouterr().out
