@@ -155,6 +155,7 @@ from shuntwise.checks.wiring import (
     same_label_twice,
     terminal_unused,
     two_islands,
+    winding_shorted,
     wired_across,
 )
 from shuntwise.model.resolve import Catalogue
@@ -216,6 +217,7 @@ WIRING: tuple[ModuleType, ...] = (
     driver_shorted,
     wired_across,
     does_nothing,
+    winding_shorted,
     two_islands,
     no_way_back,
     dead_twig,

@@ -1,17 +1,18 @@
 """Circuit -> Network: trade terms turned into ideal elements.
 
 In: a sound circuit. Out: a `Network`, and what stands in the way if there is none. A coil becomes its
-inductance and its DC resistance, a driver what `driver_model` makes of it. What hangs on no input is left
-out: it carries no current, and the wiring checks have named it.
+inductance and its DC resistance, a driver what `driver_model` makes of it. What hangs on no input, by wire or by
+coupled coils, is left out: it carries no current, and the wiring checks have named it.
 """
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from math import sqrt
 
 from shuntwise.graph.circuit import Circuit, Edge
-from shuntwise.graph.topology import reached
+from shuntwise.graph.topology import DisjointSets, reached
 from shuntwise.model.design import Driver, Part
 from shuntwise.network.driver_model import driver_model, lacks
 from shuntwise.network.network import GROUND, Branch, Coupling, Element, ElementKind, Feed, FitReport, Network
@@ -79,27 +80,48 @@ class _Lowering:
         grounds = {circuit.pad(pair.name, "-") for pair in circuit.design.feeds}
         self.node_of = {net: GROUND if net in grounds else net for net in circuit.nets}
         self.elements: list[Element] = []
-        self.couplings: list[Coupling] = []
         self.branches: list[Branch] = []
         self.fits: list[FitReport] = []
+        self.couplings = tuple(self._couplings())
         self.live = self._live()
+        self.excited = self._excited()
+
+    def _couplings(self) -> Iterator[Coupling]:
+        """Between fitted coils and sections of tapped coils; an element of a coil is called as its edge is."""
+        for part in self.circuit.fitted_parts:
+            if part.kind == "tapped coil":
+                k = tapped_sections(part)[2]
+                yield Coupling(f"{part.label}.k", f"{part.label}.lower", f"{part.label}.upper", k)
+        for declared in self.circuit.design.couplings:
+            coils = declared.first, declared.second
+            if declared.k is not None and declared.k.value != 0 and self.circuit.edges.keys() >= set(coils):
+                yield Coupling(" and ".join(coils), *coils, declared.k.value)
 
     def _live(self) -> set[str]:
-        """Nets with a path to an input, along parts, drivers and inputs."""
-        pairs = [(edge.plus, edge.minus) for edge in self.circuit.edges.values()]
+        """Nets with a path to an input, along parts, drivers, inputs, and from one coupled coil to another.
+
+        A piece that only a field reaches is held at one point, which becomes ground: what stands between two
+        points of it does not depend on which.
+        """
+        edges = self.circuit.edges
+        pairs = [(edge.plus, edge.minus) for edge in edges.values()]
         live: set[str] = set()
         for pair in self.circuit.design.feeds:
             ground = self.circuit.pad(pair.name, "-")
             if ground not in live:
                 live |= reached(pairs, ground)
+        coupled = [(edges[coupling.first].plus, edges[coupling.second].plus) for coupling in self.couplings]
+        while held := next((b if a in live else a for a, b in coupled if (a in live) != (b in live)), None):
+            self.node_of[held] = GROUND
+            live |= reached(pairs, held)
         return live
 
     def network(self) -> Network:
         design = self.circuit.design
         for edge in self.circuit.edges.values():
-            if edge.kind != "feed" and edge.plus in self.live and self.node_of[edge.plus] != self.node_of[edge.minus]:
+            if edge.kind != "feed" and edge.plus in self.live and (not self.shorted(edge) or edge.key in self.excited):
                 self.edge(edge)
-        self.declared_couplings()
+        present = {element.name for element in self.elements}
         feeds = tuple(Feed(pair.name, self.node_of[self.circuit.pad(pair.name, "+")]) for pair in design.feeds)
         drivers = tuple(
             DriverPort(name, *(self.node_of[self.circuit.pad(name, sign)] for sign in "+-"))
@@ -108,13 +130,29 @@ class _Lowering:
         )
         return Network(
             tuple(self.elements),
-            tuple(self.couplings),
+            tuple(
+                c for c in self.couplings if self.circuit.edges[c.first].plus in self.live and c.first in self.excited
+            ),
             feeds,
             drivers,
             tuple(self.branches),
             design.title or "",
             tuple(self.fits),
         )
+
+    def shorted(self, edge: Edge) -> bool:
+        return self.node_of[edge.plus] == self.node_of[edge.minus]
+
+    def _excited(self) -> set[str]:
+        """Coils that are coupled, directly or through others, with one that can have a voltage.
+
+        Among them a shorted winding has none, but a current that the others feel; elsewhere it has neither.
+        """
+        groups = DisjointSets(coil for c in self.couplings for coil in (c.first, c.second))
+        for coupling in self.couplings:
+            groups.union(coupling.first, coupling.second)
+        edges = self.circuit.edges
+        return {coil for group in groups.sets() if not all(self.shorted(edges[c]) for c in group) for coil in group}
 
     def edge(self, edge: Edge) -> None:
         if edge.kind == "driver":
@@ -133,15 +171,12 @@ class _Lowering:
                 self.series(edge, [("R", part.label, part.value.value)])
 
     def section(self, part: Part, edge: Edge) -> None:
-        lower_l, upper_l, k = tapped_sections(part)
+        lower_l, upper_l, _ = tapped_sections(part)
         dcr = part.get("dcr")
         lower_dcr = part.get("tap_dcr", dcr * sqrt(lower_l / (part.value.value if part.value else 1)))
         lower_part = edge.key.endswith(".lower")
         inductance, resistance = (lower_l, lower_dcr) if lower_part else (upper_l, dcr - lower_dcr)
         self.series(edge, [("L", edge.key, inductance), ("R", f"{edge.key}.dcr", max(resistance, 0.0))])
-        names = {element.name for element in self.elements}
-        if {f"{part.label}.lower", f"{part.label}.upper"} <= names:
-            self.couplings.append(Coupling(f"{part.label}.k", f"{part.label}.lower", f"{part.label}.upper", k))
 
     def driver(self, driver: Driver, edge: Edge) -> None:
         """The stages of the driver's model in series, the chains of each stage side by side."""
@@ -175,10 +210,3 @@ class _Lowering:
             node = following
         names = tuple(name for _, name, _ in chain)
         self.branches.append(Branch(edge.key, self.node_of[edge.plus], end, names[0], names))
-
-    def declared_couplings(self) -> None:
-        names = {element.name for element in self.elements}
-        for coupling in self.circuit.design.couplings:
-            if {coupling.first, coupling.second} <= names and coupling.k is not None and coupling.k.value != 0:
-                name = f"{coupling.first} and {coupling.second}"
-                self.couplings.append(Coupling(name, coupling.first, coupling.second, coupling.k.value))

@@ -14,14 +14,15 @@ from typing import Literal
 from shuntwise.graph.circuit import Circuit, Edge, Wire, is_group_end, point_of
 from shuntwise.graph.currents import Cluster
 
-ShortKind = Literal["input-shorted", "driver-shorted", "wired-across", "does-nothing"]
+ShortKind = Literal["input-shorted", "driver-shorted", "wired-across", "does-nothing", "winding-shorted"]
 
 
 @dataclass(frozen=True)
 class Short:
     """`owners` are what is shorted, `chain` the joints that do it, and `blamed` the one that should go.
 
-    For `does-nothing` there is no blame on a wire: `owners` are parts of which both ends are on one net.
+    For `does-nothing` and `winding-shorted` there is no blame on a wire: `owners` are parts of which both ends are
+    on one net; in the latter a current flows all the same, which a field drives.
     `between` are the two points that the chain joins.
     """
 
@@ -109,8 +110,9 @@ class _Finding:
         if blamed is not None:
             self.bridge(Short("wired-across", net, (whole or owner,), chain, blamed, (start, end)))
             return
-        key = _groups(path) or ((whole,) if whole else (start, end))
-        short = Short("does-nothing", net, (whole or owner,), chain, None, (start, end))
+        kind: ShortKind = "winding-shorted" if partners(self.circuit, owner) else "does-nothing"
+        key = (kind, *(_groups(path) or ((whole,) if whole else (start, end))))
+        short = Short(kind, net, (owner if kind == "winding-shorted" else whole or owner,), chain, None, (start, end))
         self.idle[key] = _with(self.idle.get(key), short)
 
     def network_led_round(self, owner: str, path: Sequence[Wire]) -> str:
@@ -183,8 +185,11 @@ class _Finding:
                 )
                 return True
             if whole or _groups(path):
-                key = _groups(path) or (whole,)
-                short = Short("does-nothing", net, (whole,) if whole else owners, chain, None, (points[0], other))
+                kind: ShortKind = "does-nothing"
+                if any(partners(self.circuit, owner) for owner in owners):
+                    kind = "winding-shorted"
+                key = (kind, *(_groups(path) or (whole,)))
+                short = Short(kind, net, (whole,) if whole else owners, chain, None, (points[0], other))
                 self.idle[key] = _with(self.idle.get(key), short)
                 return True
         return False
@@ -215,6 +220,16 @@ def _ends(edge: Edge) -> tuple[str, str]:
     section = {f"{edge.owner}.lower": ("start", "tap"), f"{edge.owner}.upper": ("tap", "end")}
     first, second = section.get(edge.key, ("+", "-") if edge.kind == "driver" else ("start", "end"))
     return point_of(edge.owner, first), point_of(edge.owner, second)
+
+
+def partners(circuit: Circuit, owner: str) -> tuple[str, ...]:
+    """The coils that feel a current in this one: those coupled with it; the rest of a tapped coil is itself."""
+    part = circuit.design.parts.get(owner)
+    if part is not None and part.kind == "tapped coil":
+        return (owner,) if len({net for edge in circuit.edges_of(owner) for net in (edge.plus, edge.minus)}) > 1 else ()
+    pairs = [(c.first, c.second) for c in circuit.design.couplings if c.k is not None and c.k.value != 0]
+    near = [b if a == owner else a for a, b in pairs if owner in (a, b)]
+    return tuple(coil for coil in near if coil in circuit.edges)
 
 
 def outermost(circuit: Circuit, owner: str) -> str:

@@ -1,7 +1,8 @@
 """A part of which both ends are on one net.
 
 What it finds: a part that the wiring takes back to where it began. If a wire elsewhere bridges it, the
-wire is to blame: that is `wired-across`. A link between two points that are joined anyway counts as well.
+wire is to blame: that is `wired-across`; a coil that is coupled with another does something: that is
+`winding-shorted`. A link between two points that are joined anyway counts as well.
 
 Why it matters: no voltage stands across such a part, so it does nothing. It often comes of a late change in
 which one end moved and the other did not.
