@@ -117,6 +117,94 @@ def test_omit_and_fit(tmp_path: Path) -> None:
     assert "C1" in found["full"].circuit.edges
 
 
+PADDED = """
+network pad (source, load, back) given loss, rated = 5 W {
+  let K = 10^(loss / 20 dB)
+  resistor Rs 8 ohm * (K - 1) / K { rated }
+  resistor Rp 8 ohm / (K - 1) { rated }
+  source -- Rs -- load
+  load -- Rp -- back
+}
+let wanted = 2 mH
+driver woofer 8 ohm { re 6 ohm }
+amplifier 100 W into 8 ohm { least 4 ohm }
+coil L1 1 mH { dcr 0.3 ohm }
+coil L2 wanted
+use pad as P1 { loss 4 dB }
+leg woofer {
+  input+ -- L1 -- L2 -- P1 -- woofer+
+  P1.back -- return
+  woofer- -- return
+}
+"""
+
+
+def number(compilation: Compilation, target: str) -> float | None:
+    """What a `set` can name, as it came out; None for a part left out."""
+    design = compilation.design
+    if target == "amplifier.least":
+        assert design.amplifier is not None
+        return design.amplifier.quantities["least"].value
+    if target == "woofer.re":
+        return design.drivers["woofer"].quantities["re"].value
+    owner, _, attribute = target.rpartition(".")
+    if attribute == "dcr":
+        return design.parts[owner].get("dcr")
+    return value(compilation, target) if design.parts[target].fitted else None
+
+
+@pytest.mark.parametrize(
+    ("outside", "inside", "target", "plain", "changed"),
+    [
+        # what the variant restates sets aside what was changed of it outside
+        ("set L1 = 3 mH", "coil L1 2 mH", "L1", 3e-3, 2e-3),
+        ("set L1.dcr = 0.4 ohm", "coil L1 2 mH { dcr 0.5 ohm }", "L1.dcr", 0.4, 0.5),
+        ("omit L1", "coil L1 2 mH", "L1", None, 2e-3),
+        ("set wanted = 3 mH", "let wanted = 4 mH", "L2", 3e-3, 4e-3),
+        ("set woofer.re = 5 ohm", "driver woofer 8 ohm { re 7 ohm }", "woofer.re", 5, 7),
+        ("set amplifier.least = 3 ohm", "amplifier 50 W into 8 ohm { least 6 ohm }", "amplifier.least", 3, 6),
+        ("set P1.Rs = 1 ohm", "use pad as P1 { loss 20 dB }", "P1.Rs", 1, 7.2),
+        ("set P1.loss = 40 dB", "use pad as P1 { loss 20 dB }", "P1.Rs", 7.92, 7.2),
+        ("omit P1", "use pad as P1 { loss 20 dB }", "P1.Rs", None, 7.2),
+        # its own changes then change what it restated, wherever they stand in it
+        ("set L1 = 3 mH", "set L1 = 4 mH\ncoil L1 2 mH", "L1", 3e-3, 4e-3),
+        ("omit P1.Rs", "fit P1", "P1.Rs", None, 2.95234),
+        ("omit P1", "fit P1.Rs", "P1.Rs", None, 2.95234),
+        ("omit P1", "fit P1.Rs", "P1.Rp", None, None),
+        ("fit P1.Rs", "omit P1", "P1.Rs", 2.95234, None),
+        # what it does not restate stays changed
+        ("set L1 = 3 mH", "coil L2 2 mH", "L1", 3e-3, 3e-3),
+        ("set L1 = 3 mH", "set L1.dcr = 1 ohm", "L1", 3e-3, 3e-3),
+        ("set P1.loss = 20 dB", "set P1.Rp = 1 ohm", "P1.Rs", 7.2, 7.2),
+        ("omit P1.Rp", "set P1.loss = 20 dB", "P1.Rp", None, None),
+    ],
+)
+def test_what_a_variant_restates_sets_aside_what_changed_it_outside(
+    tmp_path: Path, outside: str, inside: str, target: str, plain: float | None, changed: float | None
+) -> None:
+    found = variants(tmp_path, f"{PADDED}{outside}\nvariant other {{\n{inside}\n}}\n")
+    assert names(found[None]) == names(found["other"]) == []
+    assert number(found[None], target) == (None if plain is None else pytest.approx(plain, rel=1e-4))
+    assert number(found["other"], target) == (None if changed is None else pytest.approx(changed, rel=1e-4))
+
+
+def test_a_tried_value_comes_last(tmp_path: Path) -> None:
+    path = tmp_path / "d.shunt"
+    path.write_text(PADDED + "variant other {\ncoil L1 2 mH\nset L1 = 4 mH\n}\n")
+    assert value(load(str(path), variant="other", settings=["L1=5mH", "P1.loss=20dB"]), "L1") == 5e-3
+    assert value(load(str(path), variant="other", settings=["P1.loss=20dB"]), "P1.Rs") == pytest.approx(7.2)
+
+
+def test_where_a_part_and_a_parameter_have_one_name_the_part_is_set() -> None:
+    text = PADDED.replace("resistor Rp", "resistor rated").replace("-- Rp --", "-- rated --")
+    assert value(load_text(text + "set P1.rated = 11 ohm\n"), "P1.rated") == 11
+
+
+def test_a_parameter_that_is_not_there_is_named(tmp_path: Path) -> None:
+    (finding,) = [f for f in load_text(PADDED + "set P1.los = 3 dB\n").findings if f.name == "unknown-name"]
+    assert "`P1.loss`" in finding.help
+
+
 def test_a_finding_of_a_variant_names_it(tmp_path: Path) -> None:
     found = variants(tmp_path, PLAIN + "variant odd { set L9 = 1 mH }\n")
     assert names(found[None]) == []

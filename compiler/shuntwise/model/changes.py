@@ -56,13 +56,24 @@ class Changes:
             if quantity is not None:
                 attributes.quantities[name] = quantity
 
+    def of_parameter(self, target: str) -> t.Set | None:
+        """The change of a used network's parameter, if there is one."""
+        entry = self.sets.get(target)
+        if entry is not None:
+            self.used.add(target)
+        return entry
+
     def fitted(self, label: str) -> bool:
-        """Is the part fitted? It is, unless said otherwise."""
-        fitting = self.fittings.get(label)
-        if fitting is None:
-            return True
-        self.used_fittings.add(label)
-        return fitting[0]
+        """Is the part fitted? It is, unless said otherwise of it, or else of the used network that holds it."""
+        said: bool | None = None
+        name = label
+        while name:
+            fitting = self.fittings.get(name)
+            if fitting is not None:
+                self.used_fittings.add(name)
+                said = fitting[0] if said is None else said
+            name = name.rpartition(".")[0]
+        return said is not False
 
     def unused(
         self, values: Collection[str], parts: Collection[str], doubtful: Collection[str]

@@ -1,13 +1,14 @@
 """Collected entries -> Declarations: each name once, each statement where it belongs, one variant laid over.
 
 In: the entries of all files. Out: what is declared, before any value is worked out. A statement in a
-variant replaces the one of the same name outside it; `set`, `omit` and `fit` change a part of one.
+variant replaces the one of the same name outside it, with what changed that; `set`, `omit` and `fit` change a
+part of one.
 """
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass, field
 from typing import Any, TypeVar
 
@@ -92,8 +93,16 @@ class _Filling:
                 self.take(entry)
 
     def overlay(self, variant: t.Variant) -> None:
-        """Lay a variant's statements over what is declared outside it."""
+        """Lay a variant's statements over what is declared outside it.
+
+        What it restates it states whole: what `set`, `omit` and `fit` changed of it outside is set aside, as is
+        what they fitted of a used network that it fits or leaves out itself.
+        """
         self.replacing = True
+        restated = {name for entry in variant.entries if (name := _restates(entry)) is not None}
+        fitted = {target.text for entry in variant.entries if isinstance(entry, t.Fitting) for target in entry.targets}
+        _set_aside(self.d.sets, restated)
+        _set_aside(self.d.fittings, restated | fitted)
         for entry in variant.entries:
             if isinstance(entry, _NOT_IN_VARIANT):
                 self.misplaced(entry, "in a variant")
@@ -269,6 +278,21 @@ class _Filling:
 
     def say(self, finding: Diagnostic) -> None:
         self.diagnostics.append(finding)
+
+
+def _set_aside(changes: dict[str, Any], names: Collection[str]) -> None:
+    """Take out the changes of these names, and of what these names contain."""
+    for target in tuple(changes):
+        words = target.split(".")
+        if any(".".join(words[:count]) in names for count in range(1, len(words) + 1)):
+            del changes[target]
+
+
+def _restates(entry: t.Entry) -> str | None:
+    """The name whose value, attributes or fitting this statement says anew."""
+    if isinstance(entry, t.AmplifierDecl):
+        return "amplifier"
+    return entry.name.text if isinstance(entry, t.PartDecl | t.DriverDecl | t.Use | t.Let) else None
 
 
 def _about(entry: t.Expect) -> tuple[str, ...]:

@@ -91,7 +91,7 @@ def _incomplete(
         f"the model of `{name}` lacks {' and '.join(missing)}",
         label="given here",
         why=lacking[0][1],
-        help="add what is missing, or leave the driver as its nominal resistance",
+        help=f"add what is missing, or take {' and '.join(f'`{key}`' for key in told)} out to solve it as a resistance",
         subjects=(name,),
     )
 

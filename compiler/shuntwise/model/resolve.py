@@ -100,6 +100,7 @@ class _Resolver:
         self.node_spans: dict[str, tuple[Span, ...]] = {}
         self.meant: set[str] = set()
         self.instances: dict[str, tuple[str, ...]] = {}
+        self.parameters: list[str] = []
         self.network_of: dict[str, str] = {}
         self.instance_spans: dict[str, Span] = {}
         self.lost_wiring = declarations.stray_walks or bool(collected.lost)
@@ -275,7 +276,7 @@ class _Resolver:
             self.seen_networks.add(network.name.text)
             self.diagnostics.extend(said)
         self.doubtful |= inner.stray_words
-        values = self.arguments(use, network, scope)
+        values = self.arguments(use, label, network, inner, scope)
         lets: dict[str, t.Expr | Quantity] = {**{name: let.value for name, let in inner.lets.items()}, **values}
         unset = frozenset(param.name.text for param in network.params) - frozenset(values)
         local = Scope(
@@ -291,11 +292,18 @@ class _Resolver:
             self.use(nested, f"{label}.", local, (*chain, network.name.text))
         self.wire_network(network, inner, label)
 
-    def arguments(self, use: t.Use, network: t.NetworkDecl, scope: Scope) -> dict[str, Quantity]:
-        """The values of a network's parameters in this use, worked out in the user's scope."""
+    def arguments(
+        self, use: t.Use, label: str, network: t.NetworkDecl, inner: Declarations, scope: Scope
+    ) -> dict[str, Quantity]:
+        """The values of a network's parameters in this use, worked out in the user's scope, or as changed."""
         params = {param.name.text: param for param in network.params}
         values: dict[str, Quantity] = {}
         refused: set[str] = set()
+        changed = {}
+        for name in params:
+            self.parameters.append(f"{label}.{name}")
+            if name not in inner.parts and (entry := self.changes.of_parameter(f"{label}.{name}")) is not None:
+                changed[name] = entry
         for item in use.items:
             if item.key is None or isinstance(item.value, t.Text):
                 self.say(
@@ -307,11 +315,16 @@ class _Resolver:
                 self.say(
                     findings.unknown_word(item.key.text, item.key.span, params, f"to the network `{network.name.text}`")
                 )
-            else:
+            elif item.key.text not in changed:
                 refused.add(item.key.text)
                 quantity = scope.evaluate(item.value)
                 if quantity is not None:
                     values[item.key.text] = quantity
+        for name, entry in changed.items():
+            refused.add(name)
+            quantity = scope.design_scope.evaluate(entry.value)
+            if quantity is not None:
+                values[name] = quantity
         for name, param in params.items():
             if name in refused:
                 continue
@@ -398,8 +411,8 @@ class _Resolver:
     # --- what `set`, `omit`, `fit` and couplings name
 
     def check_targets(self) -> None:
-        values = (*self.parts, *self.d.drivers, *self.d.lets, "amplifier")
-        self.diagnostics.extend(self.changes.unused(values, self.parts, self.doubtful))
+        values = (*self.parts, *self.d.drivers, *self.d.lets, *self.parameters, "amplifier")
+        self.diagnostics.extend(self.changes.unused(values, (*self.parts, *self.instances), self.doubtful))
         kept = []
         for coupling in self.couplings:
             lacking = [label for label in (coupling.first, coupling.second) if label not in self.parts]

@@ -3,8 +3,8 @@
 What it finds: a voice coil or a resonance of which a part is told: `le` without `re`; `fs` without two of
 `qms`, `qes`, `qts`. Also three Q's that contradict each other.
 
-Why it matters: half a model is none: the driver is then solved as its nominal resistance, which hides its
-peak and its rise.
+Why it matters: half a model is none, and which half was meant cannot be guessed: nothing is solved until the
+model is whole. As its nominal resistance alone a driver can be solved, but without its peak and its rise.
 
 Bad:
     driver woofer 8 ohm { re 5.8 ohm, fs 58 Hz }
@@ -23,7 +23,8 @@ Good:
       woofer- -- return
     }
 
-When to ignore it: never; leave the driver as its nominal resistance until its data are known.
+When to ignore it: never; until its data are known, take these keys out and leave the driver as its nominal
+resistance.
 """
 
 from __future__ import annotations
