@@ -13,12 +13,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from shuntwise.model.design import Driver
+from shuntwise.response.measures import FLOOR_DB
 from shuntwise.response.solve import Response
 
 Real: TypeAlias = NDArray[np.float64]
-
-FLOOR_DB = -200.0
-"""No level is below this, so that a driver that gets nothing has a level too."""
 
 IN_BAND_DB = 6.0
 """A driver's band is where it gets more than its greatest level less this (the trade reads corners at -6 dB)."""
@@ -57,7 +55,7 @@ class Band:
 
 
 def levels_db(response: Response, driver: str) -> Real:
-    """The level at a driver's pads (dB re 1 V at the input)."""
+    """The level at a driver's pads (dB re 1 V at the input), at least FLOOR_DB: one that gets nothing has one too."""
     magnitude = np.abs(response.driver_voltage(driver))
     return np.asarray(20 * np.log10(np.maximum(magnitude, 10 ** (FLOOR_DB / 20))), np.float64)
 

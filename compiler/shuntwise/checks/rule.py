@@ -26,11 +26,11 @@ if TYPE_CHECKING:
     from shuntwise.checks.structure import Structure
     from shuntwise.response.solve import Response, Solver
 
-Needs = Literal["text", "design", "circuit", "structure", "network", "sound", "settled", "stress"]
+Needs = Literal["text", "design", "circuit", "faultless", "structure", "network", "sound", "settled", "stress"]
 """The value that must exist before a rule can run: the text alone, or what a pass has made of it.
 
-`structure` is a circuit that was read whole, of whose wiring no error was found and of which every driver is
-fed: what each part is there for can then be told.
+`faultless` is a circuit that was read whole and of whose wiring no error was found, `structure` one of which every
+driver is fed as well: what each part is there for can then be told.
 `sound` is a network of whose circuit no error was found: the numbers of a mistake are not judged as well.
 `settled` is such a network of whose circuit no warning stands either: what would be their consequence waits.
 `stress` is such a network solved at the stated amplifier.

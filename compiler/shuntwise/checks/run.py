@@ -40,7 +40,7 @@ def run(rules: Iterable[Rule], evidence: Evidence) -> Checked:
         for result in _results(rule, rule.check, evidence):
             if isinstance(result, Diagnostic):
                 found.append(result)
-                of_circuit = rule.needs in ("circuit", "structure") or rule.is_cause
+                of_circuit = rule.needs in ("circuit", "faultless", "structure") or rule.is_cause
                 if of_circuit and result.severity is not Severity.ADVICE and not accepted(result, evidence):
                     settled = False
                     sound &= result.severity is not Severity.ERROR
@@ -65,13 +65,14 @@ def _results(rule: Rule, check: Check, evidence: Evidence) -> Iterable[Diagnosti
 
 def _obstacle(rule: Rule, evidence: Evidence, sound: bool, settled: bool) -> NotChecked | None:
     """What a rule lacks, if it cannot run."""
-    if rule.needs in ("structure", "settled"):
+    if rule.needs in ("faultless", "structure", "settled"):
         if not evidence.wiring_read:
             return rule.not_checked("wiring that could be read whole")
-        if not evidence.traceable:
-            return rule.not_checked("a circuit of fewer parts")
         if not sound:
             return rule.not_checked("a circuit without errors")
+    if rule.needs in ("structure", "settled"):
+        if not evidence.traceable:
+            return rule.not_checked("a circuit of fewer parts")
         if not evidence.structure.whole:
             unfed = evidence.structure.unfed
             return rule.not_checked(f"a way in which an input feeds {' and '.join(f'`{n}`' for n in unfed)}", *unfed)

@@ -21,9 +21,16 @@ def solving(compilation: Compilation) -> Iterator[Solver]:
     from shuntwise.response.solve import Solver
 
     assert isinstance(compilation.lowered, Network)
+    fed = {feed.node: feed.name for feed in compilation.lowered.feeds}
     try:
         yield Solver(compilation.lowered)
     except SingularNetwork as singular:
+        if len(singular.nodes) == 1 and singular.nodes[0] in fed:
+            name = fed[singular.nodes[0]]
+            raise Refused(
+                f"no current can flow in at `{name}`, so its impedance has no bound",
+                f"wire `{name}+` and `{name}-`, or take the input out",
+            ) from None
         around = ", ".join(f"`{node}`" for node in singular.nodes[:4])
         raise Refused(
             f"the circuit has no single solution at {singular.freq_hz:.6g} Hz, around {around}",

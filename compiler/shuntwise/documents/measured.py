@@ -15,6 +15,7 @@ import numpy as np
 import numpy.typing as npt
 
 from shuntwise.response.measures import (
+    FLOOR_DB,
     corners,
     crossings,
     grid,
@@ -127,7 +128,7 @@ def measure(
 
 def _driver(solver: Solver, name: str, from_hz: float, to_hz: float) -> DriverFigures:
     peak = peak_db(solver, name, from_hz, to_hz)
-    if not np.isfinite(peak):
+    if not peak >= FLOOR_DB:
         nothing = PassBand(None, None, False)
         return DriverFigures(name, peak, nothing, nothing, None, None)
     three, six = (_pass_band(solver, name, peak, drop, from_hz, to_hz) for drop in (3.0, 6.0))

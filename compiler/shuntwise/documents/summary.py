@@ -15,6 +15,7 @@ from shuntwise.diagnostics.terminal import cell_width, visible, wrap
 from shuntwise.diagnostics.text import summary as counted
 from shuntwise.documents.measured import CrossingFigures, DriverFigures, LeastFigures, Measured, PassBand, group_name
 from shuntwise.model.design import Amplifier, Design
+from shuntwise.response.measures import FLOOR_DB
 
 WIDTH = 100
 
@@ -42,7 +43,7 @@ def build_summary(
     """The whole summary; it ends with a line end. `waived` counts findings that the design allows."""
     blocks = [
         _heading(design, mark),
-        _drivers(measured),
+        _drivers(design, measured),
         _crossings(measured.crossings),
         _impedance(measured.least, design.amplifier),
         _shares(design, measured),
@@ -89,15 +90,18 @@ def amplifier_volt(amplifier: Amplifier | None) -> float | None:
 # --- levels and impedance
 
 
-def _drivers(measured: Measured) -> list[str]:
+def _drivers(design: Design, measured: Measured) -> list[str]:
     heads = ("Drivers", "peak", "within 3 dB", "within 6 dB", "dB/octave an octave out")
-    rows = [_driver_row(driver) for driver in measured.drivers]
+    known = {driver.name: driver for driver in measured.drivers}
+    rows = [
+        _driver_row(known[name]) if name in known else (f"  {name}", "not fed", "", "", "") for name in design.drivers
+    ]
     return aligned([heads, *rows], left={0, 1, 2, 3, 4}) if rows else ["Drivers: none is fed"]
 
 
 def _driver_row(driver: DriverFigures) -> tuple[str, ...]:
-    if not isfinite(driver.peak_db):
-        return (f"  {driver.name}", "not fed", "", "", "")
+    if driver.peak_db < FLOOR_DB:
+        return (f"  {driver.name}", "no voltage", "", "", "")
     slopes = [f"{slope:+z.1f}" for slope in (driver.low_slope, driver.high_slope) if slope is not None]
     return (
         f"  {driver.name}",

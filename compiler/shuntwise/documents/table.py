@@ -16,6 +16,7 @@ import numpy as np
 import numpy.typing as npt
 
 from shuntwise.diagnostics.terminal import cell_width, visible
+from shuntwise.response.measures import FLOOR_DB
 
 if TYPE_CHECKING:
     from shuntwise.network.network import Network
@@ -65,9 +66,9 @@ def response_rows(response: Response, network: Network) -> tuple[Column, ...]:
 
 
 def decibels(voltage: npt.NDArray[np.complex128]) -> Real:
-    """20 log10 of the modulus, NaN where it is zero."""
+    """20 log10 of the modulus, NaN where that is below FLOOR_DB: it is zero then, but for rounding."""
     size = np.abs(voltage)
-    return 20 * np.log10(np.where(size > 0, size, np.nan))
+    return 20 * np.log10(np.where(size >= 10 ** (FLOOR_DB / 20), size, np.nan))
 
 
 def degrees(value: npt.NDArray[np.complex128]) -> Real:

@@ -11,7 +11,7 @@ J. Comput. 1(2), 1972), which is found in linear time. Frequency plays no part: 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from shuntwise.graph.circuit import Circuit, Edge
@@ -30,17 +30,27 @@ class Cluster:
     nets: frozenset[str]
 
 
-def live_edges(circuit: Circuit) -> frozenset[str]:
-    """Keys of the edges on a closed loop through an input, the inputs' own among them."""
+def live_edges(circuit: Circuit, coupled: Sequence[tuple[str, str]] = ()) -> frozenset[str]:
+    """Keys of the edges on a closed loop through an input, the inputs' own among them.
+
+    `coupled` are pairs of coils' edges of which each drives a current in the loops of the other.
+    """
     between: dict[tuple[str, str], list[Edge]] = defaultdict(list)
     for edge in circuit.edges.values():
         if edge.plus != edge.minus:
             between[_pair(edge.plus, edge.minus)].append(edge)
     live: set[str] = set()
+    beside = {edge.key: [edge.key] for edge in circuit.edges.values() if edge.plus == edge.minus}
     for component in loops(between):
         edges = [edge for a, b in component for edge in between[_pair(a, b)]]
-        if len(edges) > 1 and any(edge.kind == "feed" for edge in edges):
-            live.update(edge.key for edge in edges)
+        keys = [edge.key for edge in edges]
+        if len(edges) > 1:
+            beside.update(dict.fromkeys(keys, keys))
+            if any(edge.kind == "feed" for edge in edges):
+                live.update(keys)
+    driven = {coil for pair in coupled for coil in pair if coil not in live and coil in beside}
+    while reached := {b if a in live else a for a, b in coupled if (a in live) != (b in live)} & driven:
+        live.update(key for coil in reached for key in beside[coil])
     return frozenset(live)
 
 

@@ -2,7 +2,8 @@
 
 In: a sound circuit. Out: a `Network`, and what stands in the way if there is none. A coil becomes its
 inductance and its DC resistance, a driver what `driver_model` makes of it. What hangs on no input, by wire or by
-coupled coils, is left out: it carries no current, and the wiring checks have named it.
+coupled coils, is left out: it carries no current, and the wiring checks have named it. So is, as a driver to read
+results at, one through which no current can flow.
 """
 
 from __future__ import annotations
@@ -12,6 +13,7 @@ from dataclasses import dataclass
 from math import sqrt
 
 from shuntwise.graph.circuit import Circuit, Edge
+from shuntwise.graph.currents import live_edges
 from shuntwise.graph.topology import DisjointSets, reached
 from shuntwise.model.design import Driver, Part
 from shuntwise.network.driver_model import driver_model, lacks
@@ -123,16 +125,15 @@ class _Lowering:
                 self.edge(edge)
         present = {element.name for element in self.elements}
         feeds = tuple(Feed(pair.name, self.node_of[self.circuit.pad(pair.name, "+")]) for pair in design.feeds)
+        carrying = live_edges(self.circuit, [(coupling.first, coupling.second) for coupling in self.couplings])
         drivers = tuple(
             DriverPort(name, *(self.node_of[self.circuit.pad(name, sign)] for sign in "+-"))
             for name in design.drivers
-            if self.circuit.pad(name, "+") in self.live
+            if name in carrying
         )
         return Network(
             tuple(self.elements),
-            tuple(
-                c for c in self.couplings if self.circuit.edges[c.first].plus in self.live and c.first in self.excited
-            ),
+            tuple(coupling for coupling in self.couplings if coupling.first in present),
             feeds,
             drivers,
             tuple(self.branches),

@@ -29,6 +29,9 @@ REFINEMENT = 33
 RELATIVE_WIDTH = 1e-10
 """Brackets are narrowed to this fraction of the frequency."""
 
+FLOOR_DB = -200.0
+"""No level is told below this: 0.1 nanovolt of 1 V is nothing to a builder, and the rounding of a balanced bridge."""
+
 Curve = Callable[[Real], Real]
 """A real quantity at each of some frequencies (Hz)."""
 

@@ -15,6 +15,7 @@ from dataclasses import dataclass
 import numpy as np
 import numpy.typing as npt
 
+from shuntwise.response.measures import FLOOR_DB
 from shuntwise.response.solve import Solver
 
 Real = npt.NDArray[np.float64]
@@ -22,9 +23,6 @@ Single = npt.NDArray[np.float32]
 
 BATCH = 10_000
 """Builds that the solver gets at a time: its coefficients take memory by build."""
-
-FLOOR_DB = -200.0
-"""No level is below this, so that a driver that gets nothing has a level too."""
 
 Tick = Callable[[int], None]
 """Told how many points (builds x frequencies) were solved since it was last told."""

@@ -11,7 +11,7 @@ from shuntwise.checks.faults.dead import Dead, find_dead
 from shuntwise.checks.faults.ends import Ends, find_ends
 from shuntwise.checks.faults.names import LookAlike, find_look_alikes
 from shuntwise.checks.faults.shorts import Short, find_shorts
-from shuntwise.graph.circuit import Circuit, Wire
+from shuntwise.graph.circuit import Circuit, Edge, Wire
 from shuntwise.graph.currents import dead_clusters, live_edges
 
 
@@ -47,10 +47,18 @@ def account(circuit: Circuit) -> Faults:
     waived = {waiver.subject for waiver in circuit.design.waivers if waiver.finding == "look-alike-names"}
     in_doubt = {net for pair in look_alikes if pair.names[0] not in waived for net in pair.nets}
     explained = circuit.doubtful | ends.nets | in_doubt
-    unexplained = [cluster for cluster in clusters if not cluster.nets & explained]
+    unexplained = [
+        cluster
+        for cluster in clusters
+        if not cluster.nets & explained and not all(_at(edge, ends.spare) for edge in cluster.edges)
+    ]
     shorts, others = find_shorts(circuit, misplaced_joints(circuit, ends), unexplained)
     shorted = {feed.name for feed in circuit.design.feeds if circuit.pad(feed.name, "+") == circuit.pad(feed.name, "-")}
     return Faults(ends, shorts, look_alikes, find_dead(circuit, others, shorted | ends.inputs), live)
+
+
+def _at(edge: Edge, nets: frozenset[str]) -> bool:
+    return edge.plus in nets or edge.minus in nets
 
 
 def misplaced_joints(circuit: Circuit, ends: Ends) -> set[Wire]:

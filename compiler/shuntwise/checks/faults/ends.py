@@ -21,13 +21,15 @@ from shuntwise.model.kinds import KINDS, TAPPED_COIL
 class Ends:
     """`unwired` are labels of parts, drivers and networks in no walk. `open` are the ends that are told of.
 
-    `nets` are all nets that this explains, and `inputs` those of which it explains why nothing flows.
+    `nets` are all nets that this explains, and `inputs` those of which it explains why nothing flows. `spare` are
+    nets of terminals of tapped coils that may stay open.
     """
 
     unwired: tuple[str, ...]
     open: tuple[OpenEnd, ...]
     nets: frozenset[str]
     inputs: frozenset[str]
+    spare: frozenset[str] = frozenset()
 
 
 def find_ends(circuit: Circuit, clusters: Sequence[Cluster]) -> Ends:
@@ -39,12 +41,15 @@ def find_ends(circuit: Circuit, clusters: Sequence[Cluster]) -> Ends:
     nets = finding.nets_of(unwired)
     ends = [end for net in circuit.nets.values() if net.name not in nets for end in finding.at(net)]
     ends += finding.open_links()
+    spare = [end for end in ends if finding.is_spare(end)]  # may stay open, and explains nothing but itself
+    ends = [end for end in ends if end not in spare]
     explained = nets | finding.left_open | circuit.doubtful
     for cluster in clusters:
         if cluster.nets.isdisjoint(explained | {end.net for end in ends}):
             ends += finding.open_together(cluster)
     told = pair(circuit, clusters, ends, explained, unwired)
-    return Ends(unwired, told.ends, frozenset(explained | told.nets), told.inputs)
+    opened = (*told.ends, *spare)
+    return Ends(unwired, opened, frozenset(explained | told.nets), told.inputs, frozenset(end.net for end in spare))
 
 
 class _Finding:
@@ -152,6 +157,9 @@ class _Finding:
             return False
         points = [point_of(attachment.owner, terminal) for terminal in TAPPED_COIL.terminals]
         return sum(point in self.circuit.joints for point in points) == len(points) - 1
+
+    def is_spare(self, end: OpenEnd) -> bool:
+        return end.kind == "terminal-unused" and end.attachment is not None and end.attachment.kind == "part"
 
     def open_links(self) -> list[OpenEnd]:
         """Links of which one end leads to nothing: they are wire, so no net shows it."""

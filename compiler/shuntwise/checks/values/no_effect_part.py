@@ -50,9 +50,10 @@ from collections.abc import Iterator
 import numpy as np
 
 from shuntwise import units
-from shuntwise.checks.bands import FLOOR_DB, Real
+from shuntwise.checks.bands import Real
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
 from shuntwise.checks.values.decimal_slip import bleeds, slipped
+from shuntwise.response.measures import FLOOR_DB
 from shuntwise.response.solve import Response
 
 OPEN = {"R": 1e9, "L": 1e6, "C": 1e-18}
