@@ -52,9 +52,9 @@ def unknown_name(word: str, span: Span, candidates: Iterable[str], what: str, **
     )
 
 
-def unknown_word(word: str, span: Span, candidates: Iterable[str], where: str) -> Diagnostic:
+def unknown_word(word: str, span: Span, candidates: Iterable[str], where: str, *, guess: bool = True) -> Diagnostic:
     known = tuple(candidates)
-    close = nearest(word, known)
+    close = nearest(word, known) if guess else None
     return error(
         "unknown-word",
         span,
@@ -80,6 +80,19 @@ def unit_missing(span: Span, attribute: str, dimension: units.Dimension, fix: Fi
         help=f"write the unit, such as `{span.text} {example}`",
         fixes=(fix,) if fix else (Fix("write the unit", (), Confidence.SHOW_ONLY),),
         subjects=(attribute,),
+    )
+
+
+def percent_missing(span: Span) -> Diagnostic:
+    """A plain number where a share is meant: 10 would be 1,000 %."""
+    return error(
+        "unit-missing",
+        span,
+        f"the `%` is missing behind `{span.text}`",
+        label="a share of the frequency stands here",
+        why="a plain number is the share itself: 10 would be a thousand percent, and the line could not fail",
+        help=f"write `{span.text} %`",
+        fixes=(replace(span, f"{span.text} %"),),
     )
 
 

@@ -92,7 +92,7 @@ BOUNDS = {
     u.OHM: (1e-3, 1e6),
     u.DECIBEL: (-300, 200),
     u.DECIBEL_PER_OCTAVE: (-200, 200),
-    u.PLAIN: (1e-6, 10),
+    u.PLAIN: (1e-6, 1),
 }
 
 
@@ -153,12 +153,17 @@ def _expectation(
                 scope.say(_malformed(clause.span, f"`{name}` is given twice", form))
                 continue
             dimension = form.clauses[name]
+            if name == "within" and dimension == u.PLAIN and isinstance(expr, t.Number) and expr.unit is None:
+                scope.say(findings.percent_missing(expr.span))
+                continue
             low, high = BOUNDS[dimension]
             signed = low < 0 and name != "within"
             attribute = Attribute(name, dimension, low, high, f"what stands behind `{name}`", signed=signed)
             quantity = scope.typed(expr, attribute, expect.quantity.text)
             if quantity is not None:
                 clauses[name] = quantity
+            else:  # said already, here or where the text was lost that would have told it
+                unclear = True
     if len(scope.diagnostics) > before or unclear:
         return None
     given = frozenset(clauses) | ({"word"} if word else set())

@@ -90,8 +90,11 @@ class _Reading:
                 return
             if word not in self.scope.lets and u.read_code(word) is None:
                 known = (*self.kind.words, *self.keyed, *self.word_keys, *self.kind.files)
+                meant = [phrase for phrase in self.kind.words if word in phrase.split()]
                 if word in known:
                     self.say(findings.value_unclear(item.span, f"`{word}` has no value", "write it behind the word"))
+                elif len(meant) > 1:  # which of them cannot be guessed: a polar one would burst
+                    self.say(findings.unknown_word(word, item.span, meant, "by itself here", guess=False))
                 else:
                     self.say(findings.unknown_word(word, item.span, known, f"on a {self.kind.word}"))
                 return

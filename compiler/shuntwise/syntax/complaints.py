@@ -98,7 +98,7 @@ def _sign_apart(s: Situation) -> Complaint | None:
     last = s.last
     if last is None or s.word not in ("+", "-") or s.in_block or not (last.type == "NAME" or s.head == "input"):
         return None
-    if not re.match(r"[ \t]*(?:--|[},|)#]|$)", s.rest[1:]):
+    if last.end_pos == s.span.start or not re.match(r"[ \t]*(?:--|[},|)#]|$)", s.rest[1:]):
         return None
     at, blank = s.span_of(last).to(s.span), s.at(last.end_pos or 0, s.span.start)
     pad = str(last) + s.word

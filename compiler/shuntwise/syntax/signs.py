@@ -49,6 +49,15 @@ _HELP = {
 _QUOTED = re.compile(r"[“”„‟«»‹›‘’‚‛″＂'`´]([^\"\n“”„‟«»‹›″＂]*?)[“”„‟«»‹›‘’‛″＂'`´\"]")
 _STATEMENT = re.compile(rf"(?:{'|'.join(STATEMENTS)})[ \t]")
 _MARKED = re.compile(r"\w+")
+_PAD_SIGN = re.compile(r"[–—―−‒‐‑](?=[ \t]*(?:--|[–—―−→|),}#\n]|$))", re.MULTILINE)
+_BEGINS = tuple(
+    (re.compile(pattern), terminal)
+    for pattern, terminal in (
+        (r"\w+[+-](?!-)", "PAD"), (r"[\d.]", "NUMBER"), (r'"', "STRING"), (r"--", "ARROW"), (r"\{", "LBRACE"),
+        (r"\}", "RBRACE"), (r"\(", "LPAR"), (r"\)", "RPAR"), (r"\|", "VBAR"), (r",", "COMMA"), (r"=", "EQUAL"),
+    )
+)  # fmt: skip
+"""How what follows on a line begins, and the grammar's name for it."""
 
 
 def lone_returns(source: Source) -> tuple[str, tuple[Diagnostic, ...]]:
@@ -100,10 +109,10 @@ def _comment(s: Situation) -> Complaint | None:
 
 
 def comment_mark(s: Situation, start: int) -> Complaint:
-    """`//` or `/*` from `start` to the end of the line."""
-    at = s.at(start, start + 2)
+    """`//` or `/*` from `start` to the end of the line; with a lone brace in it the fix is not safe."""
+    at, behind = s.at(start, start + 2), s.text[start : s.line_end]
     said = finding(at, "a comment begins with `#`", label="begins no comment here",
-                   fix=write(at, "#", safe=True))  # fmt: skip
+                   fix=write(at, "#", safe=behind.count("{") == behind.count("}")))  # fmt: skip
     return Complaint(said, Mend((), s.line_end))
 
 
@@ -148,6 +157,19 @@ def _double_star(s: Situation) -> Complaint | None:
     at = s.span_of(last).to(s.span)
     said = finding(at, "`**` is written `^` here", fix=write(at, "^", safe=True))
     return Complaint(said, Mend((*s.entry[:-1], token("CIRCUMFLEX", "^", at)), at.end, anew=True))
+
+
+def _pad_sign(s: Situation) -> Complaint | None:
+    """`woofer−`: a dash of another kind right behind a name, where the walk goes on behind it or ends."""
+    last = s.last
+    match = _PAD_SIGN.match(s.text, s.span.start)
+    if match is None or last is None or last.type != "NAME" or last.end_pos != s.span.start or not s.fits("ARROW"):
+        return None
+    said = finding(s.at(*match.span()), f"`{match[0]}` is written `-` here", label="write `-`",
+                   help="a pad is named with `+` or `-`, as on the keyboard",
+                   fix=write(s.at(*match.span()), "-", safe=True))  # fmt: skip
+    at = s.at(last.start_pos or 0, match.end())
+    return Complaint(said, Mend((*s.entry[:-1], token("PAD", f"{last}-", at)), at.end, anew=True))
 
 
 def _other_sign(s: Situation) -> Complaint | None:
@@ -240,16 +262,32 @@ def _unseen(s: Situation) -> Complaint | None:
     char, category = s.word, unicodedata.category(s.word)
     if category[0] not in "ZC":
         return None
-    right = {"Zs": " ", "Zl": "\n", "Zp": "\n"}.get(category, "")
-    what = {" ": "a blank of another kind", "\n": "a line end of another kind"}.get(right, "an invisible character")
-    said = finding(s.span, f"{what} stands here", label=code_point(char),
+    what = {"Zs": "a blank of another kind", "Zl": "a line end of another kind", "Zp": "a line end of another kind"}
+    right, safe = {"Zs": (" ", True), "Zl": _line_end(s), "Zp": _line_end(s)}.get(category, ("", True))
+    said = finding(s.span, f"{what.get(category, 'an invisible character')} stands here", label=code_point(char),
                    help="write an ordinary one" if right else "remove it",
-                   fix=write(s.span, right, safe=True, title="replace it" if right else "remove it"))  # fmt: skip
+                   fix=write(s.span, right, safe=safe, title="replace it" if right else "remove it"))  # fmt: skip
     around = s.text[max(0, s.span.start - 1) : s.span.start] + s.text[s.span.end : s.span.end + 1]
     if not right and len(around) == 2 and all(c.isalnum() or c == "_" for c in around):
         return Complaint(said)  # it cuts a word in two
     tokens = (token("_NL", "\n", s.span),) if right == "\n" and s.fits("_NL") else ()
     return Complaint(said, Mend(tokens, s.span.end))
+
+
+def _line_end(s: Situation) -> tuple[str, bool]:
+    """What a line end of another kind should be, a line end or a blank, and whether that is certain.
+
+    It parts two statements if one may end here, and what follows can begin one and does not fit behind it.
+    """
+    if not s.fits("_NL"):
+        return " ", True
+    behind = s.rest[1:].lstrip()
+    if not behind or _STATEMENT.match(behind):
+        return "\n", True
+    following = next((terminal for pattern, terminal in _BEGINS if pattern.match(behind)), "NAME")
+    if following not in ("NAME", "PAD", "LPAR", "RBRACE") and not (following == "NUMBER" and s.in_block):
+        return " ", True
+    return "\n", not s.fits(following)
 
 
 CASES: tuple[Case, ...] = (
@@ -259,6 +297,7 @@ CASES: tuple[Case, ...] = (
     _semicolon,
     _long_arrow,
     _double_star,
+    _pad_sign,
     _other_sign,
     _needless_sign,
     _apart,
