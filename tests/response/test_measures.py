@@ -76,6 +76,23 @@ def test_least_impedance_of_a_series_resonance() -> None:
     assert at_the_end.freq_hz == pytest.approx(5e3, rel=1e-7)
 
 
+def test_bare_series_resonances_are_found_beside_other_legs() -> None:
+    """f = 1 / (2 pi sqrt(L C)) of each lossless shunt (any textbook); a trap of L and C side by side is none."""
+    lines = ["V1 in 0", "L1 in a 1e-3", "C1 a 0 10e-6", "L2 in b 0.2e-3", "C2 b 0 4.7e-6", "R3 in 0 8"]
+    wanted = [1 / (2 * math.pi * math.sqrt(lc)) for lc in (1e-3 * 10e-6, 0.2e-3 * 4.7e-6)]
+    freq_hz = measures.grid(20, 20e3, 160)
+    found = measures.bare_resonances(Solver(network(lines)), "V1", freq_hz, {})
+    assert found == pytest.approx(wanted, rel=1e-9)
+    damped = [*lines[:2], "C1 a x 10e-6", "Rx x 0 1e-3", *lines[3:]]
+    assert measures.bare_resonances(Solver(network(damped)), "V1", freq_hz, {}) == pytest.approx(wanted[1:], rel=1e-9)
+    trap = ["V1 in 0", "L1 in a 1e-3", "C1 in a 10e-6", "R1 a 0 8"]
+    assert measures.bare_resonances(Solver(network(trap)), "V1", freq_hz, {}) == ()
+    lossless_trap = ["V1 in 0", "L1 in a 1e-3", "C1 in a 10e-6", "L2 a 0 1e-3"]
+    above = 1 / (2 * math.pi * math.sqrt(0.5e-3 * 10e-6))
+    found = measures.bare_resonances(Solver(network(lossless_trap)), "V1", freq_hz, {"L2": [1e-3]})
+    assert found == pytest.approx([above], rel=1e-9)
+
+
 def test_level_and_peak() -> None:
     """The parallel resonance of L and C behind R: at its peak the whole source voltage."""
     solver = Solver(network(["V1 in 0", "R1 in a 100", "L1 a 0 1e-3", "C1 a 0 10e-6"], ["d a 0"]))

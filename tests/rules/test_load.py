@@ -9,6 +9,8 @@ from __future__ import annotations
 import pytest
 
 from rules.test_ratings import box, evidence_of, found_at, found_in
+from shuntwise.checks.registry import RULES
+from shuntwise.checks.run import run
 
 TWO_WAY = """
 amplifier {amplifier}
@@ -65,9 +67,6 @@ def test_least_load_of_the_amplifier() -> None:
 
 
 def test_least_load_that_is_not_stated_is_lacking() -> None:
-    from shuntwise.checks.registry import RULES
-    from shuntwise.checks.run import run
-
     checked = run(RULES.values(), evidence_of(box(amplifier="100 W into 8 ohm")))
     lacking = {entry.name for entry in checked.not_checked if "`least`" in entry.lacks}
     assert lacking == {"load-too-low", "unplugged-collapse", "top-end-load", "hard-angle"}
@@ -88,6 +87,30 @@ def test_low_pass_without_its_woofer_is_told_by_its_figures() -> None:
     stress = evidence_of(two_way()).stress
     assert stress.unplugged_loads("input")["woofer"][0].ohm == pytest.approx(0.25, abs=0.003)
     assert stress.bears_unplugged("C1")["woofer"].peak_v == pytest.approx(40 * 40, rel=0.01)
+
+
+def test_resonance_without_any_resistance_has_no_figures() -> None:
+    """1.0 mH without a stated resistance and 10 uF: 1 / (2 pi sqrt(L C)) = 1.59 kHz, and neither volts nor a rating."""
+    ideal = two_way().replace("dcr 0.25 ohm, ", "")
+    assert "dcr" not in ideal.split("leg")[0].split("coil L1")[1]
+    (finding,) = found_at("unplugged-collapse", ideal)
+    assert "1.59 kHz" in finding.headline and finding.subjects == ("woofer", "input", "L1")
+    assert " A" not in finding.why and "ohm" not in finding.headline
+    unrated = ideal.replace("least 4 ohm", "crest 2")
+    assert len(found_at("unplugged-collapse", unrated)) == 1, "it needs no `least` load"
+    checked = run(RULES.values(), evidence_of(ideal))
+    (lacking,) = [entry for entry in checked.not_checked if entry.name == "cap-volts-unplugged"]
+    assert lacking.lacks == "the `dcr` of `L1`" and lacking.subjects == ("woofer", "L1")
+    assert not [f for f in checked.findings if f.name == "cap-volts-unplugged"]
+
+
+def test_resistance_anywhere_in_its_way_bounds_a_resonance() -> None:
+    ideal = two_way().replace("dcr 0.25 ohm, ", "")
+    with_esr = ideal.replace("coil L1", "resistor R1 0.5 ohm { 5 %, 50 W }\ncoil L1").replace(
+        "-- L1 --", "-- R1 -- L1 --"
+    )
+    assert evidence_of(with_esr).stress.bare == {}
+    assert evidence_of(two_way()).stress.bare == {}
 
 
 def test_programme_tells_a_bad_collapse_from_the_usual_one() -> None:

@@ -10,7 +10,7 @@ load to what is not copper. All cases of one kind are solved in one run.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any
@@ -20,10 +20,11 @@ import numpy as np
 from shuntwise.checks.rule import Evidence, Lacking
 from shuntwise.model.design import Design, Part
 from shuntwise.network.network import Branch
-from shuntwise.response.measures import Least, least_impedance
+from shuntwise.response.measures import Least, bare_resonances, least_impedance
 from shuntwise.response.solve import Response, Solver
 from shuntwise.response.stress import (
     BAND_HZ,
+    Case,
     Signal,
     amplifier_signal,
     greatest,
@@ -60,6 +61,15 @@ class Bearing:
     programme_peak_v: float
     programme_a: float
     heat_w: float
+
+
+@dataclass(frozen=True)
+class Bare:
+    """A series resonance without resistance at the input `feed`, and the coils without resistance that ring in it."""
+
+    feed: str
+    freq_hz: float
+    coils: tuple[str, ...]
 
 
 @dataclass(frozen=True)
@@ -186,6 +196,31 @@ class Stress:
         network = self.solver.network
         cases = [opened(network, self.branches[driver][0]) for driver in self.unplugged_drivers]
         return solve_cases(self.solver, cases, sweep())
+
+    @cached_property
+    def bare(self) -> dict[str, Bare]:
+        """By the driver that is off: a resonance at an input that no resistance bounds. Without one there is no entry.
+
+        The figures of such a case have no bound either: they are those of the grid, and nothing else.
+        """
+        network, found = self.solver.network, dict[str, Bare]()
+        lossless = [part.label for part in self.parts("coil", "tapped coil") if not part.get("dcr")]
+        for driver in self.unplugged_drivers if lossless else ():
+            case = opened(network, self.branches[driver][0])
+            for feed in network.feeds:
+                for freq_hz in bare_resonances(self.solver, feed.name, sweep(), case):
+                    found.setdefault(driver, Bare(feed.name, freq_hz, self._ringing(case, freq_hz, lossless)))
+        return found
+
+    def _ringing(self, case: Case, freq_hz: float, lossless: Sequence[str]) -> tuple[str, ...]:
+        """The coils of `lossless` over which a resonance that nothing bounds builds up."""
+        response = solve_cases(self.solver, [case], np.array([freq_hz * (1 + 1e-6)]))
+        volts = {
+            label: max(float(np.abs(response.branch_voltage(branch.label)).max()) for branch in self.branches[label])
+            for label in lossless
+        }
+        greatest_v = max(volts.values())
+        return tuple(label for label, volt in volts.items() if volt > 1e-3 * greatest_v)
 
     def bears_unplugged(self, owner: str) -> dict[str, Bearing]:
         """What a part or driver bears, by the driver that is off."""

@@ -10,7 +10,7 @@ Levels are dB relative to the 1 V at the input.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from itertools import pairwise
 from typing import cast
@@ -18,7 +18,7 @@ from typing import cast
 import numpy as np
 
 from shuntwise.response.solve import Solver
-from shuntwise.response.tape import Real
+from shuntwise.response.tape import Complex, Real
 
 POINTS_PER_DECADE = 200
 """Step of the first look: 1/60 octave."""
@@ -127,6 +127,37 @@ def local_slope_db_per_octave(solver: Solver, driver: str, freq_hz: float) -> fl
     slope = voltage_slopes(response, ends.plus, ends.minus)[1]
     ratio = 2 * np.pi * freq_hz * slope / response.driver_voltage(driver)
     return float(20 * np.log10(2) * ratio.real[0])
+
+
+def bare_resonances(solver: Solver, input_name: str, freq_hz: Real, values: Mapping[str, object]) -> tuple[float, ...]:
+    """Frequencies (Hz) at which an input is shorted by a series resonance without any resistance.
+
+    `freq_hz` (F,) is the grid on which changes of sign of the reactance are looked for, `values` are as in
+    `Solver.solve`. A reactance rises through zero at a series resonance (R. M. Foster, A reactance theorem, Bell Syst.
+    Tech. J. 3(2), 1924); there is no resistance if the least of it is below 1e-6 of the reactances that cancel.
+    """
+
+    def impedance(at: Real) -> Complex:
+        with np.errstate(divide="ignore", invalid="ignore"):
+            return np.asarray(1 / solver.solve(at, values=values, nodes=()).admittance(input_name).reshape(-1))
+
+    rough = impedance(freq_hz)
+    found = []
+    for place in np.flatnonzero((rough.imag[:-1] < 0) & (rough.imag[1:] >= 0)):
+        low, high = float(freq_hz[place]), float(freq_hz[place + 1])
+        cancelling = max(abs(rough[place].imag), abs(rough[place + 1].imag)) * low / (high - low)
+        if min(rough[place].real, rough[place + 1].real) > 1e-2 * cancelling:
+            continue
+        while high - low > RELATIVE_WIDTH * low:
+            inside = np.geomspace(low, high, REFINEMENT)
+            rises = np.flatnonzero(~(impedance(inside[1:-1]).imag < 0))
+            last = int(rises[0]) + 1 if rises.size else inside.size - 1
+            low, high = float(inside[last - 1]), float(inside[last])
+        resonance = (low + high) / 2
+        beside = impedance(np.array([resonance * (1 - 1e-6), resonance * (1 + 1e-6)]))
+        if not np.abs(beside.real).max() > 1e-6 * cancelling:
+            found.append(resonance)
+    return tuple(found)
 
 
 def least_impedance(solver: Solver, input_name: str, from_hz: float, to_hz: float) -> Least:

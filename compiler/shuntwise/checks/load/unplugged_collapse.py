@@ -3,7 +3,8 @@
 What it finds: a design that, with one driver unplugged or burnt out, makes the amplifier give more than twice the
 current that it is rated for (its rated voltage into its least load), both as r.m.s. values, with the programme. Each
 driver is taken off in turn. `limit unplugged-collapse 1` allows no more than the rated current; `programme sine` at
-the amplifier asks for the worst steady tone instead of a programme.
+the amplifier asks for the worst steady tone instead of a programme. Where the coils of such a resonance state no
+resistance its frequency alone is told: current and voltages then have no bound.
 
 Why it matters: without its driver the coil and capacitor of a leg are a bare series resonance across the amplifier:
 1.0 mH of 0.25 ohm and 10 uF, without their woofer, are 0.27 ohm at 1.6 kHz. Nearly every filter of second order has
@@ -54,12 +55,15 @@ from collections.abc import Iterator
 
 from shuntwise.checks.rated import amperes, driven_by, hertz, ohms
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, NotChecked, Rule, Severity
-from shuntwise.units import PLAIN
+from shuntwise.checks.stress import Bare
+from shuntwise.units import HERTZ, PLAIN, write
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     amplifier, stress = evidence.amplifier, evidence.stress
     assert amplifier is not None
+    for driver, bare in stress.bare.items():
+        yield _bare(evidence, driver, bare)
     allowed = amplifier.quantities.get("least")
     if allowed is None:
         yield RULE.not_checked("the `least` load that the amplifier may drive")
@@ -67,7 +71,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     rated_a = stress.signal.sine_v / allowed.value
     for feed in evidence.design.feeds:
         for driver, (least, current_a) in stress.unplugged_loads(feed.name).items():
-            if current_a <= evidence.bound(RULE) * rated_a:
+            if driver in stress.bare or current_a <= evidence.bound(RULE) * rated_a:
                 continue
             yield RULE.finding(
                 evidence.declared(driver),
@@ -78,6 +82,18 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
                 help="a Zobel helps, and so does a coil with more resistance; forbid it on the label",
                 subjects=(driver, feed.name),
             )
+
+
+def _bare(evidence: Evidence, driver: str, bare: Bare) -> Diagnostic:
+    coils = " and ".join(f"`{coil}`" for coil in bare.coils)
+    return RULE.finding(
+        evidence.declared(driver),
+        f"with `{driver}` unplugged nothing damps a series resonance at {write(bare.freq_hz, HERTZ, 3)}",
+        label="damps its filter while it is connected",
+        why=f"no resistance of {coils} is stated, so neither the current nor the voltages there have a bound",
+        help=f"state the `dcr` of {coils}, so that they can be worked out; forbid it on the label",
+        subjects=(driver, bare.feed, *bare.coils),
+    )
 
 
 RULE = Rule("unplugged-collapse", Severity.WARNING, "stress", check, Bound(2.0, PLAIN))

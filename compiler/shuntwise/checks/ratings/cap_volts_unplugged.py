@@ -4,7 +4,8 @@ What it finds: a capacitor whose rating is above the peaks of the programme with
 one driver unplugged or burnt out. Each driver is taken off in turn. The peaks are those of the programme, its crest
 factor times the r.m.s. value. `programme sine` at the amplifier asks for the worst steady tone instead, which no
 rating survives: 10 uF behind 1.0 mH of 0.25 ohm, without a woofer, ring up to 40 times the input. `limit
-cap-volts-unplugged 1.5` asks for a margin on the peaks.
+cap-volts-unplugged 1.5` asks for a margin on the peaks. Where the coils that ring state no resistance there are no
+peaks to compare with, and the check says that it lacks it.
 
 Why it matters: the driver damped the filter. Without it coil and capacitor ring at their resonance, and a burnt-out
 driver then takes the capacitor with it.
@@ -52,17 +53,24 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise.checks.rated import driven_by, named, next_rating, rated_at, volts
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, Evidence, NotChecked, Rule, Severity
 from shuntwise.units import PLAIN
 
 
-def check(evidence: Evidence) -> Iterator[Diagnostic]:
+def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     stress, margin = evidence.stress, evidence.bound(RULE)
+    rated = any(part.get("voltage") for part in stress.parts("capacitor"))
+    for off, bare in stress.bare.items() if rated else ():
+        yield RULE.not_checked(f"the `dcr` of {' and '.join(f'`{coil}`' for coil in bare.coils)}", off, *bare.coils)
     for part in stress.parts("capacitor"):
         rating, working = part.get("voltage"), stress.bears(part.label)
         if not rating or rating < max(working.peak_v, margin * working.programme_peak_v):
             continue  # not rated, or too low in any case: then another finding says so
-        peaks = {driver: bearing.programme_peak_v for driver, bearing in stress.bears_unplugged(part.label).items()}
+        peaks = {
+            driver: bearing.programme_peak_v
+            for driver, bearing in stress.bears_unplugged(part.label).items()
+            if driver not in stress.bare
+        }
         driver = max(peaks, key=lambda name: peaks[name], default=None)
         if driver is None or margin * peaks[driver] <= rating:
             continue
