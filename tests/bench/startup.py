@@ -1,4 +1,4 @@
-"""How long `shuntwise check` of one example takes, cold, beside importing the two libraries that it cannot do without.
+"""How long `shuntwise check` of one example takes, cold, beside importing two libraries as a yardstick.
 
 The package is built as a wheel and installed into a fresh folder first, so that the figure is a user's. Run:
 python tests/bench/startup.py [--json]
@@ -37,7 +37,7 @@ def installed(folder: Path) -> dict[str, str]:
         [sys.executable, "-m", "pip", "install", "--quiet", "--no-deps", "--target", str(folder), str(ROOT)], check=True
     )
     environment = {key: value for key, value in os.environ.items() if key != "PYTHONDONTWRITEBYTECODE"}
-    return {**environment, "PYTHONPATH": str(folder), "XDG_CACHE_HOME": str(folder / "cache")}
+    return {**environment, "PYTHONPATH": str(folder)}
 
 
 def measure() -> dict[str, float]:
@@ -55,7 +55,7 @@ def measure() -> dict[str, float]:
                     check=True,
                     stdout=subprocess.DEVNULL,
                 )
-                if round_number:  # the first round fills the caches of bytecode and parser tables
+                if round_number:  # the first round fills the caches of bytecode
                     times[part].append((time.perf_counter() - begin) * 1e3)
     figures = {part: statistics.median(values) for part, values in times.items()}
     figures["ratio"] = figures["check one example"] / figures["import lark, networkx (the yardstick)"]

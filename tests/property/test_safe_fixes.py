@@ -98,6 +98,7 @@ def judge(text: str) -> None:
 @example(EXAMPLES[0].replace("coil L1", "coil\u2028L1", 1))
 @example(EXAMPLES[0].replace("C1 -- tweeter+", "C1 . tweeter+", 1))
 @example(EXAMPLES[0].replace("driver woofer", "//driver woofer", 1))
+@example(EXAMPLES[1].replace("le 0.4 mH", "le 0\u200b4 mH", 1))
 def test_fixes_of_a_slipped_example_do_no_harm(text: str) -> None:
     judge(text)
 

@@ -1,22 +1,20 @@
-"""The grammar itself: no conflicts, no collisions, and no tables read from where others can write."""
+"""The grammar itself: no conflicts, no collisions, and tables that are made from it and from nothing else."""
 
 from __future__ import annotations
 
 import logging
-import os
-import stat
-from pathlib import Path
 
 import pytest
 from lark import Lark, logger
 
 from grammar.outline import outline
+from shuntwise.house import tables
 from shuntwise.source import Source
-from shuntwise.syntax import parser, signs, words
-from shuntwise.syntax.parser import grammar_path, parse
+from shuntwise.syntax import signs, words
+from shuntwise.syntax.parser import parse
 from shuntwise.syntax.situation import BLOCK_HEADS
 
-GRAMMAR = grammar_path().read_text(encoding="utf-8")
+GRAMMAR = tables.GRAMMAR.read_text(encoding="utf-8")
 
 
 def test_grammar_has_one_conflict_and_no_colliding_terminals(caplog: pytest.LogCaptureFixture) -> None:
@@ -64,33 +62,3 @@ def test_heads_of_attribute_lists_are_statements() -> None:
     """The parser tells a list of attributes from a body of statements by the word before it."""
     assert set(words.STATEMENTS) >= BLOCK_HEADS
     assert all(kind in BLOCK_HEADS for kind in words.KINDS)
-
-
-# --- the cache of the parser's tables
-
-
-@pytest.mark.skipif(not hasattr(os, "getuid"), reason="the system has no owners of files")
-def test_tables_are_never_read_from_a_shared_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    """The library unpickles what it finds: a folder that others can write to is not used."""
-    shared = tmp_path / "shuntwise"
-    shared.mkdir()
-    for mode in (0o777, 0o775, 0o757):
-        shared.chmod(mode)
-        monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
-        assert parser._table_cache() is False
-
-
-def test_tables_are_kept_in_a_folder_of_the_users_own(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    """The folder is made with rights for its owner alone, and the path is never the library's own default."""
-    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "made"))
-    kept = parser._table_cache()
-    assert isinstance(kept, str)
-    assert Path(kept).parent == tmp_path / "made" / "shuntwise"
-    assert not stat.S_IMODE(Path(kept).parent.stat().st_mode) & 0o077
-
-
-def test_tables_are_made_anew_where_no_folder_can_be_had(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    """A file in the place of the folder, a link to elsewhere's owner or no home: the parser works without a cache."""
-    (tmp_path / "shuntwise").write_text("in the way")
-    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
-    assert parser._table_cache() is False

@@ -15,7 +15,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from shuntwise import units
-from shuntwise.syntax.parser import grammar_path
+from shuntwise.syntax.tables import TERMINALS
 
 REFERENCE = Path(__file__).parents[1] / "reference"
 
@@ -61,7 +61,7 @@ def test_code_without_digits_or_with_a_letter_too_many_is_none() -> None:
         assert units.read_code(text) is None
 
 
-CODE = re.compile(re.search(r"^CODE\.3: /(.*)/$", grammar_path().read_text(encoding="utf-8"), re.MULTILINE)[1])  # type: ignore[index]
+CODE = re.compile(TERMINALS["CODE"])
 SHAPED = st.from_regex(r"\A[0-9]{0,3}[A-Za-zµμ]?[0-9]{0,3}[A-Z]?\Z")
 
 

@@ -8,9 +8,8 @@ from __future__ import annotations
 
 import re
 
-from lark import Token
-
 from shuntwise.source import Span
+from shuntwise.syntax.automaton import Token
 from shuntwise.syntax.situation import (
     ENDS,
     VALUE_LIKE,

@@ -1,6 +1,6 @@
-"""The parser library's tree turned into a `SyntaxTree`'s nodes.
+"""The automaton's tree turned into a `SyntaxTree`'s nodes.
 
-In: a lark tree with positions. Out: frozen nodes of `syntax.tree`. Refuses to know what names mean.
+In: a tree with positions. Out: frozen nodes of `syntax.tree`. Refuses to know what names mean.
 Each method bears the name of the grammar rule that it reads.
 """
 
@@ -9,17 +9,17 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from lark import Token, Tree
-
 from shuntwise.diagnostics.diagnostic import Diagnostic, Severity
 from shuntwise.source import Source, Span
+from shuntwise.syntax import automaton
 from shuntwise.syntax import tree as t
+from shuntwise.syntax.automaton import Token
 
 DEEPEST = 100
 """Nesting beyond this is refused, so that no file can exhaust the stack of a later pass."""
 
 _OPERATORS = {"add": "+", "subtract": "-", "multiply": "*", "divide": "/", "raise_to": "^"}
-Node = Any  # a lark Tree or Token: the library gives its trees no element type
+Node = Any  # a node or a token, as the grammar has it at each place
 
 
 class Builder:
@@ -35,8 +35,8 @@ class Builder:
     def span(self, node: Node) -> Span:
         # The reader puts a line end behind the text, and closes there what was left open.
         if isinstance(node, Token):
-            return Span(self.source, node.start_pos or 0, min(node.end_pos or 0, self.length))
-        return Span(self.source, node.meta.start_pos, min(node.meta.end_pos, self.length))
+            return Span(self.source, node.start_pos, min(node.end_pos, self.length))
+        return Span(self.source, node.start, min(node.end, self.length))
 
     def ident(self, token: Node) -> t.Ident:
         return t.Ident(str(token), self.span(token))
@@ -179,7 +179,7 @@ class Builder:
         return t.Walk(self.stations(node.children, 0), self.span(node))
 
     def body(self, node: Node, depth: int) -> tuple[t.Entry, ...]:
-        return tuple(self.entry(child, depth + 1) for child in node.children if isinstance(child, Tree))
+        return tuple(self.entry(child, depth + 1) for child in node.children if isinstance(child, automaton.Node))
 
     def leg(self, node: Node, depth: int) -> t.Entry:
         *drivers, body = node.children
@@ -191,7 +191,7 @@ class Builder:
     def network(self, node: Node, depth: int) -> t.Entry:
         name, *ports, body = node.children
         params: tuple[t.Param, ...] = ()
-        if isinstance(ports[-1], Tree):
+        if isinstance(ports[-1], automaton.Node):
             params = tuple(self.param(param) for param in ports.pop().children)
         idents = tuple(self.ident(port) for port in ports)
         return t.NetworkDecl(self.ident(name), idents, params, self.body(body, depth), self.span(node))
@@ -233,7 +233,7 @@ class Builder:
 
     def clause(self, node: Node) -> t.Clause:
         word = "from" if node.data == "from_to" else str(node.data)
-        values = tuple(self.expr(child) for child in node.children if isinstance(child, Tree))
+        values = tuple(self.expr(child) for child in node.children if isinstance(child, automaton.Node))
         return t.Clause(word, values, self.span(node))
 
     def allow(self, node: Node, depth: int) -> t.Entry:

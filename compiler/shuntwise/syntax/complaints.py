@@ -13,11 +13,10 @@ from __future__ import annotations
 
 import re
 
-from lark import Token
-
 from shuntwise import units
 from shuntwise.source import Span
 from shuntwise.syntax import beginnings, signs
+from shuntwise.syntax.automaton import Token
 from shuntwise.syntax.situation import (
     BLOCK_HEADS,
     ENDS,
@@ -100,7 +99,7 @@ def _sign_apart(s: Situation) -> Complaint | None:
         return None
     if last.end_pos == s.span.start or not re.match(r"[ \t]*(?:--|[},|)#]|$)", s.rest[1:]):
         return None
-    at, blank = s.span_of(last).to(s.span), s.at(last.end_pos or 0, s.span.start)
+    at, blank = s.span_of(last).to(s.span), s.at(last.end_pos, s.span.start)
     pad = str(last) + s.word
     said = finding(at, f"the pad `{pad}` is written in one word", label="no blank before the sign",
                    fix=write(blank, "", safe=True, title=f"write `{pad}`"))  # fmt: skip
@@ -117,7 +116,7 @@ def _single_dash(s: Situation) -> Complaint | None:
     at = s.at(s.span.start - 1, s.span.start)
     said = finding(at, "`-` is written `--` here", label="write `--`", help="things along a walk are joined by `--`",
                    fix=write(at, " -- ", safe=True))  # fmt: skip
-    name = token("NAME", str(last)[:-1], s.at(last.start_pos or 0, at.start))
+    name = token("NAME", str(last)[:-1], s.at(last.start_pos, at.start))
     return Complaint(said, Mend((*s.entry[:-1], name, token("ARROW", "--", at)), s.span.start, anew=True))
 
 
@@ -126,7 +125,7 @@ def _walks_on_one_line(s: Situation) -> Complaint | None:
     last = s.last
     if last is None or last.type != "PAD" or s.kind != "PAD" or len(s.entry) == 1 or not s.fits("_NL", "PAD"):
         return None
-    gap = s.at(last.end_pos or 0, s.span.start)
+    gap = s.at(last.end_pos, s.span.start)
     said = finding(s.span, f"a new walk begins at `{s.word}` without a line of its own", label="a second walk",
                    help="put it on a line of its own, or a comma between the two",
                    fix=write(gap, "\n" + s.indent, title="begin a new line"))  # fmt: skip
@@ -192,7 +191,7 @@ _INNER = frozenset(
 def _cut_in_two(s: Situation) -> Complaint | None:
     """`10 000 Hz` and `0.82 m H`: a number or a unit with a blank in it."""
     last = s.last
-    if last is None or "\n" in s.text[last.end_pos or 0 : s.span.start]:
+    if last is None or "\n" in s.text[last.end_pos : s.span.start]:
         return None
     if last.type == s.kind == "NUMBER":
         sure = last.isdecimal() and len(s.word.split(".")[0]) == 3
@@ -262,7 +261,7 @@ def _inner_quote(s: Situation) -> Complaint | None:
     last = s.last
     if last is None or last.type != "STRING" or '"' not in s.rest:
         return None
-    start = last.start_pos or 0
+    start = last.start_pos
     at = s.at(start, s.span.start + s.rest.rindex('"') + 1)
     right = '"' + at.text[1:-1].replace('"', "'") + '"'
     said = finding(at, "a text ends at its second quote", label="more than two quotes", fix=write(at, right))
@@ -435,7 +434,7 @@ def _dash_in_name(s: Situation) -> Complaint | None:
     """`driver woofer-1 8 ohm`: the name ends at the dash, and the rest reads as a value."""
     if s.head not in BLOCK_HEADS or len(s.entry) < 2 or s.entry[1].type != "NAME":
         return None
-    match = re.compile(r"\w+(?:[-./]\w+)+").match(s.text, s.entry[1].start_pos or 0)
+    match = re.compile(r"\w+(?:[-./]\w+)+").match(s.text, s.entry[1].start_pos)
     if match is None or match.end() > s.span.end:
         return None
     at = s.at(*match.span())

@@ -1,11 +1,11 @@
-"""Source -> SyntaxTree. The only caller of the parser library.
+"""Source -> SyntaxTree.
 
 In: a `Source`. Out: a `SyntaxTree` and the findings on its form. Parsing never fails: a statement that
 cannot be read is left out and remembered as `Lost`, and reading goes on behind it. Refuses to know what
 the words mean, and what to say about a slip: `complaints.py` does.
 
 How it recovers: where the complaint says what was meant, the tokens that were meant are fed instead. Else
-the parser's stacks, copied at every place where an entry or an item may begin, are restored, and the text
+the automaton's stacks, copied at every place where an entry or an item may begin, are restored, and the text
 is skipped up to the end of that entry or item, braces balanced. So one slip costs at most one statement,
 or one item in braces.
 
@@ -16,20 +16,13 @@ not balance; a sound text is never judged by its look.
 from __future__ import annotations
 
 import gc
-import os
 import re
 from dataclasses import dataclass
-from functools import cache
-from pathlib import Path
 from types import ModuleType
-from typing import Any
-
-from lark import Lark, Token, Tree
-from lark.exceptions import UnexpectedCharacters, UnexpectedInput, UnexpectedToken
-from lark.parsers.lalr_analysis import Shift
 
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.source import Source, Span
+from shuntwise.syntax.automaton import Automaton, Node, Token, UnexpectedCharacter, UnexpectedToken, terminal_pattern
 from shuntwise.syntax.build import Builder
 from shuntwise.syntax.signs import comment_mark, lone_returns
 from shuntwise.syntax.situation import BLOCK_HEADS, Complaint, Mend, Situation, token
@@ -37,7 +30,7 @@ from shuntwise.syntax.tree import Lost, SyntaxTree
 from shuntwise.syntax.words import KEYWORDS, STATEMENTS
 
 DEEPEST_BRACES = 20
-"""More braces within braces than this are refused: the parser's stacks are copied at each of them."""
+"""More braces within braces than this are refused: the automaton's stacks are copied at each of them."""
 
 MOST_SLIPS = 20
 """On a line with more slips than this, what cannot be read is left out without another word."""
@@ -56,48 +49,8 @@ _SKIPPED = re.compile(r'"[^"\n]*"|#[^\n]*|[{}(),\n]|[^"#{}(),\n]+|"')
 _STATEMENT_LINE = re.compile(rf"([ \t]*)((?:{'|'.join(STATEMENTS)})[ \t]+[\w\"])?")
 _FAR = 2000
 """Characters over which the `}` of a list that was never opened is looked for."""
-_NOTHING = (None, None)
 _LONGEST_GROUP = 20
 """Lines over which the `)` of a broken group is looked for."""
-
-
-def grammar_path() -> Path:
-    """The grammar file: packaged beside the code, or in grammar/ of a checkout."""
-    packaged = Path(__file__).parent.parent / "grammar" / "shuntwise.lark"
-    return packaged if packaged.is_file() else Path(__file__).parents[3] / "grammar" / "shuntwise.lark"
-
-
-def _table_cache() -> str | bool:
-    """Where the parser's tables may be kept between runs: a folder that only this user can write.
-
-    The library unpickles what it finds there, so the shared temporary folder is out of the question.
-    """
-    base = os.environ.get("XDG_CACHE_HOME")
-    folder = Path(base) if base else Path.home() / ".cache"
-    try:
-        folder = folder / "shuntwise"
-        folder.mkdir(mode=0o700, parents=True, exist_ok=True)
-        status = folder.stat()
-        if hasattr(os, "getuid") and (status.st_uid != os.getuid() or status.st_mode & 0o022):
-            return False
-    except (OSError, RuntimeError):
-        return False
-    return str(folder / "grammar-tables.bin")
-
-
-@cache
-def _lark() -> Lark:
-    text = grammar_path().read_text(encoding="utf-8")
-    options: dict[str, Any] = {
-        "parser": "lalr",
-        "lexer": "contextual",
-        "propagate_positions": True,
-        "maybe_placeholders": False,
-    }
-    try:
-        return Lark(text, cache=_table_cache(), **options)
-    except OSError:  # the folder vanished or the disk is full: the tables can be made anew each time
-        return Lark(text, **options)
 
 
 def parse(source: Source) -> tuple[SyntaxTree, tuple[Diagnostic, ...]]:
@@ -136,9 +89,8 @@ class _Reader:
             self.text, said = lone_returns(source)
             self.diagnostics += said
         self.text += "" if self.text.endswith("\n") else "\n"
-        self.interactive = _lark().parse_interactive(self.text)
-        self.state = self.interactive.parser_state
-        self.lexer: Any = self.interactive.lexer_thread  # the library leaves its lexer half typed
+        self.automaton = Automaton()
+        self.offset = 0
         self.open_braces: list[_Brace] = []
         self.surplus = _surplus(self.text)
         self.open_brackets = 0
@@ -148,85 +100,53 @@ class _Reader:
         self.guessed_at = self.resumed_at = -1
         self.mark()
 
-    # --- the parser's position
-
-    @property
-    def offset(self) -> int:
-        return int(self.lexer.state.line_ctr.char_pos)
-
-    @offset.setter
-    def offset(self, value: int) -> None:
-        self.lexer.state.line_ctr.char_pos = value
+    # --- the place
 
     def mark(self, *so_far: Token) -> None:
         """Remember this place as one where an entry or an item may begin, or where its braces have been closed.
 
         `so_far` is the closing brace in the second case.
         """
-        values = self.state.value_stack
-        # The library grows the children of repeated rules in place, so their lengths are remembered too.
-        lengths = [len(value.children) if isinstance(value, Tree) else 0 for value in values]
-        self.safe = (list(self.state.state_stack), list(values), lengths)
+        self.safe = self.automaton.save()
         self.safe_offset = self.offset
         self.safe_entry = so_far
         self.entry = [*so_far]
 
     def restore(self) -> None:
-        states, values, lengths = self.safe
-        for value, length in zip(values, lengths, strict=True):
-            if isinstance(value, Tree):
-                del value.children[length:]
-        self.state.state_stack[:], self.state.value_stack[:] = list(states), list(values)
+        self.automaton.restore(self.safe)
         self.open_brackets = 0
         self.entry = [*self.safe_entry]
 
-    @property
-    def choices(self) -> dict[str, tuple[Any, Any]]:
-        """What the parser's table holds for its present state: for each symbol an action and its argument."""
-        return self.state.parse_conf.states[self.state.state_stack[-1]]
-
     def fits(self, *terminals: str) -> bool:
-        """Could these terminals come next, in this order? The parser's automaton run on its states alone."""
-        states, stack = self.state.parse_conf.states, self.state.state_stack
-        kept, grown = len(stack) - 1, [stack[-1]]  # how much of the stack is untouched, and what is on top of it
-        for terminal in terminals:
-            while True:
-                action, argument = states[grown[-1]].get(terminal, _NOTHING)
-                if action is None:
-                    return False
-                if action is Shift:
-                    grown.append(argument)
-                    break
-                for _ in argument.expansion:
-                    grown.pop()
-                    if not grown:
-                        kept -= 1
-                        grown.append(stack[kept])
-                grown.append(states[grown[-1]][argument.origin.name][1])
-        return True
+        """Could these terminals come next, in this order?"""
+        return self.automaton.fits(*terminals)
 
     # --- reading
 
     def read(self) -> tuple[SyntaxTree, tuple[Diagnostic, ...]]:
-        trouble: UnexpectedInput | None = None
+        trouble: UnexpectedToken | UnexpectedCharacter | None = None
         while True:
             try:
                 if trouble is not None:
                     self.recover(trouble)
-                for piece in self.lexer.lex(self.state):
+                while (piece := self.automaton.next_token(self.text, self.offset)) is not None:
+                    self.offset = piece.end_pos
                     self.take(piece)
                     self.close_forgotten_braces()
+                self.offset = len(self.text)
                 self.end()
                 break
-            except UnexpectedInput as error:
+            except (UnexpectedToken, UnexpectedCharacter) as error:
+                if isinstance(error, UnexpectedToken):
+                    self.offset = max(self.offset, error.token.end_pos)
                 trouble = error
         builder = Builder(self.source)
-        entries = tuple(builder.entry(node) for node in self.tree.children if isinstance(node, Tree))
+        entries = tuple(builder.entry(node) for node in self.tree.children if isinstance(node, Node))
         return SyntaxTree(self.source, entries, tuple(self.lost)), (*self.diagnostics, *builder.diagnostics)
 
     def take(self, piece: Token) -> None:
         """Feed a token of the text, unless the text around it shows that another one was meant."""
-        start = piece.start_pos or 0
+        start = piece.start_pos
         if piece.type == "SLASH" and self.text[self.offset] in "/*":
             self.follow(comment_mark(self.situation(piece.type, str(piece), start), start), start)
         elif piece.type == "_NL" and self.brace_below():
@@ -238,11 +158,7 @@ class _Reader:
             self.feed(piece)
 
     def feed(self, piece: Token) -> None:
-        # Before it finds that a token does not fit, the library reduces what it can; what could have stood in
-        # its place could then no longer be told. A token that is shifted at once always fits.
-        if self.choices.get(piece.type, _NOTHING)[0] is not Shift and not self.fits(piece.type):
-            raise UnexpectedToken(piece, set())  # type: ignore[no-untyped-call]
-        self.interactive.feed_token(piece)
+        self.automaton.feed(piece)
         self.fed += 1
         match piece.type:
             case "LBRACE":
@@ -254,7 +170,7 @@ class _Reader:
                 self.open_brackets += 1
             case "RPAR":
                 self.open_brackets -= 1
-            case "_NL" if self.text.startswith(("\r", "\n"), piece.start_pos or 0):
+            case "_NL" if self.text.startswith(("\r", "\n"), piece.start_pos):
                 self.slips = 0
         divides = piece.type == "_NL" or (
             piece.type == "COMMA" and self.open_braces and not (self.entry and self.entry[0].type == "NETWORK")
@@ -267,7 +183,7 @@ class _Reader:
             self.entry.append(piece)
 
     def span(self, piece: Token) -> Span:
-        return Span(self.source, piece.start_pos or 0, min(piece.end_pos or 0, len(self.source.text)))
+        return Span(self.source, piece.start_pos, min(piece.end_pos, len(self.source.text)))
 
     def end(self) -> None:
         """Close what is still open at the end of the text, with one finding for each brace."""
@@ -276,7 +192,7 @@ class _Reader:
             self.feed(token("_NL", "\n", here))
         while self.open_braces:
             self.close_brace()
-        self.tree = self.interactive.feed_token(token("$END", "", here))
+        self.tree = self.automaton.finish()
 
     # --- braces
 
@@ -308,7 +224,7 @@ class _Reader:
         """Does the list of a statement begin below it: with its `{`, or without one? Then say so, and go on in it."""
         if not self.entry or not self.fits("LBRACE"):
             return False
-        end, at = self.entry[-1].end_pos or 0, self.offset
+        end, at = self.entry[-1].end_pos, self.offset
         while self.text[at : at + 1] in (" ", "\t"):
             at += 1
         if self.text[at : at + 1] == "{":
@@ -343,26 +259,25 @@ class _Reader:
             span=Span(self.source, start, min(start + len(word), len(self.source.text))),
             kind=kind,
             word=word,
-            expected=frozenset(name for name in self.choices if name.isupper() and self.fits(name)),
+            expected=frozenset(name for name in self.automaton.terminals if self.fits(name)),
             fits=self.fits,
             inside=self.open_braces[-1].head if self.open_braces else "",
             surplus=self.surplus,
         )
 
-    def recover(self, trouble: UnexpectedInput) -> None:
+    def recover(self, trouble: UnexpectedToken | UnexpectedCharacter) -> None:
         if isinstance(trouble, UnexpectedToken):
             piece = trouble.token
-            kind, word, start = piece.type, str(piece), piece.start_pos or 0
+            kind, word, start = piece.type, str(piece), piece.start_pos
             if kind == "_NL" and (not self.entry or self.brace_below()):
                 self.slips = 0
                 return  # a line of which nothing is left, or one whose list begins on the next
             if kind == "$END":
                 start = len(self.source.text)
-            if kind == "FINDING":  # what the library makes of any word that it did not expect
+            if kind == "FINDING":  # what any word is where none was expected
                 kind, word = _word_at(self.text, start)
         else:
-            assert isinstance(trouble, UnexpectedCharacters)
-            start = trouble.pos_in_stream or 0
+            start = trouble.at
             kind, word = "", self.text[start]
         if self.fed == self.guessed_at or self.slips > MOST_SLIPS:  # a wrong guess: one message is enough
             self.lose(start)
@@ -455,7 +370,7 @@ class _Reader:
 def _word_at(text: str, start: int) -> tuple[str, str]:
     """A word as a walk would have it: a pad or a name."""
     for kind in ("PAD", "NAME"):
-        match = re.compile(_lark().get_terminal(kind).pattern.value).match(text, start)
+        match = terminal_pattern(kind).match(text, start)
         if match is not None:
             return kind, match.group()
     return "NAME", text[start]

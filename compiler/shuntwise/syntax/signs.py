@@ -144,7 +144,7 @@ def _long_arrow(s: Situation) -> Complaint | None:
     match = re.compile(r"[->–—]+").match(s.text, s.span.start)
     if match is None:
         return None
-    at = s.at(last.start_pos or 0, match.end())
+    at = s.at(last.start_pos, match.end())
     said = finding(at, f"`{at.text}` is written `--` here", label="write `--`", help=_HELP["--"],
                    fix=write(at, "--", safe=True))  # fmt: skip
     return Complaint(said, Mend((), at.end))
@@ -168,7 +168,7 @@ def _pad_sign(s: Situation) -> Complaint | None:
     said = finding(s.at(*match.span()), f"`{match[0]}` is written `-` here", label="write `-`",
                    help="a pad is named with `+` or `-`, as on the keyboard",
                    fix=write(s.at(*match.span()), "-", safe=True))  # fmt: skip
-    at = s.at(last.start_pos or 0, match.end())
+    at = s.at(last.start_pos, match.end())
     return Complaint(said, Mend((*s.entry[:-1], token("PAD", f"{last}-", at)), at.end, anew=True))
 
 
@@ -229,7 +229,7 @@ def _apart(s: Situation) -> Complaint | None:
     start = end = s.span.start
     last = s.last
     if last is not None and last.type == "NAME" and last.end_pos == start:
-        start = last.start_pos or 0
+        start = last.start_pos
     while end < len(s.source.text) and (s.text[end].isalnum() or unicodedata.category(s.text[end])[0] == "M"):
         end += 1
     at = s.at(start, end)
@@ -264,12 +264,14 @@ def _unseen(s: Situation) -> Complaint | None:
         return None
     what = {"Zs": "a blank of another kind", "Zl": "a line end of another kind", "Zp": "a line end of another kind"}
     right, safe = {"Zs": (" ", True), "Zl": _line_end(s), "Zp": _line_end(s)}.get(category, ("", True))
+    around = s.text[max(0, s.span.start - 1) : s.span.start] + s.text[s.span.end : s.span.end + 1]
+    cuts = not right and len(around) == 2 and all(c.isalnum() or c == "_" for c in around)
+    safe = safe and not (cuts and around.isdigit())  # in the place of a point it would make another number
     said = finding(s.span, f"{what.get(category, 'an invisible character')} stands here", label=code_point(char),
                    help="write an ordinary one" if right else "remove it",
                    fix=write(s.span, right, safe=safe, title="replace it" if right else "remove it"))  # fmt: skip
-    around = s.text[max(0, s.span.start - 1) : s.span.start] + s.text[s.span.end : s.span.end + 1]
-    if not right and len(around) == 2 and all(c.isalnum() or c == "_" for c in around):
-        return Complaint(said)  # it cuts a word in two
+    if cuts:
+        return Complaint(said)
     tokens = (token("_NL", "\n", s.span),) if right == "\n" and s.fits("_NL") else ()
     return Complaint(said, Mend(tokens, s.span.end))
 

@@ -10,10 +10,9 @@ import unicodedata
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from lark import Token
-
 from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic, Edit, Fix, Label, Severity
 from shuntwise.source import Source, Span
+from shuntwise.syntax.automaton import Token
 
 _LONGEST_LINE = 1000
 """How far a message looks along a line: a file that is one endless line must not cost its square."""
@@ -83,7 +82,7 @@ class Situation:
 
     def span_of(self, token: Token) -> Span:
         """The place of what was written for the token, without the line ends that an arrow may have swallowed."""
-        start = token.start_pos or 0
+        start = token.start_pos
         written = self.text[start : token.end_pos].split("\n", maxsplit=1)[0].rstrip()
         return self.at(start, start + len(written))
 
@@ -127,7 +126,7 @@ Case = Callable[[Situation], Complaint | None]
 
 def token(terminal: str, text: str, at: Span) -> Token:
     """A token that the text does not hold, as if it stood at a place."""
-    return Token(terminal, text, at.start, end_pos=at.end)
+    return Token(terminal, text, at.start, at.end)
 
 
 def finding(

@@ -1,0 +1,219 @@
+"""The grammar at work: a text cut into tokens, and tokens shifted and reduced to a tree.
+
+In: a text and the tables of `tables.py`, which are made from grammar/shuntwise.lark. Out: tokens, and a tree of
+`Node`s. Refuses to know the words of the language, and what to do about a slip.
+
+An LALR(1) automaton (F. L. DeRemer, Practical translators for LR(k) languages, MIT, 1969) with a lexer that looks
+only for what its present state can take, so that most words are names wherever they mean nothing else.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import cache
+
+from shuntwise.syntax.tables import END, IGNORED, KEYWORDS, RULES, START, STATES, TERMINALS
+
+
+class Token(str):
+    """A piece of text, with the grammar's name for it and its place."""
+
+    __slots__ = ("end_pos", "start_pos", "type")
+    type: str
+    start_pos: int
+    end_pos: int
+
+    def __new__(cls, type: str, text: str, start_pos: int, end_pos: int) -> Token:
+        token = super().__new__(cls, text)
+        token.type, token.start_pos, token.end_pos = type, start_pos, end_pos
+        return token
+
+
+class Node:
+    """A rule of the grammar as it was read. `start` and `end` are None where no token belongs to it."""
+
+    __slots__ = ("children", "data", "end", "start")
+
+    def __init__(self, data: str, children: list[Child], start: int | None, end: int | None) -> None:
+        self.data, self.children, self.start, self.end = data, children, start, end
+
+
+Child = Token | Node
+
+
+@dataclass(slots=True)
+class _Value:
+    """What stands on the stack: a token, a node, or the children of a rule that has no node of its own.
+
+    The place is that of all tokens that were read for it, brackets included.
+    """
+
+    content: Child | list[Child]
+    start: int | None
+    end: int | None
+
+
+class UnexpectedToken(Exception):
+    """A token that the present state cannot take."""
+
+    def __init__(self, token: Token) -> None:
+        super().__init__(token)
+        self.token = token
+
+
+class UnexpectedCharacter(Exception):
+    """A place at which no token begins."""
+
+    def __init__(self, at: int) -> None:
+        super().__init__(at)
+        self.at = at
+
+
+class Automaton:
+    """The states and values of one reading. `feed` raises UnexpectedToken and then has changed nothing."""
+
+    def __init__(self) -> None:
+        self.states: list[int] = [START]
+        self.values: list[_Value] = []
+
+    @property
+    def terminals(self) -> Iterable[str]:
+        """What the present state has in its table: some of it fits only until what came before is reduced."""
+        return (name for name in STATES[self.states[-1]] if name in TERMINALS or name == "$END")
+
+    def next_token(self, text: str, at: int) -> Token | None:
+        """The first token from `at`, None at the end of the text. Raises UnexpectedToken or UnexpectedCharacter."""
+        scanner = _scanner(self.states[-1])
+        while at < len(text):
+            match = scanner.match(text, at)
+            if match is None:
+                return _stray(text, at)
+            kind, word = match.lastgroup or "", match[0]
+            if kind not in IGNORED:
+                if kind == "NAME" and KEYWORDS.get(word) in STATES[self.states[-1]]:
+                    kind = KEYWORDS[word]
+                return Token(kind, word, at, match.end())
+            at = match.end()
+        return None
+
+    def fits(self, *terminals: str) -> bool:
+        """Could these terminals come next, in this order?"""
+        kept, grown = len(self.states) - 1, [self.states[-1]]  # what is untouched, and what is on top of it
+        for terminal in terminals:
+            while True:
+                action = STATES[grown[-1]].get(terminal)
+                if action is None:
+                    return False
+                if action >= 0:
+                    grown.append(action)
+                    break
+                origin, _, length, _, _ = RULES[~action]
+                for _ in range(length):
+                    grown.pop()
+                    if not grown:
+                        kept -= 1
+                        grown.append(self.states[kept])
+                grown.append(STATES[grown[-1]][origin])
+        return True
+
+    def feed(self, token: Token) -> None:
+        """Shift a token, after the reductions that it asks for."""
+        action = STATES[self.states[-1]].get(token.type)
+        if action is None or (action < 0 and not self.fits(token.type)):
+            raise UnexpectedToken(token)
+        while action < 0:
+            self._reduce(~action)
+            action = STATES[self.states[-1]][token.type]
+        self.states.append(action)
+        self.values.append(_Value(token, token.start_pos, token.end_pos))
+
+    def finish(self) -> Node:
+        """The whole tree. Raises UnexpectedToken if something is still open."""
+        end = Token("$END", "", 0, 0)
+        while self.states[-1] != END:
+            action = STATES[self.states[-1]].get("$END")
+            if action is None or action >= 0:
+                raise UnexpectedToken(end)
+            self._reduce(~action)
+        content = self.values[-1].content
+        assert isinstance(content, Node)
+        return content
+
+    def _reduce(self, number: int) -> None:
+        origin, name, length, taken, lone = RULES[number]
+        values = self.values[len(self.values) - length :] if length else []
+        if length:
+            del self.states[-length:], self.values[-length:]
+        children: list[Child] = []
+        for place in taken:
+            content = values[place].content
+            if not isinstance(content, list):
+                children.append(content)
+            elif children:
+                children += content
+            else:  # a repetition grows in place, so that a long one costs no more than its length
+                children = content
+        start = next((value.start for value in values if value.start is not None), None)
+        end = next((value.end for value in reversed(values) if value.end is not None), None)
+        content = children if name is None else Node(name, children, start, end)
+        if lone and len(children) == 1:
+            content = children[0]
+        self.values.append(_Value(content, start, end))
+        self.states.append(STATES[self.states[-1]][origin])
+
+    # --- places to come back to
+
+    def save(self) -> Saved:
+        """What `restore` needs to come back to here. Repetitions grow in place, so their lengths are kept too."""
+        lengths = [len(value.content) if isinstance(value.content, list) else 0 for value in self.values]
+        return Saved(list(self.states), list(self.values), lengths)
+
+    def restore(self, saved: Saved) -> None:
+        for value, length in zip(saved.values, saved.lengths, strict=True):
+            if isinstance(value.content, list):
+                del value.content[length:]
+        self.states[:], self.values[:] = saved.states, saved.values
+
+
+@dataclass(frozen=True, slots=True)
+class Saved:
+    """A place of an `Automaton` to come back to."""
+
+    states: list[int]
+    values: list[_Value]
+    lengths: list[int]
+
+
+def terminal_pattern(name: str) -> re.Pattern[str]:
+    """The pattern of one terminal."""
+    return re.compile(TERMINALS[name])
+
+
+def _stray(text: str, at: int) -> Token:
+    """Name what stands where nothing of the kind can; always raises."""
+    match = _everything().match(text, at)
+    if match is None:
+        raise UnexpectedCharacter(at)
+    kind = match.lastgroup or ""
+    raise UnexpectedToken(Token(KEYWORDS.get(match[0], kind) if kind == "NAME" else kind, match[0], at, match.end()))
+
+
+@cache
+def _scanner(state: int) -> re.Pattern[str]:
+    """What one state can take, and what is passed over everywhere."""
+    return _pattern(frozenset(TERMINALS.keys() & STATES[state].keys()))
+
+
+@cache
+def _pattern(accepted: frozenset[str]) -> re.Pattern[str]:
+    # A keyword is told from a name by looking it up, wherever a name can stand too.
+    looked_up = frozenset(KEYWORDS.values()) if "NAME" in accepted else frozenset()
+    names = [name for name in TERMINALS if name in IGNORED or (name in accepted and name not in looked_up)]
+    return re.compile("|".join(f"(?P<{name}>{TERMINALS[name]})" for name in names))
+
+
+@cache
+def _everything() -> re.Pattern[str]:
+    return _pattern(frozenset(TERMINALS))
