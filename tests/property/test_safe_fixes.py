@@ -77,7 +77,9 @@ def sound(text: str) -> list[str]:
     touched = [(e.span.start, e.span.end) for f in findings for fix in f.fixes for e in fix.edits]
 
     def whole(entry: t.Entry) -> bool:
-        return all(end < entry.span.start or start > entry.span.end for start, end in touched)
+        """No fix in it, nor right behind it, where a list in braces that it lost may begin."""
+        upto = entry.span.end + len(text[entry.span.end :]) - len(text[entry.span.end :].lstrip())
+        return all(end < entry.span.start or start > upto for start, end in touched)
 
     return outline(tuple(entry for entry in tree.entries if whole(entry)))
 
@@ -98,6 +100,7 @@ def judge(text: str) -> None:
 @example(EXAMPLES[0].replace("coil L1", "coil\u2028L1", 1))
 @example(EXAMPLES[0].replace("C1 -- tweeter+", "C1 . tweeter+", 1))
 @example(EXAMPLES[0].replace("driver woofer", "//driver woofer", 1))
+@example(EXAMPLES[0].replace("0.47 mH {", "0.47 mH \u2028", 1))
 @example(EXAMPLES[1].replace("le 0.4 mH", "le 0\u200b4 mH", 1))
 def test_fixes_of_a_slipped_example_do_no_harm(text: str) -> None:
     judge(text)
