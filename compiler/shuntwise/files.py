@@ -63,6 +63,7 @@ def read_source(path: Path, shown_name: str) -> Source | ReadFailure:
     A byte order mark is dropped, so offsets count from after it. Line ends are kept as they are.
     """
     try:
+        real = os.path.realpath(path)
         content = _bytes_of_ordinary_file(path)
     except OSError as error:
         help = _READ_HELP.get(error.errno or 0, "")
@@ -71,7 +72,7 @@ def read_source(path: Path, shown_name: str) -> Source | ReadFailure:
         return ReadFailure(shown_name, "cannot be read: this is not a possible file name")
     if isinstance(content, str):
         return ReadFailure(shown_name, content)
-    return _decoded(content, shown_name)
+    return _decoded(content, shown_name, real)
 
 
 def _bytes_of_ordinary_file(path: Path) -> bytes | str:
@@ -106,7 +107,7 @@ def _oddity(status: os.stat_result) -> str:
     return kinds.get(stat.S_IFMT(status.st_mode), "is a device, not an ordinary file")
 
 
-def _decoded(content: bytes, name: str) -> Source | ReadFailure:
+def _decoded(content: bytes, name: str, file: str = "") -> Source | ReadFailure:
     """Bytes as text, or a failure with a guess at what the bytes are."""
     # The UTF-32 mark begins with the UTF-16 one, so it is tried first.
     for mark, encoding in (
@@ -124,7 +125,7 @@ def _decoded(content: bytes, name: str) -> Source | ReadFailure:
             return ReadFailure(name, "looks like UTF-16", "save it as UTF-8 in the editor", zero)
         return ReadFailure(name, f"is not a text file: byte {zero} is zero", "", zero)
     try:
-        return Source(name, content.decode("utf-8").removeprefix("\ufeff"))
+        return Source(name, content.decode("utf-8").removeprefix("\ufeff"), file)
     except UnicodeDecodeError as error:
         at = error.start
         line = content.count(b"\n", 0, at) + 1
@@ -207,6 +208,31 @@ def write_file(path: Path, content: bytes) -> None:
             fresh.unlink(missing_ok=True)
             raise
         _sync_folder(target.parent)
+
+
+def still_as_read(source: Source) -> bytes:
+    """The byte order mark of the file that a source was read from, or b"", if the file may be written anew.
+
+    Raises `OutputRefused` if it is not the text that was read any more, or has a second name: an exchange would part
+    the two.
+    """
+    shown = source.name
+    try:
+        content = _bytes_of_ordinary_file(Path(source.file))
+        names = os.stat(source.file).st_nlink  # noqa: PTH116 - beside the read above
+    except (OSError, ValueError) as error:
+        reason = _plain(error) if isinstance(error, OSError) else "it has no possible name"
+        raise OutputRefused(f"`{shown}` is not changed: {reason}", "run the command again") from None
+    mark = b"\xef\xbb\xbf"
+    now = _decoded(content, shown) if isinstance(content, bytes) else None
+    if not isinstance(now, Source) or now.text != source.text:
+        raise OutputRefused(f"`{shown}` is not changed: it is no longer as it was read", "run the command again")
+    if names > 1:
+        raise OutputRefused(
+            f"`{shown}` is not changed: the file has a second name (a hard link)", "make a copy, and fix that"
+        )
+    assert isinstance(content, bytes)
+    return mark if content.startswith(mark) else b""
 
 
 def write_folder(path: Path, files: Mapping[str, bytes]) -> None:
@@ -358,6 +384,7 @@ _READ_HELP = {
     errno.ENOENT: "check the name and the folder you stand in",
     errno.EACCES: "allow reading it",
     errno.ELOOP: "a symbolic link leads back to itself",
+    errno.ENAMETOOLONG: "no file has such a long name: check it",
 }
 
 _WRITE_HELP = {

@@ -36,6 +36,11 @@ def read_design(path: str) -> tuple[Collected, tuple[Diagnostic, ...]]:
     return read(found, loader(real, path), str(real))
 
 
+def is_shipped(source: Source) -> bool:
+    """Was it read from the library that comes with the program? Its place tells, not its name."""
+    return Path(source.file).is_relative_to(os.path.realpath(LIBRARY)) if source.file else False
+
+
 def loader(design: Path, shown: str) -> Loader:
     """Reads what the design at `design` (its real path) may include; `shown` is how the user named it."""
     root = IncludeRoot(design.parent)

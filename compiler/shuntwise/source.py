@@ -16,11 +16,13 @@ from functools import cached_property
 class Source:
     """One text: `name` as the user knows it (a path relative to where they stand), and `text`.
 
-    Two sources are equal only if they are the same object; a design may include one file once only.
+    `file` is the real path of the file that it was read from, "" if it was read from none. Two sources are equal only
+    if they are the same object; a design may include one file once only.
     """
 
     name: str
     text: str
+    file: str = ""
 
     @cached_property
     def line_starts(self) -> tuple[int, ...]:

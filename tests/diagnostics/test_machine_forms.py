@@ -92,6 +92,7 @@ def test_json_has_every_field_in_its_order() -> None:
         "not_checked": [
             {"name": "hot-resistor", "lacks": "the power rating of `R1`", "subjects": ["R1"]},
         ],
+        "unread": [],
     }
     assert json.dumps(whole) == json.dumps(expected)
 

@@ -7,7 +7,7 @@ from dataclasses import asdict
 from pathlib import Path
 
 from shuntwise.cli.main import FINDINGS, Refused
-from shuntwise.cli.output import as_json
+from shuntwise.cli.output import as_json, screen
 from shuntwise.cli.reading import compile_file, read_sweep, require_network, status
 from shuntwise.cli.solving import solving
 from shuntwise.diagnostics.terminal import visible
@@ -64,11 +64,12 @@ def run(options: argparse.Namespace) -> int:
         write_folder(folder, files)
     except OutputRefused as refusal:
         raise Refused(str(refusal), refusal.help) from None
-    if options.json:
-        print(as_json({"folder": str(folder), "files": sorted(files), "mark": mark, **asdict(measured)}))
-    else:
-        print(summary)
-        print(visible(f"written to {folder}: {', '.join(sorted(files))}"))
+    with screen(f"the files are in {folder}"):
+        if options.json:
+            print(as_json({"folder": str(folder), "files": sorted(files), "mark": mark, **asdict(measured)}))
+        else:
+            print(summary)
+            print(visible(f"written to {folder}: {', '.join(sorted(files))}"))
     return status(compilation)
 
 

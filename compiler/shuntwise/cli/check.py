@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 import argparse
+import os
 import sys
 from dataclasses import dataclass
 from pathlib import Path
 
 from shuntwise import __version__
-from shuntwise.cli.main import CLEAN, FINDINGS, Refused
+from shuntwise.cli.main import CLEAN, FAULT, FINDINGS, USAGE, Refused, complain, told_fault
 from shuntwise.cli.reading import design_files, refusing, require_variant, show
-from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
-from shuntwise.loading import read_design
+from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Unread
+from shuntwise.loading import is_shipped, read_design
 from shuntwise.pipeline import Compilation, compile_all, compile_variant
 from shuntwise.settings import read_settings
 from shuntwise.source import Source
@@ -35,18 +36,38 @@ class Report:
 
 
 def run(options: argparse.Namespace) -> int:
-    reports = []
-    for file in design_files(options.paths):
-        report = _report(file, options)
-        if options.fix:
-            report = _fix(file, options, report)
-        reports.append(report)
+    """One file that cannot be read, and even a fault of ours in one, hides nothing of what is found in the others."""
+    reports: list[Report] = []
+    unread: list[Unread] = []
+    status = CLEAN
+    for path in options.paths:
+        for file in _files(path, unread):
+            try:
+                report = _report(file, options)
+                reports.append(_fix(file, options, report, unread) if options.fix else report)
+            except Refused as refusal:
+                unread.append(Unread(file, str(refusal), refusal.help))
+            except Exception as fault:
+                if isinstance(fault, BrokenPipeError) or os.environ.get("SHUNTWISE_TRACEBACK"):
+                    raise
+                unread.append(Unread(file, *told_fault(fault)))
+                status = FAULT
+    for entry in unread:
+        complain(entry.reason, entry.help)
     if options.json or options.sarif or options.annotations:
-        print(_for_machines(reports, options))
+        print(_for_machines(reports, unread, options))
     else:
-        _for_people(reports)
+        _for_people(reports, unread)
     failed = any(compilation.failed for report in reports for compilation in report.compilations)
-    return FINDINGS if failed else CLEAN
+    return max(status, USAGE if unread else CLEAN, FINDINGS if failed else CLEAN)
+
+
+def _files(path: str, unread: list[Unread]) -> list[str]:
+    try:
+        return list(design_files([path]))
+    except Refused as refusal:
+        unread.append(Unread(path, str(refusal), refusal.help))
+        return []
 
 
 def _report(file: str, options: argparse.Namespace) -> Report:
@@ -61,54 +82,48 @@ def _report(file: str, options: argparse.Namespace) -> Report:
     return Report(file, collected.sources, compilations)
 
 
-def _fix(file: str, options: argparse.Namespace, report: Report) -> Report:
-    """Apply safe fixes to the design's own files until there is none left, a few times at the most."""
+def _fix(file: str, options: argparse.Namespace, report: Report, unread: list[Unread]) -> Report:
+    """Apply safe fixes to the very files that were read, until there is none left, a few times at the most."""
     from shuntwise.diagnostics.fixes import apply_fixes
     from shuntwise.diagnostics.terminal import visible
-    from shuntwise.files import OutputRefused, write_file
+    from shuntwise.files import OutputRefused, still_as_read, write_file
 
     for _ in range(5):
-        own = {source: source.text for source in report.sources if not source.name.startswith("library/")}
+        own = {source: source.text for source in report.sources if not is_shipped(source)}
         texts, applied, _ = apply_fixes(own, report.findings)
-        if not applied:
+        changed = {source: text for source, text in texts.items() if text != source.text}
+        if not changed:
             break
-        for source, text in texts.items():
-            if text == source.text:
-                continue
-            try:
-                write_file(Path(source.name), _with_mark(source, text))
-            except OutputRefused as refusal:
-                raise Refused(str(refusal), refusal.help) from None
+        try:  # all are looked at before the first is written
+            marks = {source: still_as_read(source) for source in changed}
+            for source, text in changed.items():
+                write_file(Path(source.file), marks[source] + text.encode("utf-8"))
+        except OutputRefused as refusal:
+            unread.append(Unread(file, str(refusal), refusal.help))
+            return report
         for fixed in (entry.diagnostic for entry in applied):
             print(visible(f"fixed: {fixed.span.source.name}:{fixed.span.line}: {fixed.headline}"), file=sys.stderr)
         report = _report(file, options)
     return report
 
 
-def _with_mark(source: Source, text: str) -> bytes:
-    """The text as bytes, with the byte order mark that the file had."""
-    mark = b"\xef\xbb\xbf"
-    try:
-        with Path(source.name).open("rb") as file:
-            head = file.read(3)
-    except OSError:
-        head = b""
-    return (mark if head == mark else b"") + text.encode("utf-8")
-
-
-def _for_people(reports: list[Report]) -> None:
+def _for_people(reports: list[Report], unread: list[Unread]) -> None:
     for report in reports:
         show(report.findings, report.not_checked, to_stderr=False)
     clean = [report for report in reports if not report.findings]
     waived = sum(len(compilation.waived) for report in reports for compilation in report.compilations)
     also = f"; {waived} finding{'s' * (waived != 1)} waived" if waived else ""
+    if not reports:
+        return
+    if unread:
+        also = f"; {len(unread)} not checked{also}"
     if len(clean) == len(reports):
         print(f"{len(reports)} design{'s' * (len(reports) != 1)} checked, nothing found{also}")
     elif len(reports) > 1:
         print(f"{len(reports)} designs checked, {len(reports) - len(clean)} with findings{also}")
 
 
-def _for_machines(reports: list[Report], options: argparse.Namespace) -> str:
+def _for_machines(reports: list[Report], unread: list[Unread], options: argparse.Namespace) -> str:
     import json
 
     findings = [finding for report in reports for finding in report.findings]
@@ -116,12 +131,12 @@ def _for_machines(reports: list[Report], options: argparse.Namespace) -> str:
     if options.annotations:
         from shuntwise.diagnostics.annotations import to_annotations
 
-        return to_annotations(findings, not_checked).rstrip("\n")
+        return to_annotations(findings, not_checked, unread).rstrip("\n")
     if options.sarif:
         from shuntwise.checks.page import rule_texts
         from shuntwise.diagnostics.sarif import to_sarif
 
-        return json.dumps(to_sarif(findings, not_checked, rule_texts(), version=__version__), indent=1)
+        return json.dumps(to_sarif(findings, not_checked, rule_texts(), unread=unread, version=__version__), indent=1)
     from shuntwise.diagnostics.json_form import to_json
 
-    return json.dumps(to_json(findings, not_checked), indent=1)
+    return json.dumps(to_json(findings, not_checked, unread), indent=1)

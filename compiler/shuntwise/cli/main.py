@@ -7,10 +7,14 @@ that is not there. 3: a fault of shuntwise itself. A traceback is shown only whe
 from __future__ import annotations
 
 import argparse
+import codecs
+import errno
 import gc
+import io
 import os
 import sys
 from collections.abc import Callable, Sequence
+from contextlib import suppress
 from importlib import import_module
 
 from shuntwise import __version__
@@ -158,6 +162,7 @@ def _json(command: argparse.ArgumentParser) -> None:
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command and return the exit status."""
+    ready_streams()
     options = parser().parse_args(arguments)
     # The solver uses no matrix library; threads that one would start and never need make every start slower.
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
@@ -169,28 +174,86 @@ def main(arguments: Sequence[str] | None = None) -> int:
         sys.stdout.flush()
         return status
     except Refused as refusal:
-        _complain(str(refusal), refusal.help)
+        complain(str(refusal), refusal.help)
         return USAGE
     except BrokenPipeError:
-        # Whoever reads our output has had enough; nothing more can be said to them.
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        drop_output()  # whoever reads it has had enough; nothing more can be said to them
         return CLEAN
     except KeyboardInterrupt:
-        _complain("interrupted", "")
+        complain("interrupted", "")
         return 130
-    except Exception as fault:  # the last line of defence: our bug, told without a traceback
-        if os.environ.get("SHUNTWISE_TRACEBACK"):
-            raise
-        _complain(
-            f"a fault in shuntwise itself: {type(fault).__name__}: {str(fault)[:200]}",
-            "nothing was written; please report it with the design that causes it (SHUNTWISE_TRACEBACK=1 shows where)",
+    except OSError as error:
+        if error.filename is not None:
+            return _fault(error)
+        drop_output()  # files of the user's are read and written elsewhere, so this was the screen
+        complain(
+            f"the output cannot be written: {(error.strerror or str(error)).lower()}",
+            "send it to a file, or make room where it goes",
         )
-        return FAULT
+        return USAGE
+    except Exception as fault:
+        return _fault(fault)
 
 
-def _complain(message: str, help_text: str) -> None:
+def _fault(fault: Exception) -> int:
+    """The last line of defence: our bug, told without a traceback."""
+    if os.environ.get("SHUNTWISE_TRACEBACK"):
+        raise fault
+    complain(*told_fault(fault))
+    return FAULT
+
+
+def told_fault(fault: Exception) -> tuple[str, str]:
+    """A bug of ours in words, and what to do."""
+    return (
+        f"a fault in shuntwise itself: {type(fault).__name__}: {str(fault)[:200]}",
+        "please report it with the design that causes it (SHUNTWISE_TRACEBACK=1 shows where)",
+    )
+
+
+def complain(message: str, help_text: str) -> None:
+    """A message and its remedy on the error output, as far as that can be reached."""
     from shuntwise.diagnostics.terminal import visible
 
-    print(f"shuntwise: {visible(message)}", file=sys.stderr)
-    if help_text:
-        print(f"  {visible(help_text)}", file=sys.stderr)
+    with suppress(OSError):
+        print(f"shuntwise: {visible(message)}", file=sys.stderr)
+        if help_text:
+            print(f"  {visible(help_text)}", file=sys.stderr)
+
+
+# --- the screen
+
+
+class _Closed(io.TextIOBase):
+    """The output of a process that was started without one."""
+
+    def write(self, text: str) -> int:
+        raise OSError(errno.EBADF, os.strerror(errno.EBADF))
+
+
+_PLAIN = {"Ω": "ohm", "µ": "u", "μ": "u", "−": "-", "–": "-", "→": "->", "·": "*", "×": "x", "°": " deg"}
+
+
+def _in_plain_letters(error: UnicodeError) -> tuple[str, int]:
+    """What is sent for characters that the screen's encoding lacks: the units in letters, the rest as `?`."""
+    assert isinstance(error, UnicodeEncodeError)
+    return "".join(_PLAIN.get(char, "?") for char in error.object[error.start : error.end]), error.end
+
+
+def ready_streams() -> None:
+    """Make sure that whatever is printed can be sent, or fails as what it is."""
+    codecs.register_error("plain-letters", _in_plain_letters)
+    if sys.stdout is None:
+        os.open(os.devnull, os.O_WRONLY)  # so that no file that is opened later takes the screen's number
+        sys.stdout = _Closed()
+    if sys.stderr is None:
+        sys.stderr = open(os.devnull, "w", encoding="utf-8")  # noqa: PTH123, SIM115 - for the life of the process
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="plain-letters")
+
+
+def drop_output() -> None:
+    """Send what is still to be printed nowhere, so that the end of the process does not fail over it."""
+    with suppress(OSError, ValueError, AttributeError):
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())

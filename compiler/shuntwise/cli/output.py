@@ -5,10 +5,12 @@ from __future__ import annotations
 import json
 import math
 import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
-from shuntwise.cli.main import Refused
+from shuntwise.cli.main import Refused, drop_output
 from shuntwise.files import OutputRefused, write_file
 
 
@@ -21,6 +23,19 @@ def put(text: str, path: str | None) -> None:
         write_file(Path(path), text.encode("utf-8"))
     except OutputRefused as refusal:
         raise Refused(str(refusal), refusal.help) from None
+
+
+@contextmanager
+def screen(written: str) -> Iterator[None]:
+    """What is printed in here comes after files: if the screen takes nothing, `written` says where they are."""
+    try:
+        yield
+        sys.stdout.flush()
+    except OSError as error:
+        if isinstance(error, BrokenPipeError) or error.filename is not None:
+            raise
+        drop_output()
+        raise Refused(f"the output cannot be written: {(error.strerror or str(error)).lower()}", written) from None
 
 
 def as_json(value: Any) -> str:

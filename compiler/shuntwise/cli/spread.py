@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from shuntwise.cli.main import FINDINGS, Refused
-from shuntwise.cli.output import as_json
+from shuntwise.cli.output import as_json, screen
 from shuntwise.cli.reading import compile_file, require_network, status
 from shuntwise.cli.solving import solving
 from shuntwise.diagnostics.terminal import visible
@@ -53,7 +53,8 @@ def run(options: argparse.Namespace) -> int:
         raise Refused("no part states a tolerance", "write it among a part's attributes, such as { 5 % }") from None
     report = spread_report(result, design, mark=mark)
     written = _write(options.output, result, design, report, mark) if options.output else ""
-    print(as_json(_plain(result, mark)) if options.json else report + written, end="\n" if options.json else "")
+    with screen(f"the files are in {options.output}" if written else "send it to a file, or make room where it goes"):
+        print(as_json(_plain(result, mark)) if options.json else report + written, end="\n" if options.json else "")
     return status(compilation)
 
 

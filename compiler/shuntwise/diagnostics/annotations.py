@@ -8,14 +8,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
+from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity, Unread
 from shuntwise.diagnostics.terminal import visible
 
 _COMMAND = {Severity.ERROR: "error", Severity.WARNING: "warning", Severity.ADVICE: "notice"}
 
 
-def to_annotations(diagnostics: Sequence[Diagnostic], not_checked: Sequence[NotChecked] = ()) -> str:
-    """One line a finding, in the order given, then one for each check that could not run.
+def to_annotations(
+    diagnostics: Sequence[Diagnostic], not_checked: Sequence[NotChecked] = (), unread: Sequence[Unread] = ()
+) -> str:
+    """One line a finding, in the order given, then one for each check that could not run and each unread file.
 
     Columns are given only for a place within one line, as hosts refuse them otherwise; `endColumn` is
     exclusive. Nothing in a name or message can end the line or begin another command.
@@ -23,6 +25,9 @@ def to_annotations(diagnostics: Sequence[Diagnostic], not_checked: Sequence[NotC
     lines = [_finding(diagnostic) for diagnostic in diagnostics]
     for entry in not_checked:
         lines.append(_command("notice", {"title": entry.name}, [f"not checked: {entry.lacks}"]))
+    for file in unread:
+        message = [file.reason, *([f"help: {file.help}"] if file.help else [])]
+        lines.append(_command("error", {"file": file.file, "title": "not read"}, message))
     return "".join(f"{line}\n" for line in lines)
 
 

@@ -77,6 +77,15 @@ class Diagnostic:
 
 
 @dataclass(frozen=True)
+class Unread:
+    """A file that could not be looked at: why not, and what to do."""
+
+    file: str
+    reason: str
+    help: str = ""
+
+
+@dataclass(frozen=True)
 class NotChecked:
     """A check that could not run, and what it lacks. It is reported, never counted as passed."""
 

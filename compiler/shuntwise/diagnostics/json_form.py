@@ -13,7 +13,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TypedDict
 
-from shuntwise.diagnostics.diagnostic import Diagnostic, Edit, Fix, Label, NotChecked, Severity
+from shuntwise.diagnostics.diagnostic import Diagnostic, Edit, Fix, Label, NotChecked, Severity, Unread
 from shuntwise.source import Span
 
 FORM = "shuntwise-findings/1"
@@ -78,6 +78,14 @@ class NotCheckedForm(TypedDict):
     subjects: list[str]
 
 
+class UnreadForm(TypedDict):
+    """A file that could not be looked at."""
+
+    file: str
+    reason: str
+    help: str
+
+
 class SummaryForm(TypedDict):
     """How many of each there are."""
 
@@ -94,10 +102,13 @@ class FindingsForm(TypedDict):
     summary: SummaryForm
     diagnostics: list[DiagnosticForm]
     not_checked: list[NotCheckedForm]
+    unread: list[UnreadForm]
 
 
-def to_json(diagnostics: Sequence[Diagnostic], not_checked: Sequence[NotChecked] = ()) -> FindingsForm:
-    """All findings in the order given."""
+def to_json(
+    diagnostics: Sequence[Diagnostic], not_checked: Sequence[NotChecked] = (), unread: Sequence[Unread] = ()
+) -> FindingsForm:
+    """All findings in the order given, and the files that could not be looked at."""
     severities = [diagnostic.severity for diagnostic in diagnostics]
     return {
         "form": FORM,
@@ -111,6 +122,7 @@ def to_json(diagnostics: Sequence[Diagnostic], not_checked: Sequence[NotChecked]
         "not_checked": [
             {"name": entry.name, "lacks": entry.lacks, "subjects": list(entry.subjects)} for entry in not_checked
         ],
+        "unread": [{"file": entry.file, "reason": entry.reason, "help": entry.help} for entry in unread],
     }
 
 

@@ -14,7 +14,7 @@ from pathlib import PurePath
 from typing import Any
 from urllib.parse import quote
 
-from shuntwise.diagnostics.diagnostic import Diagnostic, Fix, NotChecked, Severity
+from shuntwise.diagnostics.diagnostic import Diagnostic, Fix, NotChecked, Severity, Unread
 from shuntwise.diagnostics.terminal import visible
 from shuntwise.source import Source, Span
 
@@ -43,9 +43,10 @@ def to_sarif(
     not_checked: Sequence[NotChecked] = (),
     rules: Sequence[RuleText] = (),
     *,
+    unread: Sequence[Unread] = (),
     version: str = "",
 ) -> Json:
-    """One SARIF log with one run: findings are results, checks that could not run are notifications.
+    """One SARIF log with one run: findings are results, checks that could not run and unread files notifications.
 
     A finding whose name is not among `rules` is reported without an index. Columns count code points from 1.
     Fingerprints depend on the finding's name, the file and the text of its line, not on its number, so
@@ -65,8 +66,11 @@ def to_sarif(
                 "columnKind": "unicodeCodePoints",
                 "invocations": [
                     {
-                        "executionSuccessful": True,
-                        "toolExecutionNotifications": [_notification(entry, index) for entry in not_checked],
+                        "executionSuccessful": not unread,
+                        "toolExecutionNotifications": [
+                            *(_unread(entry) for entry in unread),
+                            *(_notification(entry, index) for entry in not_checked),
+                        ],
                     }
                 ],
                 "results": [_result(diagnostic, index, seen) for diagnostic in diagnostics],
@@ -124,6 +128,11 @@ def _notification(entry: NotChecked, index: dict[str, int]) -> Json:
     if entry.name in index:
         rule["index"] = index[entry.name]
     return {"level": "warning", "message": _message(f"not checked: {entry.lacks}"), "associatedRule": rule}
+
+
+def _unread(entry: Unread) -> Json:
+    text = f"{entry.file}: {entry.reason}" + (f"; {entry.help}" if entry.help else "")
+    return {"level": "error", "message": _message(text)}
 
 
 def _message(text: str) -> Json:
