@@ -233,7 +233,7 @@ def _unquoted_text(s: Situation) -> Complaint | None:
 
 def _expectation(s: Situation) -> Complaint | None:
     """A small word left out or misspelt in an expectation, which reads on well as a value for a while."""
-    if s.head != "expect":
+    if not s.entry or s.entry[0].type != "EXPECT":
         return None
     meant: tuple[Token, ...]
     for index, piece in enumerate(s.entry[2:], 2):
