@@ -22,9 +22,11 @@ LARGEST_SOURCE_BYTES = 1 << 20
 """A design of this size would hold some ten thousand parts; what is larger is a mistake or an attack."""
 
 MARKER = ".shuntwise-output"
-"""The file that marks an output folder as ours and lists what we put there, one name to a line."""
+"""The file that marks an output folder as ours: a line for each file that we put there, its digest and its name."""
 
-_MARKER_HEAD = "Written by shuntwise, which replaces this folder as a whole. Files written:\n"
+_MARKER_HEAD = "Written by shuntwise, which replaces this folder as a whole while its files are as it wrote them:\n"
+_OLD_HEAD = "Written by shuntwise, which replaces this folder as a whole. Files written:\n"
+_DIGEST = re.compile(r"([0-9a-f]{64}) (.+)")
 
 
 @dataclass(frozen=True)
@@ -238,9 +240,10 @@ def still_as_read(source: Source) -> bytes:
 def write_folder(path: Path, files: Mapping[str, bytes]) -> None:
     """Put an output folder in place whole: all `files` (names with `/` for subfolders) and nothing else.
 
-    A folder that is there is replaced only if it is empty, or if it was written here and holds no file
-    that was added since. The new folder is complete beside the old one before either is renamed; between
-    the two renames there is a moment without a folder of that name. Raises `OutputRefused`.
+    A folder that is there is replaced only if it is empty, or if it was written here and holds each file as we wrote
+    it, and no other: a marker may be anybody's, but what it lists must be there by content. The new folder is complete
+    beside the old one before either is renamed; between the two renames there is a moment without a folder of that
+    name. Raises `OutputRefused`.
     """
     for name in files:
         if _is_unsound(name):
@@ -254,7 +257,7 @@ def write_folder(path: Path, files: Mapping[str, bytes]) -> None:
             for name in sorted(files):
                 (fresh / name).parent.mkdir(parents=True, exist_ok=True)
                 _write_through(fresh / name, files[name])
-            listing = "".join(f"{name}\n" for name in sorted(files))
+            listing = "".join(f"{_digest(files[name])} {name}\n" for name in sorted(files))
             _write_through(fresh / MARKER, (_MARKER_HEAD + listing).encode("utf-8"))
             for folder, _, _ in os.walk(fresh):
                 _sync_folder(Path(folder))
@@ -301,16 +304,42 @@ def _refuse_strangers(shown: Path, target: Path) -> None:
     }
     if not found and not any(target.iterdir()):
         return
-    marker = read_source(target / MARKER, MARKER)
-    if isinstance(marker, ReadFailure) or not marker.text.startswith(_MARKER_HEAD):
+    marker = target / MARKER
+    text = None if marker.is_symlink() else read_source(marker, MARKER)
+    if isinstance(text, Source) and text.text.startswith(_OLD_HEAD) and not text.text.startswith(_MARKER_HEAD):
+        raise OutputRefused(f"`{shown}` is not replaced: an older shuntwise wrote it, without digests", elsewhere)
+    if not isinstance(text, Source) or not text.text.startswith(_MARKER_HEAD):
         raise OutputRefused(f"`{shown}` was not written by shuntwise, so it is not replaced", elsewhere)
-    ours = {MARKER, *marker.text.removeprefix(_MARKER_HEAD).split("\n")}
-    if strange := sorted(found - ours):
-        more = f" and {len(strange) - 1} more" * (len(strange) > 1)
-        raise OutputRefused(
-            f"`{shown}` is not replaced: it holds a file not written by shuntwise (`{strange[0]}`{more})",
-            "move that file elsewhere, or choose another output folder",
-        )
+    listed = [_DIGEST.fullmatch(line) for line in text.text.removeprefix(_MARKER_HEAD).splitlines()]
+    ours = {match[2]: match[1] for match in listed if match and not _is_unsound(match[2])}
+    if len(ours) != len(listed):
+        raise OutputRefused(f"`{shown}` is not replaced: its list of files ({MARKER}) is broken", elsewhere)
+    for what, names in (
+        ("holds a file not written by shuntwise", sorted(found - {MARKER, *ours})),
+        ("holds a file that was changed since", sorted(n for n in found & ours.keys() if not _is(target / n, ours[n]))),
+    ):
+        if names:
+            more = f" and {len(names) - 1} more" * (len(names) > 1)
+            raise OutputRefused(
+                f"`{shown}` is not replaced: it {what} (`{names[0]}`{more})",
+                "move that file elsewhere, or choose another output folder",
+            )
+
+
+def _digest(content: bytes) -> str:
+    import hashlib  # loads a crypto library, which reading can do without
+
+    return hashlib.sha256(content).hexdigest()
+
+
+def _is(path: Path, digest: str) -> bool:
+    """Is this an ordinary file of this content?"""
+    if path.is_symlink() or _oddity(path.stat()):
+        return False
+    import hashlib
+
+    with path.open("rb") as stream:
+        return hashlib.file_digest(stream, "sha256").hexdigest() == digest
 
 
 def _give_up(error: OSError) -> None:

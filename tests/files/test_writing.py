@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import errno
+import hashlib
 import os
 import stat
 from pathlib import Path
 
 import pytest
 
-from shuntwise.files import MARKER, OutputRefused, write_file, write_folder
+from shuntwise.files import _MARKER_HEAD, _OLD_HEAD, MARKER, OutputRefused, write_file, write_folder
 
 
 def contents(folder: Path) -> dict[str, bytes]:
@@ -128,7 +129,8 @@ def test_folder_is_written_with_its_subfolders_and_marker(tmp_path: Path) -> Non
     found = contents(tmp_path / "out")
     marker = found.pop(MARKER).decode()
     assert found == FILES
-    assert marker.splitlines()[1:] == ["a.cir", "plots/a.svg"]
+    digests = {name: hashlib.sha256(content).hexdigest() for name, content in FILES.items()}
+    assert marker.splitlines()[1:] == [f"{digests[name]} {name}" for name in ("a.cir", "plots/a.svg")]
     assert names(tmp_path) == ["out"]
 
 
@@ -171,6 +173,80 @@ def test_folder_with_a_file_of_the_user_is_refused(tmp_path: Path, added: str) -
         write_folder(out, {"b.cir": b""})
     assert (out / added).read_text() == "mine"
     assert (out / "a.cir").exists()
+
+
+def marked(out: Path, listing: str, head: str = _MARKER_HEAD) -> None:
+    """A folder of the user's with a letter in it, and a marker planted there."""
+    out.mkdir()
+    (out / "letter.txt").write_text("dear")
+    (out / MARKER).write_text(head + listing)
+
+
+LETTER = hashlib.sha256(b"dear").hexdigest()
+
+
+@pytest.mark.parametrize(
+    ("listing", "words"),
+    [
+        ("letter.txt\n", "list of files"),
+        (f"{'0' * 64} letter.txt\n", "changed since"),
+        (f"{LETTER.upper()} letter.txt\n", "list of files"),
+        (f"{LETTER} letter.txt\n{LETTER} ../other.txt\n", "list of files"),
+        (f"{LETTER} letter.txt\n{LETTER} /etc/hosts\n", "list of files"),
+        (f"{LETTER} letter.txt\n{LETTER} letter.txt\n", "list of files"),
+        (f"{LETTER} other.txt\n", "not written by shuntwise"),
+        ("", "not written by shuntwise"),
+        ("\0", "was not written by shuntwise"),
+        ("x" * (1 << 20), "was not written by shuntwise"),
+    ],
+)
+def test_planted_marker_deletes_nothing(tmp_path: Path, listing: str, words: str) -> None:
+    """Anybody can write a marker into a folder that he gives away; what it lists must be what it says."""
+    (tmp_path / "other.txt").write_text("dear")
+    marked(tmp_path / "out", listing)
+    with pytest.raises(OutputRefused, match=words) as caught:
+        write_folder(tmp_path / "out", FILES)
+    assert "output folder" in caught.value.help
+    assert (tmp_path / "out" / "letter.txt").read_text() == (tmp_path / "other.txt").read_text() == "dear"
+    assert names(tmp_path) == ["other.txt", "out"]
+
+
+def test_marker_of_an_older_version_is_told_apart(tmp_path: Path) -> None:
+    marked(tmp_path / "out", "letter.txt\n", head=_OLD_HEAD)
+    with pytest.raises(OutputRefused, match="older shuntwise wrote it, without digests"):
+        write_folder(tmp_path / "out", FILES)
+    assert (tmp_path / "out" / "letter.txt").exists()
+
+
+@pytest.mark.parametrize("kind", ["pipe", "link", "folder"])
+def test_marker_that_is_no_file_is_refused_at_once(tmp_path: Path, kind: str) -> None:
+    out = tmp_path / "out"
+    write_folder(out, FILES)
+    (out / MARKER).rename(tmp_path / "kept")
+    if kind == "pipe":
+        os.mkfifo(out / MARKER)
+    elif kind == "link":
+        (out / MARKER).symlink_to(tmp_path / "kept")
+    else:
+        (out / MARKER).mkdir()
+    with pytest.raises(OutputRefused):
+        write_folder(out, FILES)
+    assert (out / "a.cir").read_bytes() == FILES["a.cir"]
+
+
+@pytest.mark.parametrize("kind", ["changed", "pipe", "link"])
+def test_folder_with_a_file_that_is_no_longer_ours_is_refused(tmp_path: Path, kind: str) -> None:
+    out = tmp_path / "out"
+    write_folder(out, FILES)
+    file = out / "plots" / "a.svg"
+    if kind == "changed":
+        file.write_text("<svg>my labels</svg>")
+    else:
+        file.rename(tmp_path / "kept")
+        os.mkfifo(file) if kind == "pipe" else file.symlink_to(tmp_path / "kept")
+    with pytest.raises(OutputRefused, match=r"changed since \(`plots/a.svg`\)"):
+        write_folder(out, {"b.cir": b""})
+    assert file.is_symlink() or file.exists()
 
 
 def test_folder_with_a_link_of_the_user_is_refused(tmp_path: Path) -> None:
