@@ -10,12 +10,17 @@ is not used at all, since it keeps figures alive and picks a window system.
 from __future__ import annotations
 
 import io
+import logging
+import os
 import re
+import sys
+import tempfile
 import warnings
 from collections.abc import Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import chdir, contextmanager
 from dataclasses import dataclass
 from functools import cache
+from pathlib import Path
 from typing import Any
 from xml.sax.saxutils import escape
 
@@ -60,6 +65,29 @@ class Drawing:
     png: bytes
 
 
+def load_matplotlib() -> None:
+    """Import matplotlib without any settings but those that it ships.
+
+    At its import it reads a `matplotlibrc` of the current folder, which may be a stranger's, before it looks at
+    anything that it can be told. So it is imported in an empty folder, with an empty file of settings.
+    """
+    if "matplotlib" in sys.modules:
+        return
+    logging.getLogger("matplotlib").setLevel(logging.CRITICAL)  # it tells where it keeps its list of fonts
+    named = os.environ.get("MATPLOTLIBRC")
+    with tempfile.TemporaryDirectory(prefix="shuntwise-") as folder, chdir(folder), warnings.catch_warnings():
+        warnings.simplefilter("ignore")
+        settings = Path(folder, "settings")
+        settings.touch()
+        os.environ["MATPLOTLIBRC"] = str(settings)
+        try:
+            import matplotlib  # noqa: F401
+        finally:
+            del os.environ["MATPLOTLIBRC"]
+            if named is not None:
+                os.environ["MATPLOTLIBRC"] = named
+
+
 @contextmanager
 def drawing_settings() -> Iterator[None]:
     """matplotlib as it comes, whatever the user's own settings are, with what makes files repeatable.
@@ -68,6 +96,7 @@ def drawing_settings() -> Iterator[None]:
     machine's font would let them collide. What the outlines say stands in the file's title and description.
     An author's text is never read as mathematics.
     """
+    load_matplotlib()
     import matplotlib
 
     with matplotlib.rc_context(), warnings.catch_warnings():
@@ -94,6 +123,7 @@ def drawing_settings() -> Iterator[None]:
 
 @cache
 def _known_characters() -> frozenset[int]:
+    load_matplotlib()
     from matplotlib.font_manager import FontProperties, findfont, get_font
 
     return frozenset(get_font(findfont(FontProperties(family=["DejaVu Sans"]))).get_charmap())
