@@ -2,7 +2,9 @@
 
 import os
 import re
+import time
 from pathlib import Path
+from random import Random
 
 import numpy as np
 import pytest
@@ -147,6 +149,13 @@ GOOD = np.outer([100.0, 1000.0], np.ones(5)) + 0j
         ("exit 0", raw_file(2, ("time", *COLUMNS[1:]), GOOD), "no frequencies"),
         ("exit 0", b"Title: t\nFlags: real\nBinary:\n", "not a binary one"),
         ("exit 0", b"\xff\xfe", "not a binary one"),
+        ("exit 0", raw_file(2, COLUMNS, GOOD).replace(b"\t1\tv(a)\tvoltage", b"\t1"), "names no variables"),
+        ("exit 0", raw_file(2, COLUMNS, GOOD).replace(b"Points: 2", b"Points: " + b"9" * 5000), "cut short"),
+        ("exit 0", raw_file(2, COLUMNS, GOOD).replace(b"Variables: 5", b"Variables: 0"), "cut short"),
+        ("exit 0", b"Flags: complex\nNo. Variables: 0\nNo. Points: 0\nVariables:\nBinary:\n", "names no variables"),
+        ("exit 0", raw_file(2, COLUMNS, GOOD * [[np.nan, 1, 1, 1, 1]]), "cut short|do not rise"),
+        ("exit 0", raw_file(3, COLUMNS, np.vstack([GOOD[0], GOOD[0] * np.nan, GOOD[1]])), "do not rise"),
+        ("exit 0", raw_file(2, COLUMNS, GOOD)[:-3], "cut short"),
     ],
 )
 def test_ngspice_gone_wrong_is_a_typed_failure(
@@ -199,10 +208,34 @@ def test_gnucap_table_is_read_with_its_suffixes(monkeypatch: pytest.MonkeyPatch,
 
 
 @pytest.mark.parametrize(("program", "run"), [("ngspice", ngspice.run), ("gnucap", gnucap.run)])
-def test_program_that_hangs_is_stopped(program: str, run, monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
-    pretend(program, "exec sleep 60", tmp_path, monkeypatch)
+@pytest.mark.parametrize("script", ["exec sleep 60", "sleep 60", "sleep 60 & exit 0"])
+def test_program_that_hangs_is_stopped(
+    program: str, run, script: str, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """Itself, by a child that it waits for, and by one that it leaves behind."""
+    pretend(program, script, tmp_path, monkeypatch)
+    begin = time.monotonic()
     with pytest.raises(EngineFailed, match=re.escape("no answer within 0.2 s")):
         run(divider(), timeout_s=0.2)
+    assert time.monotonic() - begin < 30
+
+
+def test_any_raw_file_is_read_or_a_typed_failure() -> None:
+    """A sound file with some bytes changed, cut or doubled."""
+    random, whole = Random(1), raw_file(2, COLUMNS, GOOD)
+    for _ in range(2000):
+        at, upto = sorted(random.choices(range(len(whole)), k=2))
+        spoilt = whole[:at] + random.choice((b"", random.randbytes(3), whole[at:upto] * 2, b"\n\n")) + whole[upto:]
+        try:
+            ngspice.read_raw(spoilt)
+        except EngineFailed:
+            continue
+
+
+def test_result_beyond_all_bounds_is_not_read(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    pretend("ngspice", "truncate -s 2G result.raw", tmp_path, monkeypatch)
+    with pytest.raises(EngineFailed, match="more than 1024 MiB"):
+        ngspice.run(divider())
 
 
 def test_failure_excerpt_holds_no_control_characters(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:

@@ -65,10 +65,14 @@ def read_raw(content: bytes) -> dict[str, NDArray[np.complex128]]:
     counts = [re.search(rf"^No\. {what}:\s*(\d+)", fields, re.MULTILINE) for what in ("Variables", "Points")]
     if not found or counts[0] is None or counts[1] is None or "complex" not in fields:
         raise EngineFailed("ngspice", "the raw file is not a binary one of complex values")
-    variables, points = int(counts[0][1]), int(counts[1][1])
-    rows = fields.partition("Variables:\n")[2].splitlines()
-    names = [row.split()[1].lower() for row in rows if row.strip()]
-    if len(names) != variables or len(body) != 16 * variables * points:
+    rows = [row.split() for row in fields.partition("Variables:\n")[2].splitlines() if row.strip()]
+    if not rows or any(len(row) < 2 for row in rows):
+        raise EngineFailed("ngspice", "the raw file names no variables")
+    names = [row[1].lower() for row in rows]
+    # Compared as text: the numbers may have any length.
+    variables, points = len(names), len(body) // (16 * len(names))
+    told = tuple(count[1].lstrip("0") or "0" for count in counts if count)
+    if told != (str(variables), str(points)) or len(body) % (16 * variables):
         raise EngineFailed("ngspice", "the raw file is cut short")
     table = np.frombuffer(body, dtype=np.complex128).reshape(points, variables)
     return dict(zip(names, np.ascontiguousarray(table.T), strict=True))
