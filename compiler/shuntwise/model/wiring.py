@@ -214,9 +214,7 @@ class _Resolving:
         if name in RETURN_WORDS and not place.prefix:
             return self.at_return(name, span)
         if name in place.paired:
-            plus = findings.replace(
-                span, name + "+", Confidence.SAFE if place.paired[name] != "driver" else Confidence.NEEDS_REVIEW
-            )
+            plus = findings.replace(span, name + "+", Confidence.NEEDS_REVIEW)  # its minus may be meant as well
             self.refuse(
                 findings.error(
                     "pad-sign-missing",
