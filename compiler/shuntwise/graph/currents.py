@@ -11,8 +11,9 @@ J. Comput. 1(2), 1972), which is found in linear time. Frequency plays no part: 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from shuntwise.graph.circuit import Circuit, Edge
 from shuntwise.graph.topology import DisjointSets, loops
@@ -30,17 +31,21 @@ class Cluster:
     nets: frozenset[str]
 
 
-def live_edges(circuit: Circuit, coupled: Sequence[tuple[str, str]] = ()) -> frozenset[str]:
+def live_edges(
+    circuit: Circuit, coupled: Sequence[tuple[str, str]] = (), joined: Mapping[str, str] = MappingProxyType({})
+) -> frozenset[str]:
     """Keys of the edges on a closed loop through an input, the inputs' own among them.
 
-    `coupled` are pairs of coils' edges of which each drives a current in the loops of the other.
+    `coupled` are pairs of coils' edges of which each drives a current in the loops of the other; `joined` are nets
+    that count as others, such as the minus pads of amplifiers that share their return.
     """
+    ends = {key: (joined.get(e.plus, e.plus), joined.get(e.minus, e.minus)) for key, e in circuit.edges.items()}
     between: dict[tuple[str, str], list[Edge]] = defaultdict(list)
-    for edge in circuit.edges.values():
-        if edge.plus != edge.minus:
-            between[_pair(edge.plus, edge.minus)].append(edge)
+    for key, (plus, minus) in ends.items():
+        if plus != minus:
+            between[_pair(plus, minus)].append(circuit.edges[key])
     live: set[str] = set()
-    beside = {edge.key: [edge.key] for edge in circuit.edges.values() if edge.plus == edge.minus}
+    beside = {key: [key] for key, (plus, minus) in ends.items() if plus == minus}
     for component in loops(between):
         edges = [edge for a, b in component for edge in between[_pair(a, b)]]
         keys = [edge.key for edge in edges]

@@ -50,9 +50,12 @@ class Part:
 
 @dataclass(frozen=True)
 class ImpedanceTable:
-    """A measured impedance: complex ohm at rising frequencies. `name` is that of the file it came from."""
+    """A measured impedance: complex ohm at rising frequencies. `name` is that of the file it came from.
 
-    name: str
+    Tables of the same numbers are equal, whatever they are called, so that they are fitted once.
+    """
+
+    name: str = field(compare=False)
     freq_hz: tuple[float, ...]
     ohm: tuple[complex, ...]
 

@@ -413,8 +413,13 @@ class _Resolver:
     def check_targets(self) -> None:
         values = (*self.parts, *self.d.drivers, *self.d.lets, *self.parameters, "amplifier")
         self.diagnostics.extend(self.changes.unused(values, (*self.parts, *self.instances), self.doubtful))
-        kept = []
+        kept: list[Coupling] = []
         for coupling in self.couplings:
+            old = next((c for c in kept if {c.first, c.second} == {coupling.first, coupling.second}), None)
+            if old is not None:  # such as inside a network and outside it
+                word = f"{coupling.first} and {coupling.second}"
+                self.say(findings.same_label_twice(word, coupling.span, old.span, "coupling"))
+                continue
             lacking = [label for label in (coupling.first, coupling.second) if label not in self.parts]
             for label in (label for label in lacking if label not in self.doubtful):
                 self.say(findings.unknown_name(label, coupling.span, self.parts, "no coil of this name"))

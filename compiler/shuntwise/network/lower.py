@@ -125,7 +125,8 @@ class _Lowering:
                 self.edge(edge)
         present = {element.name for element in self.elements}
         feeds = tuple(Feed(pair.name, self.node_of[self.circuit.pad(pair.name, "+")]) for pair in design.feeds)
-        carrying = live_edges(self.circuit, [(coupling.first, coupling.second) for coupling in self.couplings])
+        coupled = [(coupling.first, coupling.second) for coupling in self.couplings]
+        carrying = live_edges(self.circuit, coupled, self.node_of)
         drivers = tuple(
             DriverPort(name, *(self.node_of[self.circuit.pad(name, sign)] for sign in "+-"))
             for name in design.drivers
