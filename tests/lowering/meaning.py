@@ -1,0 +1,267 @@
+"""Statements to the parts, drivers and walks of one design or one of its variants (LANGUAGE.md, "Reuse").
+
+Used networks are written out here: every part has its full path, ("P1", "Rs"), and every walk says in which
+network it stands.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, field
+from pathlib import PurePosixPath
+
+from lowering.quantities import FARAD, HENRY, HERTZ, OHM, PLAIN, Kind, Names, Quantity, evaluate, no_names, number
+from lowering.reading import (
+    Coupling,
+    Driver,
+    Expr,
+    Fitting,
+    Include,
+    Items,
+    Leg,
+    Let,
+    Network,
+    Part,
+    Path,
+    Posts,
+    Set,
+    Statement,
+    Unreadable,
+    Use,
+    Variant,
+    Walk,
+    Wire,
+    read,
+    read_setting,
+)
+
+# The values behind the names, and the attributes that a current feels.
+VALUES: dict[str, Kind] = {
+    "coil": HENRY,
+    "tapped coil": HENRY,
+    "capacitor": FARAD,
+    "resistor": OHM,
+    "lamp": OHM,
+}
+ATTRIBUTES: dict[str, dict[str, Kind]] = {
+    "coil": {"dcr": OHM},
+    "tapped coil": {"dcr": OHM, "tap": HENRY, "tap_dcr": OHM, "k": PLAIN},
+    "capacitor": {"esr": OHM},
+    "resistor": {},
+    "lamp": {},
+    "link": {},
+}
+DRIVER_ATTRIBUTES: dict[str, Kind] = {
+    "re": OHM,
+    "le": HENRY,
+    "fs": HERTZ,
+    "fb": HERTZ,
+    **dict.fromkeys(("qms", "qes", "qts", "alpha", "ql", "semi_k", "semi_n"), PLAIN),
+    **dict.fromkeys(("wright_kr", "wright_xr", "wright_ki", "wright_xi"), PLAIN),
+}
+
+
+@dataclass
+class FlatPart:
+    kind: str
+    path: Path
+    value: float | None
+    attributes: dict[str, float]
+    fitted: bool
+
+
+@dataclass
+class FlatDriver:
+    name: str
+    nominal: float | None
+    attributes: dict[str, float]
+    measured: str | None  # path of the table, among the files of the design
+
+
+@dataclass
+class Meaning:
+    """One design or variant, written out. Walks and couplings are told with the network they stand in."""
+
+    parts: dict[Path, FlatPart] = field(default_factory=dict)
+    drivers: dict[str, FlatDriver] = field(default_factory=dict)
+    inputs: list[str] = field(default_factory=list)
+    posts: list[str] = field(default_factory=list)
+    ports: dict[Path, list[str]] = field(default_factory=dict)  # of each used network
+    walks: list[tuple[Path, Walk]] = field(default_factory=list)
+    couplings: list[tuple[Path, Path, float]] = field(default_factory=list)
+
+
+def understand(
+    files: Callable[[str], str], library: Callable[[str], str], main: str, variant: str | None, settings: Iterable[str]
+) -> Meaning:
+    """Read `main` through `files` and write out one variant (None: the design itself) with the settings in force."""
+    statements = list(_included(files, main, library))
+    networks = {s.name: s for s in statements if isinstance(s, Network)}
+    outside = [s for s in statements if not isinstance(s, Network | Variant)]
+    inside = next((s.body for s in statements if isinstance(s, Variant) and s.name == variant), [])
+    restated = {key for s in inside if (key := _key(s)) is not None}
+    declared = [s for s in outside if _key(s) not in restated] + inside
+
+    # What a variant restates sets aside what was said of it outside.
+    names = {key[1] for key in restated if key[0] in ("name", "let")}
+    levels = [
+        [s for s in outside if isinstance(s, Set | Fitting)],
+        [s for s in inside if isinstance(s, Set | Fitting)],
+    ]
+    changes = _Changes(
+        {s.path: s.value for s in levels[0] if isinstance(s, Set) and s.path[0] not in names}
+        | {s.path: s.value for s in levels[1] if isinstance(s, Set)}
+        | {s.path: s.value for s in map(read_setting, settings)},
+        [
+            {p: s.fitted for s in levels[1] if isinstance(s, Fitting) for p in s.paths},
+            {p: s.fitted for s in levels[0] if isinstance(s, Fitting) for p in s.paths if p[0] not in names},
+        ],
+    )
+    return _Writer(networks, changes).design(declared)
+
+
+def _included(files: Callable[[str], str], path: str, library: Callable[[str], str]) -> Iterable[Statement]:
+    folder = PurePosixPath(path).parent
+    for statement in read(files(path)):
+        if isinstance(statement, Include):
+            if statement.library:
+                yield from read(library(statement.path))
+            else:
+                yield from _included(files, str(folder / statement.path), library)
+        else:
+            for inner in [statement, *(statement.body if isinstance(statement, Variant) else [])]:
+                if isinstance(inner, Driver):
+                    inner.folder = str(folder)
+            yield statement
+
+
+def _key(statement: Statement) -> tuple[str, object] | None:
+    """What makes two statements of the same name, so that the variant's takes the other's place."""
+    if isinstance(statement, Part | Driver | Use | Posts):
+        return ("name", statement.name)
+    if isinstance(statement, Let):
+        return ("let", statement.name)
+    if isinstance(statement, Leg):
+        return ("leg", statement.drivers)
+    if isinstance(statement, Coupling):
+        return ("coupling", frozenset((statement.one, statement.other)))
+    return None
+
+
+@dataclass
+class _Changes:
+    """What `set`, `omit` and `fit` say, the variant's before what stands outside it."""
+
+    values: dict[Path, Expr]
+    fittings: list[dict[Path, bool]]
+
+    def fitted(self, part: Path) -> bool:
+        for level in self.fittings:
+            for length in range(len(part), 0, -1):  # what names the part more closely wins
+                if part[:length] in level:
+                    return level[part[:length]]
+        return True
+
+
+class _Writer:
+    def __init__(self, networks: dict[str, Network], changes: _Changes) -> None:
+        self.networks = networks
+        self.changes = changes
+        self.meaning = Meaning()
+        self.top: Names = no_names
+
+    def design(self, statements: list[Statement]) -> Meaning:
+        self.top = self.lets(statements, (), {})
+        meaning = self.meaning
+        for statement in statements:
+            if isinstance(statement, Driver):
+                meaning.drivers[statement.name] = self.driver(statement)
+            elif isinstance(statement, Posts):
+                (meaning.inputs if statement.fed else meaning.posts).append(statement.name)
+        if not meaning.inputs:
+            meaning.inputs.append("input")
+        self.write(statements, (), self.top)
+        return meaning
+
+    def lets(self, statements: list[Statement], where: Path, parameters: dict[str, Quantity]) -> Names:
+        """The names of one level: its own `let` and, in a network, the parameters. The design's can be `set`."""
+        said = {s.name: s.value for s in statements if isinstance(s, Let)}
+        known = dict(parameters)
+
+        def names(name: str) -> Quantity | None:
+            if name not in known and name in said:
+                expr = said[name]
+                if not where and (name,) in self.changes.values:
+                    expr = self.changes.values[(name,)]
+                known[name] = evaluate(expr, names)
+            return known.get(name)
+
+        return names
+
+    def write(self, statements: list[Statement], where: Path, names: Names) -> None:
+        """Write out the parts, walks, couplings and used networks of one level."""
+        for statement in statements:
+            if isinstance(statement, Part):
+                self.part(statement, where, names)
+            elif isinstance(statement, Use):
+                self.use(statement, where, names)
+            elif isinstance(statement, Leg):
+                self.meaning.walks += [(where, walk) for walk in statement.walks]
+            elif isinstance(statement, Wire):
+                self.meaning.walks.append((where, statement.walk))
+            elif isinstance(statement, Coupling):
+                factor = number(statement.factor, PLAIN, names)
+                self.meaning.couplings.append((where + statement.one, where + statement.other, factor))
+
+    def value(self, path: Path, said: Expr | None, kind: Kind, names: Names) -> float | None:
+        """A value as it was said, or as `set` changed it: that one is worked out with the design's names."""
+        if path in self.changes.values:
+            return number(self.changes.values[path], kind, self.top)
+        return None if said is None else number(said, kind, names)
+
+    def attributes(self, path: Path, items: Items, kinds: dict[str, Kind], names: Names) -> dict[str, float]:
+        found = {}
+        for key, kind in kinds.items():
+            said = items.keyed.get(key)
+            value = self.value((*path, key), said if isinstance(said, tuple) else None, kind, names)
+            if value is not None:
+                found[key] = value
+        return found
+
+    def part(self, part: Part, where: Path, names: Names) -> None:
+        path = (*where, part.name)
+        value = None if part.kind == "link" else self.value(path, part.value, VALUES[part.kind], names)
+        attributes = self.attributes(path, part.items, ATTRIBUTES[part.kind], names)
+        self.meaning.parts[path] = FlatPart(part.kind, path, value, attributes, self.changes.fitted(path))
+
+    def driver(self, driver: Driver) -> FlatDriver:
+        path = (driver.name,)
+        measured = driver.items.keyed.get("measured")
+        return FlatDriver(
+            driver.name,
+            self.value(path, driver.nominal, OHM, self.top),
+            self.attributes(path, driver.items, DRIVER_ATTRIBUTES, self.top),
+            str(PurePosixPath(driver.folder) / measured) if isinstance(measured, str) else None,
+        )
+
+    def use(self, use: Use, where: Path, names: Names) -> None:
+        path = (*where, use.name)
+        if use.network not in self.networks:
+            raise Unreadable(f"no network is called {use.network}")
+        network = self.networks[use.network]
+        inside = {s.name for s in network.body if isinstance(s, Part | Use)}
+        parameters = {}
+        for parameter, default in network.parameters.items():
+            given = use.items.keyed.get(parameter)
+            setting = self.changes.values.get((*path, parameter))
+            if setting is not None and parameter not in inside:  # where both have that name: the part
+                parameters[parameter] = evaluate(setting, self.top)
+            elif given is not None:
+                assert isinstance(given, tuple)
+                parameters[parameter] = evaluate(given, names)
+            elif default is not None:
+                parameters[parameter] = evaluate(default)
+            else:
+                raise Unreadable(f"{use.name} lacks {parameter}")
+        self.meaning.ports[path] = network.ports
+        self.write(network.body, path, self.lets(network.body, path, parameters))
