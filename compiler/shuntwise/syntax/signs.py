@@ -200,8 +200,10 @@ def _written(s: Situation, end: int, right: str) -> Complaint:
     spaced = right
     if right.isalpha() or right == "{":
         spaced = " " * (not s.text[at.start - 1].isspace()) + right + " " * (not s.text[end].isspace())
+    # At the end of a line it would go on with the next one, which may be a statement of its own.
+    goes_on = right == "--" and not s.text[end : s.line_end].strip()
     said = finding(at, f"`{at.text}` is written `{right}` here", label=f"write `{right}`", help=_HELP.get(right, ""),
-                   fix=write(at, spaced, safe=True))  # fmt: skip
+                   fix=write(at, spaced, safe=not goes_on))  # fmt: skip
     return Complaint(said, Mend((token(TERMINALS[right], right, at),), end))
 
 
