@@ -104,6 +104,7 @@ def judge(text: str) -> None:
 @example(EXAMPLES[0].replace("expect crossing", "expect– crossing", 1))
 @example(EXAMPLES[9].replace("low-\n", "low//-\n", 1))
 @example(EXAMPLES[9].replace("link K1", "link –", 1))
+@example(EXAMPLES[0].replace("driver tweeter 8 ohm {", "driver tweeter 8 ohm }", 1))
 @example(EXAMPLES[1].replace("le 0.4 mH", "le 0\u200b4 mH", 1))
 def test_fixes_of_a_slipped_example_do_no_harm(text: str) -> None:
     judge(text)

@@ -52,9 +52,10 @@ def unclosed_brace(brace: Span) -> Complaint:
 
 
 def unopened_block(head: str, behind: Span) -> Complaint:
-    """Attributes on lines of their own and a `}`, but no `{`."""
+    """Attributes and a `}`, but no `{`. Where nothing is between, the `}` may have been meant for it."""
+    empty = behind.source.text[behind.end :].lstrip().startswith("}")
     said = finding(behind, f"`{{` is missing behind this `{head}`", label="the list begins here",
-                   help="attributes stand in `{ }`", fix=write(behind, " {", safe=True))  # fmt: skip
+                   help="attributes stand in `{ }`", fix=write(behind, " {", safe=not empty))  # fmt: skip
     return Complaint(said)
 
 
