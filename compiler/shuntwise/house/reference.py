@@ -10,6 +10,7 @@ from pathlib import Path
 
 from shuntwise.checks.page import page_of, render_markdown
 from shuntwise.checks.registry import FAMILIES
+from shuntwise.house.fresh import write_or_check
 
 FINDINGS = Path(__file__).parents[3] / "grammar" / "FINDINGS.md"
 
@@ -44,19 +45,5 @@ def reference() -> str:
     return "\n".join(parts)
 
 
-def main(arguments: list[str]) -> int:
-    """Write the reference, or check it; the exit status is 1 if it is stale."""
-    text = reference()
-    if arguments == ["--check"]:
-        fresh = FINDINGS.is_file() and FINDINGS.read_text(encoding="utf-8") == text
-        print(f"{FINDINGS.name} is fresh" if fresh else f"{FINDINGS.name} is stale: run this again without --check")
-        return 0 if fresh else 1
-    if arguments:
-        print("usage: python -m shuntwise.house.reference [--check]", file=sys.stderr)
-        return 2
-    FINDINGS.write_text(text, encoding="utf-8")
-    return 0
-
-
 if __name__ == "__main__":
-    raise SystemExit(main(sys.argv[1:]))
+    raise SystemExit(write_or_check(sys.argv[1:], "shuntwise.house.reference", FINDINGS, reference))

@@ -17,6 +17,8 @@ from lark import Lark
 from lark.lexer import PatternStr
 from lark.parsers.lalr_analysis import Shift
 
+from shuntwise.house.fresh import write_or_check
+
 GRAMMAR = Path(__file__).parents[3] / "grammar" / "shuntwise.lark"
 TABLES = Path(__file__).parents[1] / "syntax" / "tables.py"
 
@@ -108,19 +110,5 @@ def _spelled(rule: Any) -> str:
     return " ".join(symbol.name for symbol in rule.expansion) or "nothing"
 
 
-def main(arguments: list[str]) -> int:
-    """Write the tables, or check them; the exit status is 1 if they are stale."""
-    text = tables()
-    if arguments == ["--check"]:
-        fresh = TABLES.is_file() and TABLES.read_text(encoding="utf-8") == text
-        print(f"{TABLES.name} is fresh" if fresh else f"{TABLES.name} is stale: run this again without --check")
-        return 0 if fresh else 1
-    if arguments:
-        print("usage: python -m shuntwise.house.tables [--check]", file=sys.stderr)
-        return 2
-    TABLES.write_text(text, encoding="utf-8")
-    return 0
-
-
 if __name__ == "__main__":
-    raise SystemExit(main(sys.argv[1:]))
+    raise SystemExit(write_or_check(sys.argv[1:], "shuntwise.house.tables", TABLES, tables))
