@@ -1,0 +1,49 @@
+"""Designs and slips that judge the checks: they are sound themselves, and each slip is one.
+
+What the checks make of the slips is measured by run.py and not asserted here: rules are not tuned to them.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from pathlib import Path
+
+import pytest
+
+from shuntwise.api import load
+from shuntwise.checks.intent import expectation_unmet
+from shuntwise.checks.registry import FAMILY_OF
+from shuntwise.checks.rule import Evidence
+from shuntwise.diagnostics.diagnostic import Severity
+from strangers.slips import DESIGNS, MadeSlip, read_slips
+
+SLIPS = read_slips()
+
+
+@pytest.mark.parametrize("path", DESIGNS, ids=lambda path: path.stem)
+def test_a_design_is_read_whole_and_does_what_it_says(path: Path) -> None:
+    """Solved whatever the rules say of it: a rule may be wrong, the design's own lines are not."""
+    base = load(str(path))
+    assert 3 <= len(base.design.expectations) <= 5
+    for variant in (None, *(variant.name for variant in base.design.variants)):
+        made = load(str(path), variant=variant)
+        errors = [f for f in made.findings if f.severity is Severity.ERROR]
+        assert not [f.headline for f in errors if FAMILY_OF[f.name] in ("language", "wiring", "drivers")]
+        told = list(expectation_unmet.check(Evidence(made.design, made.circuit, made.lowered)))
+        assert told == []
+
+
+@pytest.mark.parametrize("slip", SLIPS, ids=lambda slip: f"{slip.design}-{slip.part}")
+def test_a_slip_can_be_made_and_has_its_place(slip: MadeSlip) -> None:
+    assert slip.kind in ("typing", "misread", "node", "pasted", "left-out")
+    assert slip.sound.count(slip.was) == 1
+    assert slip.harmed != slip.sound
+    assert slip.harmed.count(slip.line) == 1
+    assert slip.part in slip.harmed or slip.part in slip.was
+
+
+def test_there_are_eight_designs_and_a_hundred_slips() -> None:
+    assert len(DESIGNS) == 8
+    assert len(SLIPS) >= 100
+    assert min(Counter(slip.design for slip in SLIPS).values()) >= 10
+    assert len({(slip.design, slip.was, slip.typed) for slip in SLIPS}) == len(SLIPS)
