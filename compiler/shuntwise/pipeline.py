@@ -10,9 +10,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.idle_waivers import idle_waivers
 from shuntwise.checks.registry import CATALOGUE, RULES
-from shuntwise.checks.rule import Evidence
 from shuntwise.checks.run import Checked, run
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
 from shuntwise.graph.circuit import Circuit

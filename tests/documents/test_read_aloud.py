@@ -8,8 +8,9 @@ from collections import Counter
 import pytest
 
 from documents.designs import EXAMPLES, TWO_WAY, compiled, example, one
-from shuntwise.documents.read_aloud import read_aloud, turned_round, with_article
+from shuntwise.documents.read_aloud import read_aloud, with_article
 from shuntwise.model.design import NodeStop, ParallelStop
+from shuntwise.structure.reach import turned_round
 
 WEDGE = """\
 Rehearsal-room wedge.

@@ -12,11 +12,11 @@ import pytest
 
 from rules import boxes
 from rules.boxes import changed, found_in
-from shuntwise.checks.structure import Ladder, Structure, recognise
 from shuntwise.graph.connect import connect
 from shuntwise.model.include import include, nothing_to_include
 from shuntwise.model.resolve import resolve
 from shuntwise.source import Source
+from shuntwise.structure.ladders import Ladder, Structure, recognise
 from shuntwise.syntax.parser import parse
 
 REFERENCE = Path(__file__).parents[1] / "reference"

@@ -15,9 +15,9 @@ import pytest
 from rules import boxes
 from rules.boxes import changed, found_in
 from shuntwise.checks.bands import Band, _most_common
-from shuntwise.checks.crossovers import BUTTERWORTH
 from shuntwise.checks.values.coil_facts_disagree import BROOKS, COPPER, least_resistance
 from shuntwise.checks.values.off_series import E24, E96, nearest_in
+from shuntwise.structure.crossovers import BUTTERWORTH
 
 REFERENCE = Path(__file__).parents[1] / "reference"
 

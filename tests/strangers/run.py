@@ -26,7 +26,7 @@ from strangers.slips import MadeSlip, read_slips
 
 @dataclass(frozen=True)
 class Verdict:
-    """`told` are the new errors and warnings, in the order in which `check` prints them; `advised` counts the advice."""
+    """`told` are the new errors and warnings, in the order in which `check` prints them; `advised` counts advice."""
 
     slip: MadeSlip
     told: tuple[Diagnostic, ...]

@@ -11,9 +11,9 @@ from pathlib import Path
 import pytest
 
 from shuntwise.api import load
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.intent import expectation_unmet
 from shuntwise.checks.registry import FAMILY_OF
-from shuntwise.checks.rule import Evidence
 from shuntwise.diagnostics.diagnostic import Severity
 from strangers.slips import DESIGNS, MadeSlip, read_slips
 

@@ -6,7 +6,7 @@ In: evidence and a part or driver. Out: places and words for the findings on rat
 from __future__ import annotations
 
 from shuntwise import units as u
-from shuntwise.checks.rule import Evidence
+from shuntwise.checks.evidence import Evidence
 from shuntwise.model.design import Driver, Part
 from shuntwise.source import Span
 

@@ -9,10 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from shuntwise.checks.rule import Check, Evidence, Lacking, Rule
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Check, Rule
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
 from shuntwise.model.design import Waiver
 from shuntwise.network.lower import Unlowered
+from shuntwise.stress.stress import Lacking
 from shuntwise.units import HERTZ, write
 
 

@@ -14,12 +14,11 @@ import re
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
-import networkx as nx
-
 from shuntwise.diagnostics.terminal import visible
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Design, NodeStop, ParallelStop, Part, PartStop, Quantity, Stop, Walk
 from shuntwise.model.kinds import KINDS
+from shuntwise.structure.reach import turned_round
 from shuntwise.units import write
 
 _RETURN_WORDS = ("return", "ground")
@@ -54,33 +53,6 @@ def read_aloud(circuit: Circuit, networks: Mapping[str, str] | None = None) -> s
 def visible_lines(text: str) -> str:
     """Our own line ends kept, everything that could steer a terminal made visible."""
     return "\n".join(visible(line) for line in text.split("\n"))
-
-
-def turned_round(circuit: Circuit) -> frozenset[str]:
-    """Drivers whose minus pad is the one that the signal reaches first.
-
-    A pad's place on the way is its distance from the nearest input plus less its distance from the nearest
-    input minus, counted in parts along the graph, the driver itself taken out. A driver whose two pads stand
-    equally far, or that hangs on no input, is not in the answer.
-    """
-    graph = nx.Graph(
-        (edge.plus, edge.minus, {"owner": edge.owner}) for edge in circuit.edges.values() if edge.kind == "part"
-    )
-    drivers = [edge for edge in circuit.edges.values() if edge.kind == "driver"]
-    graph.add_nodes_from(circuit.nets)
-    reversed_drivers = []
-    for driver in drivers:
-        way = graph.copy()
-        way.add_edges_from((edge.plus, edge.minus) for edge in drivers if edge is not driver)
-        far = way.number_of_nodes()
-        plus_from, minus_from = (
-            nx.multi_source_dijkstra_path_length(way, {circuit.pad(pair.name, sign) for pair in circuit.design.feeds})
-            for sign in "+-"
-        )
-        place = {pad: plus_from.get(pad, far) - minus_from.get(pad, far) for pad in (driver.plus, driver.minus)}
-        if place[driver.minus] < place[driver.plus]:
-            reversed_drivers.append(driver.owner)
-    return frozenset(reversed_drivers)
 
 
 # --- words

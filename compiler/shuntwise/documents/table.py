@@ -17,6 +17,7 @@ import numpy.typing as npt
 
 from shuntwise.diagnostics.terminal import cell_width, visible
 from shuntwise.response.measures import FLOOR_DB
+from shuntwise.response.sensitivity import group_delay
 
 if TYPE_CHECKING:
     from shuntwise.network.network import Network
@@ -54,7 +55,7 @@ def response_rows(response: Response, network: Network) -> tuple[Column, ...]:
         columns += [
             Column(driver.name, "level", "dB", "z.2f", decibels(voltage)),
             Column(driver.name, "phase", "deg", "z.1f", degrees(voltage)),
-            Column(driver.name, "group delay", "ms", "z.3f", _where(voltage, 1e3 * response.group_delay(driver.name))),
+            Column(driver.name, "group delay", "ms", "z.3f", _where(voltage, 1e3 * group_delay(response, driver.name))),
         ]
     for feed in network.feeds:
         impedance = input_impedance(response, feed.name)

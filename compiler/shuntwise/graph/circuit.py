@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING, Literal
 
+from shuntwise.graph.topology import Links, links, shortest_path
 from shuntwise.model.design import Design, Part
 from shuntwise.source import Span
 
@@ -122,45 +123,14 @@ class Circuit:
             at[wire.second].append(wire)
         return {point: tuple(wires) for point, wires in at.items()}
 
-    def wire_path(self, start: str, end: str, without: Container[Wire] = ()) -> tuple[Wire, ...]:
-        """A shortest chain of bare joints between two points of one net; empty if there is none.
+    @cached_property
+    def _wire_links(self) -> Links[Wire]:
+        return links((wire.first, wire.second, wire) for wire in self.wires)
 
-        Searched from both ends, the one with fewer joints first, so that a return with hundreds of joints is
-        seldom gone through.
-        """
-        if start == end:
-            return ()
-        came: tuple[dict[str, Wire | None], ...] = ({start: None}, {end: None})
-        fringes: list[list[str]] = [[start], [end]]
-        while fringes[0] and fringes[1]:
-            costs = [sum(len(self.joints.get(point, ())) for point in fringe) for fringe in fringes]
-            side = 0 if costs[0] <= costs[1] else 1
-            following: list[str] = []
-            for point in fringes[side]:
-                for wire in self.joints.get(point, ()):
-                    if wire in without:
-                        continue
-                    other = wire.second if wire.first == point else wire.first
-                    if other in came[side]:
-                        continue
-                    came[side][other] = wire
-                    if other in came[1 - side]:
-                        return (*reversed(_trail(other, came[0])), *_trail(other, came[1]))
-                    following.append(other)
-            fringes[side] = following
-        return ()
+    def wire_path(self, start: str, end: str, without: Container[Wire] = ()) -> tuple[Wire, ...]:
+        """A shortest chain of bare joints between two points of one net; empty if there is none."""
+        return shortest_path(self._wire_links, start, end, without=without) or ()
 
     @property
     def fitted_parts(self) -> tuple[Part, ...]:
         return tuple(part for part in self.design.parts.values() if part.fitted)
-
-
-def _trail(point: str, came: Mapping[str, Wire | None]) -> list[Wire]:
-    """The joints by which a search came to a point, from there back to where it began."""
-    trail: list[Wire] = []
-    wire = came[point]
-    while wire is not None:
-        trail.append(wire)
-        point = wire.second if wire.first == point else wire.first
-        wire = came[point]
-    return trail

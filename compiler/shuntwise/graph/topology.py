@@ -1,4 +1,4 @@
-"""Three graph searches on plain edges: what is joined, what is reached, what lies on a common loop.
+"""Graph searches on plain edges: what is joined, what is reached and by what way, what lies on a common loop.
 
 In: pairs of names. Out: sets of names or pairs. They are written here, iterative and linear, because every start of
 `check` needs them, and loading the graph library takes longer than all checks together; tests hold them against
@@ -7,8 +7,11 @@ that library. Refuses to know what a net is.
 
 from __future__ import annotations
 
-from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections import defaultdict, deque
+from collections.abc import Container, Iterable, Iterator, Mapping, Sequence
+from typing import TypeAlias, TypeVar
+
+T = TypeVar("T")
 
 
 class DisjointSets:
@@ -51,25 +54,78 @@ class DisjointSets:
         return list(members.values())
 
 
-def neighbours(pairs: Iterable[tuple[str, str]]) -> dict[str, list[str]]:
-    """Each name with the names that it is paired with."""
-    near: dict[str, list[str]] = defaultdict(list)
-    for a, b in pairs:
-        near[a].append(b)
-        near[b].append(a)
+Links: TypeAlias = Mapping[str, Sequence[tuple[str, T]]]
+"""Each name with what it is joined to, and by what: an edge, a wire, a block."""
+
+
+def links(joints: Iterable[tuple[str, str, T]]) -> Links[T]:
+    """Both ends of every joint, with the joint itself."""
+    near: dict[str, list[tuple[str, T]]] = defaultdict(list)
+    for a, b, joint in joints:
+        near[a].append((b, joint))
+        near[b].append((a, joint))
     return near
 
 
-def reached(pairs: Iterable[tuple[str, str]], start: str) -> set[str]:
-    """All names connected with `start`, itself included."""
-    near = neighbours(pairs)
-    found, waiting = {start}, [start]
+def pair_links(pairs: Iterable[tuple[str, str]]) -> Links[None]:
+    """Links of which nothing but their ends is known."""
+    return links((a, b, None) for a, b in pairs)
+
+
+def distances(near: Links[T], start: str, barred: Container[str] = (), without: Container[T] = ()) -> dict[str, int]:
+    """How many joints every name is from `start`, nearest first; `barred` is not entered, `without` not passed."""
+    if start in barred:
+        return {}
+    found, waiting = {start: 0}, deque([start])
     while waiting:
-        for name in near.get(waiting.pop(), ()):
-            if name not in found:
-                found.add(name)
-                waiting.append(name)
+        here = waiting.popleft()
+        for other, joint in near.get(here, ()):
+            if other not in found and other not in barred and joint not in without:
+                found[other] = found[here] + 1
+                waiting.append(other)
     return found
+
+
+def reached(near: Links[T], start: str, barred: Container[str] = (), without: Container[T] = ()) -> set[str]:
+    """All names connected with `start`, itself included."""
+    return set(distances(near, start, barred, without))
+
+
+def shortest_path(
+    near: Links[T], start: str, end: str, barred: Container[str] = (), without: Container[T] = ()
+) -> tuple[T, ...] | None:
+    """The joints of a shortest path, from `start` on; None if there is none.
+
+    Searched from both ends, the one with fewer joints first, so that a return with hundreds of joints is seldom gone
+    through.
+    """
+    if start == end:
+        return ()
+    came: tuple[dict[str, tuple[str, T] | None], ...] = ({start: None}, {end: None})
+    fringes = [[start], [end]]
+    while fringes[0] and fringes[1]:
+        costs = [sum(len(near.get(name, ())) for name in fringe) for fringe in fringes]
+        side = 0 if costs[0] <= costs[1] else 1
+        following: list[str] = []
+        for here in fringes[side]:
+            for other, joint in near.get(here, ()):
+                if other in came[side] or other in barred or joint in without:
+                    continue
+                came[side][other] = here, joint
+                if other in came[1 - side]:
+                    return (*reversed(_trail(other, came[0])), *_trail(other, came[1]))
+                following.append(other)
+        fringes[side] = following
+    return None
+
+
+def _trail(name: str, came: Mapping[str, tuple[str, T] | None]) -> list[T]:
+    """The joints by which a search came to a name, from there back to where it began."""
+    trail: list[T] = []
+    while (step := came[name]) is not None:
+        name = step[0]
+        trail.append(step[1])
+    return trail
 
 
 def loops(pairs: Iterable[tuple[str, str]]) -> Iterator[list[tuple[str, str]]]:
@@ -78,24 +134,25 @@ def loops(pairs: Iterable[tuple[str, str]]) -> Iterator[list[tuple[str, str]]]:
     These are the biconnected components (R. E. Tarjan, Depth-first search and linear graph algorithms, SIAM J.
     Comput. 1(2), 1972). Pairs of equal names and repetitions must be left out.
     """
-    near = neighbours(pairs)
+    near = {name: [other for other, _ in found] for name, found in pair_links(pairs).items()}
     number: dict[str, int] = {}
-    for root in near:
+    for root in tuple(near):
         if root in number:
             continue
         number[root] = 0
         low = {root: 0}
         trail: list[tuple[str, str]] = []
-        stack: list[tuple[str, str, Iterator[str]]] = [(root, root, iter(near[root]))]
+        # Each entry with the place on the trail of the pair by which it was entered.
+        stack: list[tuple[str, str, Iterator[str], int]] = [(root, root, iter(near[root]), 0)]
         while stack:
-            parent, here, ahead = stack[-1]
+            parent, here, ahead, begin = stack[-1]
             for name in ahead:
                 if name == parent:
                     continue
                 if name not in number:
                     number[name] = low[name] = len(number)
+                    stack.append((here, name, iter(near[name]), len(trail)))
                     trail.append((here, name))
-                    stack.append((here, name, iter(near[name])))
                     break
                 if number[name] < number[here]:  # a way back, closing a loop
                     low[here] = min(low[here], number[name])
@@ -107,6 +164,5 @@ def loops(pairs: Iterable[tuple[str, str]]) -> Iterator[list[tuple[str, str]]]:
                 above = stack[-1][1]
                 low[above] = min(low[above], low[here])
                 if low[here] >= number[above]:
-                    begin = trail.index((above, here))
                     yield trail[begin:]
                     del trail[begin:]

@@ -14,7 +14,7 @@ from math import sqrt
 
 from shuntwise.graph.circuit import Circuit, Edge
 from shuntwise.graph.currents import live_edges
-from shuntwise.graph.topology import DisjointSets, reached
+from shuntwise.graph.topology import DisjointSets, pair_links, reached
 from shuntwise.model.design import Driver, Part
 from shuntwise.network.driver_model import driver_model, lacks
 from shuntwise.network.network import GROUND, Branch, Coupling, Element, ElementKind, Feed, FitReport, Network
@@ -106,16 +106,16 @@ class _Lowering:
         points of it does not depend on which.
         """
         edges = self.circuit.edges
-        pairs = [(edge.plus, edge.minus) for edge in edges.values()]
+        near = pair_links((edge.plus, edge.minus) for edge in edges.values())
         live: set[str] = set()
         for pair in self.circuit.design.feeds:
             ground = self.circuit.pad(pair.name, "-")
             if ground not in live:
-                live |= reached(pairs, ground)
+                live |= reached(near, ground)
         coupled = [(edges[coupling.first].plus, edges[coupling.second].plus) for coupling in self.couplings]
         while held := next((b if a in live else a for a, b in coupled if (a in live) != (b in live)), None):
             self.node_of[held] = GROUND
-            live |= reached(pairs, held)
+            live |= reached(near, held)
         return live
 
     def network(self) -> Network:

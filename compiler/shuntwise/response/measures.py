@@ -17,6 +17,7 @@ from typing import cast
 
 import numpy as np
 
+from shuntwise.response.sensitivity import omega_slope
 from shuntwise.response.solve import Solver
 from shuntwise.response.tape import Complex, Real
 
@@ -120,13 +121,8 @@ def slope_db_per_octave(solver: Solver, driver: str, from_hz: float, to_hz: floa
 
 def local_slope_db_per_octave(solver: Solver, driver: str, freq_hz: float) -> float:
     """The slope at a frequency, from the exact derivative: d(20 lg |V|) / d(lb f) = 20 lg 2 Re(omega V'/V)."""
-    from shuntwise.response.sensitivity import voltage_slopes
-
-    response = solver.solve([freq_hz])
-    ends = next(d for d in solver.network.drivers if d.name == driver)
-    slope = voltage_slopes(response, ends.plus, ends.minus)[1]
-    ratio = 2 * np.pi * freq_hz * slope / response.driver_voltage(driver)
-    return float(20 * np.log10(2) * ratio.real[0])
+    ratio = omega_slope(solver.solve([freq_hz]), driver)
+    return float(20 * np.log10(2) * 2 * np.pi * freq_hz * ratio.real[0])
 
 
 def bare_resonances(solver: Solver, input_name: str, freq_hz: Real, values: Mapping[str, object]) -> tuple[float, ...]:

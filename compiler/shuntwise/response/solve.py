@@ -288,20 +288,6 @@ class Response:
             raise SingularNetwork((node,), float(self.freq_hz[at]))
         return 1 / admittance
 
-    def group_delay(self, driver: str) -> Real:
-        """-d phase / d omega of a driver's voltage (s, real (F,)), from its exact derivative.
-
-        Good to about 1e-12 of the phase slope of the sharpest resonance. Zero where the voltage is zero. Raises
-        ValueError where values vary by build.
-        """
-        from shuntwise.response.sensitivity import voltage_slopes
-
-        ends = self._driver(driver)
-        voltage = self.driver_voltage(driver)
-        slope = voltage_slopes(self, ends.plus, ends.minus)[1]
-        safe = np.where(voltage == 0, 1.0, voltage)
-        return np.asarray(np.where(voltage == 0, 0.0, -(slope / safe).imag))
-
     @property
     def fallback_points(self) -> int:
         """How many points were solved again with pivoting, for what has been asked so far."""

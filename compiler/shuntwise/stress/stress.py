@@ -1,6 +1,6 @@
 """What each part bears when the stated amplifier drives the design.
 
-In: the evidence of one design. Out: a `Stress`, which answers by part, driver or input and remembers what it
+In: a design and its solver. Out: a `Stress`, which answers by part, driver or input and remembers what it
 has worked out, or what is lacking for it. It refuses to know what a part is rated for and what is too much.
 
 Copper is taken both cold (20 C, the network's values) and hot (100 C, 31 % more resistance: the temperature
@@ -17,7 +17,6 @@ from typing import Any
 
 import numpy as np
 
-from shuntwise.checks.rule import Evidence, Lacking
 from shuntwise.model.design import Design, Part
 from shuntwise.network.network import Branch
 from shuntwise.response.measures import Least, bare_resonances, least_impedance
@@ -43,6 +42,14 @@ CREST = 2.0
 
 FAULT_STEPS_PER_OCTAVE = 24
 """A coarser sweep is enough where only collapses of the load are looked for: peaks are found between points."""
+
+
+@dataclass(frozen=True)
+class Lacking:
+    """What keeps a value from being worked out, in words that complete "not checked: ...", and about what."""
+
+    lacks: str
+    subjects: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -84,14 +91,14 @@ class Failure:
     """The programme's r.m.s. voltage at each driver."""
 
 
-def work_out(evidence: Evidence) -> Stress | Lacking:
+def work_out(design: Design, solver: Solver) -> Stress | Lacking:
     """The stress of a design with a network. Raises SingularNetwork."""
-    amplifier = evidence.amplifier
+    amplifier = design.amplifier
     if amplifier is None:
         return Lacking("an `amplifier` with its power and load")
     if amplifier.power is None or amplifier.load is None:
         return Lacking("a sound power and load of the amplifier")
-    if not evidence.network.elements:
+    if not solver.network.elements:
         return Lacking("a circuit that carries current")
     crest = amplifier.quantities.get("crest")
     signal = amplifier_signal(
@@ -101,7 +108,7 @@ def work_out(evidence: Evidence) -> Stress | Lacking:
         crest.value if crest is not None else CREST,
         sweep(),
     )
-    return Stress(evidence.design, evidence.solver, signal)
+    return Stress(design, solver, signal)
 
 
 @dataclass(eq=False)

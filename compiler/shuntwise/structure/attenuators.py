@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from shuntwise.checks.blocks import Block
-from shuntwise.checks.structure import Ladder, Shunt, Step
 from shuntwise.model.design import Design, Driver
+from shuntwise.structure.blocks import Block
+from shuntwise.structure.ladders import Ladder, Shunt, Step
 
 GLOWING = 0.5
 """A lamp of more than this share of its hot resistance is one that glows."""

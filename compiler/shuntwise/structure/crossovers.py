@@ -15,10 +15,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from math import exp, log, pi
 
-from shuntwise.checks.blocks import Block
-from shuntwise.checks.pads import drivers_ohm, value_of
-from shuntwise.checks.structure import Ladder
 from shuntwise.model.design import Design
+from shuntwise.structure.attenuators import drivers_ohm, value_of
+from shuntwise.structure.blocks import Block
+from shuntwise.structure.ladders import Ladder
 
 BUTTERWORTH: dict[int, tuple[float, ...]] = {
     1: (1.0,),

@@ -7,17 +7,17 @@ sees kinds of parts and nothing else.
 
 from __future__ import annotations
 
-from collections import defaultdict, deque
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
 
-from shuntwise.checks.blocks import Block, draw_together, like_beside, like_together, singles
-from shuntwise.checks.reach import Adjacency, adjacency, dc_path, potentials, reached
 from shuntwise.graph.circuit import Circuit
+from shuntwise.graph.topology import links, reached, shortest_path
 from shuntwise.model.design import Driver
 from shuntwise.model.kinds import ROLES
+from shuntwise.structure.blocks import Block, draw_together, like_beside, like_together, singles
+from shuntwise.structure.reach import SAME, dc_path, potentials, way_round
 
 MOST_PARTS = 300
 """Circuits with more parts and drivers are not traced: the time grows with the square, and no crossover has so many."""
@@ -111,6 +111,11 @@ class Ladder:
         return not self.parts or any(step.block.letter == letter for step in shunt.ahead)
 
 
+def names(*ladders: Ladder) -> tuple[str, ...]:
+    """The drivers that some ladders feed."""
+    return tuple(ladder.driver.name for ladder in ladders)
+
+
 @dataclass(frozen=True)
 class Structure:
     """`across_input` are blocks straight across an input. `unfed` are drivers that no input feeds.
@@ -179,10 +184,6 @@ def _between(blocks: Iterable[Block], plus: str, minus: str) -> Iterator[Block]:
             yield from like_beside((block if block.a == plus else block.turned()).flat("group"))
 
 
-SAME = 1e-12
-"""Potentials closer than this are one: the rounding of a small linear system."""
-
-
 class _Tracing:
     """The ladder of one driver at one input."""
 
@@ -199,16 +200,14 @@ class _Tracing:
         self.driver, self.feed, self.plus, self.minus = driver, feed, plus, minus
         self.potential = potential
         self.others = [block for block in blocks if not (block.is_driver and block.label == driver.name)]
+        self.links = links((block.a, block.b, block) for block in self.others)
         self.pads = circuit.pad(driver.name, "+"), circuit.pad(driver.name, "-")
+        self.turned = way_round(circuit, potential, driver.name)
 
     def ladder(self) -> Ladder | None:
-        if any(pad not in self.potential for pad in self.pads):
+        if self.turned is None:
             return None
-        difference = self.potential[self.pads[0]] - self.potential[self.pads[1]]
-        if abs(difference) < SAME:
-            return None
-        turned = difference < 0
-        self.hot, self.cold = (self.pads[1], self.pads[0]) if turned else self.pads
+        self.hot, self.cold = self.pads[::-1] if self.turned else self.pads
         out = self.cuts(self.plus, self.minus, self.hot)
         back = self.cuts(self.minus, self.plus, self.cold)
         if out is None or back is None:
@@ -216,41 +215,14 @@ class _Tracing:
         steps = [self.steps(out, False), self.steps(back, True)]
         path = (*(s for rail in steps[0] for s in rail), *(s for rail in steps[1] for s in rail))
         twins = tuple(b.label for b in self.others if b.is_driver and {b.a, b.b} == {*self.pads})
-        return Ladder(self.driver, self.feed, turned, path, tuple(self.shunts(out, back, steps, path)), twins)
+        return Ladder(self.driver, self.feed, self.turned, path, tuple(self.shunts(out, back, steps, path)), twins)
 
     def cuts(self, start: str, barred: str, end: str) -> list[Block] | None:
         """The blocks without which `end` is parted from `start`, in the order of the signal; None if it is parted."""
-        path = self.path(start, barred, end)
+        path = shortest_path(self.links, start, end, (barred,))
         if path is None:
             return None
-        return [b for b in path if end not in reached(self.without(b), start, (barred,))]
-
-    def path(self, start: str, barred: str, end: str) -> list[Block] | None:
-        """The blocks of one shortest path."""
-        at: dict[str, list[Block]] = defaultdict(list)
-        for block in self.others:
-            at[block.a].append(block)
-            at[block.b].append(block)
-        came: dict[str, tuple[str, Block] | None] = {start: None}
-        queue = deque([start])
-        while queue:
-            net = queue.popleft()
-            for block in at[net]:
-                other = block.b if block.a == net else block.a
-                if other not in came and other != barred:
-                    came[other] = net, block
-                    queue.append(other)
-        if end not in came:
-            return None
-        blocks: list[Block] = []
-        step = came[end]
-        while step is not None:
-            blocks.append(step[1])
-            step = came[step[0]]
-        return blocks[::-1]
-
-    def without(self, removed: Block | None) -> Adjacency:
-        return adjacency((block.a, block.b) for block in self.others if block is not removed)
+        return [block for block in path if end not in reached(self.links, start, (barred,), (block,))]
 
     def steps(self, cuts: list[Block], in_return: bool) -> list[tuple[Step, ...]]:
         """For each cut its steps: a chain's parts are steps of their own, but for those of one kind in a row."""
@@ -264,9 +236,9 @@ class _Tracing:
     def zones(self, cuts: list[Block], start: str, barred: str, floor: float, ceiling: float) -> dict[str, int]:
         """The nets of one rail, each with the number of cuts between it and `start`."""
         zones: dict[str, int] = {}
-        reach = reached(self.without(None), start, (barred,))
+        reach = reached(self.links, start, (barred,))
         for block in cuts:
-            kept = reached(self.without(block), start, (barred,))
+            kept = reached(self.links, start, (barred,), (block,))
             for net in reach - kept:
                 if floor - SAME <= self.potential.get(net, -1.0) <= ceiling + SAME:
                     zones[net] = zones.get(net, 0) + 1

@@ -1,67 +1,84 @@
 """What hangs together with what, and how far from the input it lies.
 
-In: a `Circuit`. Out: nets that can be reached, potentials, ways for direct current, legs that meet. Refuses to know
-what a leg should look like.
+In: a `Circuit`. Out: potentials, which drivers are turned round, ways for direct current, legs that meet. Refuses to
+know what a leg should look like.
 """
 
 from __future__ import annotations
 
-from collections import defaultdict, deque
-from collections.abc import Collection, Iterable, Iterator
-
-import numpy as np
+from collections.abc import Collection, Iterator, Mapping
+from heapq import heapify, heappop, heappush
 
 from shuntwise.graph.circuit import Circuit, Edge
+from shuntwise.graph.topology import links, pair_links, reached, shortest_path
+
+SAME = 1e-12
+"""Potentials closer than this are one: the rounding of the elimination."""
 
 
 def potentials(circuit: Circuit) -> dict[str, float]:
-    """Each net's voltage with every part and driver replaced by 1 ohm and every input at 1 V; live nets only."""
-    fixed: dict[str, float] = {}
-    for pair in circuit.design.feeds:
-        fixed[circuit.pad(pair.name, "+")] = 1.0
-    for pair in circuit.design.feeds:
-        fixed[circuit.pad(pair.name, "-")] = 0.0
-    edges = [e for e in circuit.edges.values() if e.kind not in ("feed", "posts") and e.plus != e.minus]
-    reach = adjacency((e.plus, e.minus) for e in edges)
-    live = set(fixed)
-    for net in fixed:
-        live |= reached(reach, net, ())
-    free = {net: number for number, net in enumerate(sorted(live - set(fixed)))}
-    matrix, right = np.zeros((len(free), len(free))), np.zeros(len(free))
-    for edge in edges:
+    """Each net's voltage with every part and driver replaced by 1 ohm and every input at 1 V; live nets only.
+
+    Nets are eliminated one by one, the one with the fewest neighbours first (minimum degree: W. F. Tinney,
+    J. W. Walker, Direct solutions of sparse network equations, Proc. IEEE 55(11), 1967), so that the time for a ladder
+    grows with its length.
+    """
+    fixed = {circuit.pad(pair.name, "+"): 1.0 for pair in circuit.design.feeds}
+    fixed |= {circuit.pad(pair.name, "-"): 0.0 for pair in circuit.design.feeds}
+    siemens: dict[str, dict[str, float]] = {}
+    for edge in circuit.edges.values():
+        if edge.kind in ("feed", "posts") or edge.plus == edge.minus:
+            continue
         for here, there in ((edge.plus, edge.minus), (edge.minus, edge.plus)):
-            if here in free:
-                matrix[free[here], free[here]] += 1
-                if there in free:
-                    matrix[free[here], free[there]] -= 1
-                else:
-                    right[free[here]] += fixed[there]
-    solved = np.linalg.solve(matrix, right) if free else right
-    return fixed | {net: float(solved[number]) for net, number in free.items()}
+            near = siemens.setdefault(here, {})
+            near[there] = near.get(there, 0.0) + 1.0
+    eliminated = _eliminate(siemens, fixed)
+    volt = dict(fixed)
+    for net, near in reversed(eliminated):
+        if near.keys() <= volt.keys() and near:
+            volt[net] = sum(volt[other] * each for other, each in near.items()) / sum(near.values())
+    return volt
 
 
-Adjacency = dict[str, list[str]]
+def _eliminate(siemens: dict[str, dict[str, float]], kept: Collection[str]) -> list[tuple[str, dict[str, float]]]:
+    """Replace every net but those `kept` by conductances between its neighbours; in order, each with those it had."""
+    waiting = [(len(near), net) for net, near in siemens.items() if net not in kept]
+    heapify(waiting)
+    eliminated: list[tuple[str, dict[str, float]]] = []
+    while waiting:
+        degree, net = heappop(waiting)
+        if net not in siemens or degree != len(siemens[net]):
+            continue  # it has been eliminated, or its degree has changed and it waits with its new one
+        near = siemens.pop(net)
+        eliminated.append((net, near))
+        total = sum(near.values())
+        for one in near:
+            del siemens[one][net]
+        for one, its in near.items():
+            for other, others in near.items():
+                if one != other:
+                    siemens[one][other] = siemens[one].get(other, 0.0) + its * others / total
+        for one in near:
+            if one not in kept:
+                heappush(waiting, (len(siemens[one]), one))
+    return eliminated
 
 
-def adjacency(pairs: Iterable[tuple[str, str]]) -> Adjacency:
-    adjacent: Adjacency = defaultdict(list)
-    for a, b in pairs:
-        adjacent[a].append(b)
-        adjacent[b].append(a)
-    return adjacent
+def way_round(circuit: Circuit, potential: Mapping[str, float], driver: str) -> bool | None:
+    """Is this driver turned round, its minus pad nearer to the input's plus? None where its pads are at one potential.
+
+    `potential` is what `potentials` gave. This is what `expect polarity`, the checks and the reading go by.
+    """
+    plus, minus = (potential.get(circuit.pad(driver, sign)) for sign in "+-")
+    if plus is None or minus is None or abs(plus - minus) < SAME:
+        return None
+    return plus < minus
 
 
-def reached(adjacent: Adjacency, start: str, barred: Collection[str]) -> set[str]:
-    """All nets that can be reached from `start` without entering `barred`."""
-    if start in barred:
-        return set()
-    seen, stack = {start}, [start]
-    while stack:
-        for net in adjacent.get(stack.pop(), ()):
-            if net not in seen and net not in barred:
-                seen.add(net)
-                stack.append(net)
-    return seen
+def turned_round(circuit: Circuit) -> frozenset[str]:
+    """The drivers that are turned round."""
+    potential = potentials(circuit)
+    return frozenset(name for name in circuit.design.drivers if way_round(circuit, potential, name))
 
 
 def dc_path(circuit: Circuit, driver: str) -> tuple[str, ...] | None:
@@ -72,42 +89,24 @@ def dc_path(circuit: Circuit, driver: str) -> tuple[str, ...] | None:
     """
     parts = circuit.design.parts
     coils = {parts[e.owner].kind for e in _across(circuit, driver) if e.kind == "part"} & {"coil", "tapped coil"}
-    edges = [
-        e
+    near = links(
+        (e.plus, e.minus, e.owner)
         for e in circuit.edges.values()
         if (e.kind == "part" and parts[e.owner].kind != "capacitor")
         or (e.kind == "driver" and e.owner != driver and not coils)
-    ]
-    adjacent = adjacency((e.plus, e.minus) for e in edges)
+    )
     pads = circuit.pad(driver, "+"), circuit.pad(driver, "-")
     for pair in circuit.design.feeds:
         plus, minus = circuit.pad(pair.name, "+"), circuit.pad(pair.name, "-")
         for hot, cold in (pads, pads[::-1]):
-            if hot in reached(adjacent, plus, (minus,)) and cold in reached(adjacent, minus, (plus,)):
-                return _shortest(edges, plus, minus, hot)
+            if hot in reached(near, plus, (minus,)) and cold in reached(near, minus, (plus,)):
+                return shortest_path(near, plus, hot, (minus,))
     return None
 
 
 def _across(circuit: Circuit, driver: str) -> Iterator[Edge]:
     pads = {circuit.pad(driver, sign) for sign in "+-"}
     return (edge for edge in circuit.edges.values() if {edge.plus, edge.minus} == pads)
-
-
-def _shortest(edges: Iterable[Edge], start: str, barred: str, end: str) -> tuple[str, ...]:
-    """The owners of the edges on a shortest path that does not enter `barred`."""
-    at: dict[str, list[tuple[str, str]]] = defaultdict(list)
-    for edge in edges:
-        at[edge.plus].append((edge.minus, edge.owner))
-        at[edge.minus].append((edge.plus, edge.owner))
-    came: dict[str, tuple[str, ...]] = {start: ()}
-    queue = deque([start])
-    while queue and end not in came:
-        net = queue.popleft()
-        for other, owner in at[net]:
-            if other not in came and other != barred:
-                came[other] = (*came[net], owner)
-                queue.append(other)
-    return came[end]
 
 
 def tied_legs(circuit: Circuit) -> Iterator[tuple[tuple[str, ...], tuple[str, ...]]]:
@@ -118,12 +117,12 @@ def tied_legs(circuit: Circuit) -> Iterator[tuple[tuple[str, ...], tuple[str, ..
     design = circuit.design
     rails = {circuit.pad(pair.name, sign) for pair in design.terminals for sign in "+-"}
     edges = [e for e in circuit.edges.values() if e.kind in ("part", "driver")]
-    adjacent = adjacency((e.plus, e.minus) for e in edges if e.plus not in rails and e.minus not in rails)
+    near = pair_links((e.plus, e.minus) for e in edges if e.plus not in rails and e.minus not in rails)
     seen: set[str] = set()
     for net in circuit.nets:
         if net in rails or net in seen:
             continue
-        island = reached(adjacent, net, ())
+        island = reached(near, net)
         seen |= island
         drivers = tuple(name for name in design.drivers if any(circuit.pad(name, sign) in island for sign in "+-"))
         if len(drivers) > 1 and not _declared_together(circuit, drivers):

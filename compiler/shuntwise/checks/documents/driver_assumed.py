@@ -44,7 +44,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.rule import Diagnostic, Evidence, NotChecked, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, NotChecked, Rule, Severity
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:

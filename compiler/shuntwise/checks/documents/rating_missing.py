@@ -45,8 +45,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import CORED, named, rated_at
-from shuntwise.checks.rule import Diagnostic, Evidence, NotChecked, Rule, Severity
+from shuntwise.checks.rule import Diagnostic, NotChecked, Rule, Severity
 from shuntwise.model.design import Driver, Part
 
 WANTED = {

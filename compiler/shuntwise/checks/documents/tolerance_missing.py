@@ -44,8 +44,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import named, rated_at
-from shuntwise.checks.rule import Diagnostic, Evidence, NotChecked, Rule, Severity
+from shuntwise.checks.rule import Diagnostic, NotChecked, Rule, Severity
 
 EXAMPLES = {"coil": "5 %", "tapped coil": "5 %", "capacitor": "10 %", "resistor": "5 %"}
 

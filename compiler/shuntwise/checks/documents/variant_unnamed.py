@@ -47,7 +47,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:

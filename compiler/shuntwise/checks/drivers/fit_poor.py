@@ -43,14 +43,15 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise import units as u
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, NotChecked, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
 from shuntwise.network.driver_model import needs_fit
 from shuntwise.network.lower import Unlowered
 from shuntwise.network.network import FitReport
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
-    bound = evidence.bound(RULE)
+    bound = RULE.limit(evidence)
     if isinstance(evidence.lowered, Unlowered):
         fitted = [driver.name for driver in evidence.drivers() if needs_fit(driver)]
         if fitted:

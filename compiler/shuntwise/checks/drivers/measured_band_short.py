@@ -58,7 +58,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise import units as u
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
 
 LATEST_START_HZ = 200.0
 EARLIEST_END_HZ = 10_000.0

@@ -21,7 +21,7 @@ from typing import Literal
 from shuntwise.checks.faults.open_end import OpenEnd
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.currents import Cluster
-from shuntwise.graph.topology import reached
+from shuntwise.graph.topology import pair_links, reached
 from shuntwise.syntax.words import nearest
 
 Side = Literal["hot", "return", "free"]
@@ -196,7 +196,7 @@ class _Pairing:
         """A fragment that lacks the wire to this pad of an input."""
         assert pad.attachment is not None
         wanted = "hot" if pad.attachment.terminal == "-" else "return"
-        component = reached(((edge.plus, edge.minus) for edge in self.circuit.edges.values()), pad.net)
+        component = reached(pair_links((edge.plus, edge.minus) for edge in self.circuit.edges.values()), pad.net)
         for fragment in sorted(fragments, key=lambda fragment: fragment.end is None):
             cluster = self.clusters[fragment.cluster]
             if fragment.end is None and not any(edge.kind == "driver" for edge in cluster.edges):

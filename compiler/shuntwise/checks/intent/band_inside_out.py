@@ -32,16 +32,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise import units
-from shuntwise.checks.crossovers import corner_hz
-from shuntwise.checks.intent.trap_wrong_way import traps_in_path
-from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
-from shuntwise.checks.structure import Ladder
-from shuntwise.checks.values.decimal_slip import slipped
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for ladder in evidence.structure.ladders.values():
-        corners = inside_out(evidence, ladder)
+        corners = evidence.inside_out(ladder)
         if corners is not None:
             cap, coil = ladder.series("C")[0].block.label, ladder.series("L")[0].block.label
             begin, end = (units.write(corner, units.HERTZ, 2) for corner in corners)
@@ -54,16 +51,6 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                 places=(Label(evidence.place(coil), "the low-pass begins with this part"),),
                 subjects=(ladder.driver.name, cap, coil),
             )
-
-
-def inside_out(evidence: Evidence, ladder: Ladder) -> tuple[float, float] | None:
-    """The corners (Hz) of high-pass and low-pass, if the first lies above the second."""
-    if not (ladder.series("C") and ladder.series("L")) or (ladder.role == "woofer" and traps_in_path(ladder)):
-        return None
-    if len(slipped(evidence)) == 1:  # one value off by ten explains it better
-        return None
-    begin, end = corner_hz(evidence.design, ladder, True), corner_hz(evidence.design, ladder, False)
-    return (begin, end) if begin is not None and end is not None and begin > end else None
 
 
 RULE = Rule("band-inside-out", Severity.WARNING, "structure", check)

@@ -43,15 +43,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.intent.dc_into_tweeter import bypass
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.structure.filters import bypass
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     structure = evidence.structure
     for ladder in structure.of_role("tweeter"):
         name = ladder.driver.name
-        if name in structure.dc_paths and not bypass(evidence, ladder):
+        if name in structure.dc_paths and not bypass(evidence.structure, ladder):
             yield RULE.finding(
                 evidence.place(ladder.hot_pad),
                 f"no capacitor stands in front of `{name}`",

@@ -46,13 +46,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.intent.shunt_before_coil import lacks_shunt
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.structure.filters import lacks_shunt
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     structure = evidence.structure
-    if structure.dc_paths or any(lacks_shunt(evidence, ladder) for ladder in structure.ladders.values()):
+    if structure.dc_paths or any(lacks_shunt(evidence.design, ladder) for ladder in structure.ladders.values()):
         return
     for block in structure.across_input:
         if block.letter == "C":

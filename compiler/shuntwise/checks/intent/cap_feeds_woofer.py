@@ -42,8 +42,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.intent.trap_wrong_way import traps_in_path
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.structure.traps import traps_in_path
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:

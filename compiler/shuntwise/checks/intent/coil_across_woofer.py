@@ -45,14 +45,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.intent.trap_wrong_way import traps_across
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.structure.traps import traps_across
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()
     for ladder in evidence.structure.of_role("woofer"):
-        if not all(step.block.passes_dc for step in ladder.steps) or traps_across(evidence, ladder):
+        if not all(step.block.passes_dc for step in ladder.steps) or traps_across(evidence.circuit, ladder):
             continue
         for shunt in ladder.across("LT"):
             coil = shunt.block.label

@@ -42,13 +42,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
-from shuntwise.checks.structure import Ladder
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.structure.filters import bypass
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for ladder in evidence.structure.of_role("tweeter"):
-        parts = bypass(evidence, ladder)
+        parts = bypass(evidence.structure, ladder)
         if parts:
             shown = " and ".join(f"`{label}`" for label in parts)
             yield RULE.finding(
@@ -59,13 +60,6 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                 help="move the part to the driver's side of the capacitor",
                 subjects=(*parts, ladder.driver.name),
             )
-
-
-def bypass(evidence: Evidence, ladder: Ladder) -> tuple[str, ...]:
-    """The parts that lead direct current round a capacitor of this tweeter; empty if none does."""
-    path = evidence.structure.dc_paths.get(ladder.driver.name, ())
-    through = {label for step in ladder.steps if "C" not in step.block.letters for label in step.block.labels}
-    return tuple(label for label in path if label not in through)
 
 
 RULE = Rule("dc-into-tweeter", Severity.ERROR, "structure", check)

@@ -51,7 +51,8 @@ import numpy as np
 
 from shuntwise import units
 from shuntwise.checks.bands import band, sensitivity_difference
-from shuntwise.checks.rule import Diagnostic, Evidence, NotChecked, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, NotChecked, Rule, Severity
 from shuntwise.model.design import Expectation
 from shuntwise.response import measures
 

@@ -41,8 +41,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
-from shuntwise.checks.structure import Ladder
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.structure.ladders import Ladder
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:

@@ -42,9 +42,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.reach import tied_legs
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
 from shuntwise.source import Span
+from shuntwise.structure.reach import tied_legs
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:

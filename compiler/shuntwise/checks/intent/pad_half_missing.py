@@ -46,8 +46,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise import units
-from shuntwise.checks.pads import load_ohm, nominal_ohm, series_resistors
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.structure.attenuators import load_ohm, nominal_ohm, series_resistors
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -61,7 +62,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         if name in structure.dc_paths or any(place.later_shunts for place in in_path):
             continue
         load, nominal = load_ohm(design, ladder), nominal_ohm(design.drivers, name)
-        if load is None or nominal is None or abs(load / nominal - 1) <= evidence.bound(RULE):
+        if load is None or nominal is None or abs(load / nominal - 1) <= RULE.limit(evidence):
             continue
         label = in_path[0].label if in_path else across[0].block.label
         where, lacking = ("in the path to", "across it") if in_path else ("across", "in its path")

@@ -49,8 +49,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.pads import series_resistors
-from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
+from shuntwise.structure.attenuators import series_resistors
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:

@@ -39,13 +39,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from shuntwise.checks.intent.polarity_even_order import names, stated_polarities
-from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
 from shuntwise.model.kinds import ROLES
+from shuntwise.structure.ladders import names
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    stated = stated_polarities(evidence)
+    stated = evidence.stated_polarities
     for role in ROLES:
         for first, second in pairwise(evidence.structure.of_role(role)):
             if first.turned == second.turned or stated >= {*names(first, second)}:

@@ -52,16 +52,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.intent.zobel_without_r import is_zobel_capacitor
-from shuntwise.checks.pads import damped_shunts
-from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
-from shuntwise.checks.structure import Ladder
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
+from shuntwise.structure.filters import opposite_wanted
+from shuntwise.structure.ladders import names
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    stated = stated_polarities(evidence)
+    stated = evidence.stated_polarities
     for lower, upper in evidence.structure.neighbours():
-        wanted = opposite_wanted(evidence, lower, upper)
+        wanted = opposite_wanted(evidence.orders(lower, upper))
         if wanted is None or wanted == (lower.turned != upper.turned) or stated & {*names(lower, upper)}:
             continue
         order, ways = ("second", "the same way") if wanted else ("fourth", "opposite ways")
@@ -77,29 +77,6 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             places=(Label(evidence.place(lower.hot_pad), f"the pad of `{first}` that faces the amplifier"),),
             subjects=names(upper, lower),
         )
-
-
-def names(*ladders: Ladder) -> tuple[str, ...]:
-    return tuple(ladder.driver.name for ladder in ladders)
-
-
-def stated_polarities(evidence: Evidence) -> set[str]:
-    """The drivers of which an `expect` line states the polarity."""
-    expectations = evidence.design.expectations
-    return {name for e in expectations if e.quantity == "polarity" for name in e.subjects}
-
-
-def orders(evidence: Evidence, lower: Ladder, upper: Ladder) -> tuple[int, int]:
-    """The orders of the two filters at a crossover: the lower's low-pass and the upper's high-pass."""
-    zobels = sum(is_zobel_capacitor(evidence, lower, shunt) for shunt in lower.across("C"))
-    damped = len(damped_shunts(evidence.design, lower))
-    return lower.low_pass_order - zobels + damped, upper.high_pass_order
-
-
-def opposite_wanted(evidence: Evidence, lower: Ladder, upper: Ladder) -> bool | None:
-    """Should these neighbours be opposite ways round? None where their filters leave it open."""
-    low, high = orders(evidence, lower, upper)
-    return {2: True, 4: False}.get(high) if low == high else None
 
 
 RULE = Rule("polarity-even-order", Severity.ADVICE, "settled", check)

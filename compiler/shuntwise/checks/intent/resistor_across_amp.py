@@ -44,15 +44,16 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise import units
-from shuntwise.checks.pads import value_of
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.structure.attenuators import value_of
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     if evidence.structure.dc_paths:
         return
     for block in evidence.structure.across_input:
-        if block.letter == "R" and (value_of(evidence.design, block) or 0.0) < evidence.bound(RULE):
+        if block.letter == "R" and (value_of(evidence.design, block) or 0.0) < RULE.limit(evidence):
             yield RULE.finding(
                 evidence.place(block.label),
                 f"`{block.label}` lies across the amplifier",

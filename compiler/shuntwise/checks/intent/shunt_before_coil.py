@@ -46,14 +46,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.pads import damped_shunts
-from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
-from shuntwise.checks.structure import Ladder
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
+from shuntwise.structure.filters import lacks_shunt
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     structure = evidence.structure
-    lacking = [ladder for ladder in structure.ladders.values() if lacks_shunt(evidence, ladder)]
+    lacking = [ladder for ladder in structure.ladders.values() if lacks_shunt(evidence.design, ladder)]
     if structure.dc_paths or not lacking:
         return
     for block in structure.across_input:
@@ -68,13 +68,6 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                 places=(Label(evidence.place(coil), "the coil that it belongs behind"),),
                 subjects=(*block.labels, coil),
             )
-
-
-def lacks_shunt(evidence: Evidence, ladder: Ladder) -> bool:
-    """Has this leg fewer capacitors across it than coils in it?"""
-    coils = [part for step in ladder.series("L") for part in step.block.flat("chain")]
-    across = len(ladder.across("C")) + len(damped_shunts(evidence.design, ladder))
-    return ladder.role != "tweeter" and across < len(coils)
 
 
 RULE = Rule("shunt-before-coil", Severity.ERROR, "structure", check)

@@ -38,20 +38,18 @@ When to ignore it: where the filter was worked out for the driver's real impedan
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise
 
 from shuntwise import units
-from shuntwise.checks.pads import value_of
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Label, Rule, Severity
-from shuntwise.checks.structure import Ladder, Step
-from shuntwise.checks.values.decimal_slip import slipped
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
+from shuntwise.structure.filters import TAPER
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()
     for ladder in evidence.structure.ladders.values():
-        for near, far, values in reversed_tapers(evidence, ladder):
-            if far in seen or slipped(evidence) & {near, far}:
+        for near, far, values in evidence.reversed_tapers(ladder):
+            if far in seen or evidence.slips.keys() & {near, far}:
                 continue
             seen.add(far)
             part = evidence.design.parts[far]
@@ -68,25 +66,4 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             )
 
 
-def reversed_tapers(evidence: Evidence, ladder: Ladder) -> Iterator[tuple[str, str, tuple[float, float]]]:
-    """Pairs in the path, nearer to the amplifier first, in the wrong order of size; with their values (H or F)."""
-    for letter in "LC":
-        for first, second in pairwise(_branched(ladder, letter)):
-            near, far = value_of(evidence.design, first.block), value_of(evidence.design, second.block)
-            if near is not None and far is not None:
-                ratio = far / near if letter == "L" else near / far
-                if ratio > evidence.bound(RULE):
-                    yield first.block.label, second.block.label, (near, far)
-
-
-def _branched(ladder: Ladder, letter: str) -> list[Step]:
-    """The coils (capacitors) in the path, if there is a part of the other kind across it between each two."""
-    steps = list(ladder.series(letter))
-    other = "C" if letter == "L" else "L"
-    for first, second in pairwise(steps):
-        if not any(first in s.ahead and second in s.behind for s in ladder.across(other)):
-            return []
-    return steps
-
-
-RULE = Rule("taper-reversed", Severity.WARNING, "structure", check, Bound(1.2, units.PLAIN))
+RULE = Rule("taper-reversed", Severity.WARNING, "structure", check, Bound(TAPER, units.PLAIN))

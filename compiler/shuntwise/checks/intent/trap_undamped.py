@@ -47,18 +47,17 @@ When to ignore it: for a steep filter with a null that is meant.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from math import hypot, sqrt
 
 from shuntwise import units
-from shuntwise.checks.blocks import Block
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
-from shuntwise.model.design import Design
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.structure.traps import trap_q, traps
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    for block, name in traps(evidence):
+    for block, name in traps(evidence.structure):
         q = trap_q(evidence.design, block)
-        if q is None or q <= evidence.bound(RULE):
+        if q is None or q <= RULE.limit(evidence):
             continue
         shown = " and ".join(f"`{label}`" for label in block.labels)
         resistor = "" if "R" in block.letters else ", and no resistor damps it"
@@ -68,44 +67,9 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             f"the trap of {shown} is too sharp{resistor}",
             label=f"Q {q:.3g}" if q < 1000 else "no resistance at all",
             why="part tolerances move so narrow a notch past what it should take out, and it rings",
-            help=f"put a resistor {place}, so that Q comes below {evidence.bound(RULE):.3g}",
+            help=f"put a resistor {place}, so that Q comes below {RULE.limit(evidence):.3g}",
             subjects=(*block.labels, name),
         )
-
-
-def traps(evidence: Evidence) -> Iterator[tuple[Block, str]]:
-    """Coil and capacitor, with or without a resistor: groups in a path, rows across one; each with its driver."""
-    seen: set[tuple[str, ...]] = set()
-    for name, ladder in evidence.structure.ladders.items():
-        if name in evidence.structure.dc_paths:
-            continue
-        blocks = [s.block for s in ladder.steps if s.block.form == "group"]
-        blocks += [s.block for s in ladder.shunts if s.block.form == "chain" and not s.at_input]
-        for block in blocks:
-            if {*block.letters} - {"R"} == {"L", "C"} and all(b.letter for b in block.inner):
-                if block.labels not in seen:
-                    yield block, name
-                seen.add(block.labels)
-
-
-def trap_q(design: Design, block: Block) -> float | None:
-    """The Q of coil, capacitor and resistor by themselves: R sqrt(C/L) side by side, sqrt(L/C) / R in a row.
-
-    The coil's wire counts as well. None where a value is not known.
-    """
-    coil, cap = design.parts[block.one("L")], design.parts[block.one("C")]
-    if coil.value is None or cap.value is None:
-        return None
-    impedance = sqrt(coil.value.value / cap.value.value)
-    resistors = [design.parts[label].value for letter, label in block.ones if letter == "R"]
-    if any(resistor is None for resistor in resistors):
-        return None
-    ohms = [resistor.value for resistor in resistors if resistor]
-    wire = coil.get("dcr")
-    if block.form == "chain":
-        return impedance / max(sum(ohms) + wire, 1e-6)
-    admittance = sum(1 / ohm for ohm in ohms) + wire / hypot(wire, impedance) ** 2
-    return 1 / max(admittance * impedance, 1e-6)
 
 
 RULE = Rule("trap-undamped", Severity.ADVICE, "structure", check, Bound(5.0, units.PLAIN))

@@ -49,14 +49,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
-from shuntwise.checks.structure import Ladder
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.structure.ladders import Ladder
+from shuntwise.structure.traps import traps_across, traps_in_path
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()
     for ladder in evidence.structure.of_role("woofer"):
-        for labels in traps_across(evidence, ladder):
+        for labels in traps_across(evidence.circuit, ladder):
             if labels[0] not in seen:
                 seen.add(labels[0])
                 yield _finding(evidence, ladder, labels, "side by side across", "put them in its path")
@@ -76,29 +78,6 @@ def _finding(evidence: Evidence, ladder: Ladder, labels: tuple[str, ...], where:
         help=remedy,
         subjects=(*labels, ladder.driver.name),
     )
-
-
-def traps_across(evidence: Evidence, ladder: Ladder) -> tuple[tuple[str, ...], ...]:
-    """Coil, capacitor and any resistor that the author has put side by side, as a group, across this driver."""
-    found = []
-    across = [one for shunt in ladder.across("LCR") for one in shunt.block.ones]
-    for group in evidence.circuit.groups:
-        ones = [one for one in across if one[1] in group]
-        if {"L", "C"} <= {letter for letter, _ in ones}:
-            found.append(tuple(label for _, label in sorted(ones, key=lambda one: "LCR".index(one[0]))))
-    return tuple(found)
-
-
-def traps_in_path(ladder: Ladder) -> tuple[tuple[str, ...], ...]:
-    """Coil, capacitor and resistor that follow one another in the path, with nothing across it between them."""
-    found = []
-    for index in range(len(ladder.steps) - 2):
-        steps = ladder.steps[index : index + 3]
-        if sorted(step.block.letter for step in steps) == ["C", "L", "R"] and not any(
-            shunt.block.a == steps[i].far for shunt in ladder.shunts for i in (0, 1)
-        ):
-            found.append(tuple(step.block.labels[-1] for step in steps))
-    return tuple(found)
 
 
 RULE = Rule("trap-wrong-way", Severity.WARNING, "structure", check)

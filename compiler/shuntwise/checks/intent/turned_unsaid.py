@@ -43,16 +43,18 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.intent.polarity_even_order import names, opposite_wanted, orders, stated_polarities
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.structure.filters import opposite_wanted
+from shuntwise.structure.ladders import names
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    stated = stated_polarities(evidence)
+    stated = evidence.stated_polarities
     for lower, upper in evidence.structure.neighbours():
-        if lower.turned == upper.turned or opposite_wanted(evidence, lower, upper) is not None:
+        if lower.turned == upper.turned or opposite_wanted(evidence.orders(lower, upper)) is not None:
             continue
-        if stated & {*names(lower, upper)} or not all(orders(evidence, lower, upper)):
+        if stated & {*names(lower, upper)} or not all(evidence.orders(lower, upper)):
             continue
         turned = upper if upper.turned else lower
         yield RULE.finding(

@@ -48,9 +48,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.blocks import Block
-from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
-from shuntwise.checks.structure import Ladder
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
+from shuntwise.structure.blocks import Block
+from shuntwise.structure.filters import is_row
+from shuntwise.structure.ladders import Ladder
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -71,11 +73,6 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             if rows and "L" in step.block.letters and rows[0].label not in seen:
                 seen.add(rows[0].label)
                 yield _finding(evidence, ladder, rows[0], step.block.one("L"), "bridge")
-
-
-def is_row(block: Block) -> bool:
-    """Is this a row of resistor and capacitor, as in a Zobel?"""
-    return block.form == "chain" and set(block.letters) == {"C", "R"}
 
 
 def _finding(evidence: Evidence, ladder: Ladder, row: Block, coil: str, how: str) -> Diagnostic:

@@ -47,13 +47,11 @@ When to ignore it: where the capacitor is the filter's and its size a coincidenc
 from __future__ import annotations
 
 from collections.abc import Iterator
-from math import sqrt
 
 from shuntwise import units
-from shuntwise.checks.pads import drivers_ohm, value_of
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
-from shuntwise.checks.structure import Ladder, Shunt
-from shuntwise.checks.values.decimal_slip import slipped
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.structure.filters import ZOBEL_SIZE
 
 LIVELY = 1.4
 """The Q from which a second-order low-pass is taken for a mistake: it then peaks by 3.5 dB and more."""
@@ -63,7 +61,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()
     for ladder in evidence.structure.of_role("woofer", "mid"):
         for shunt in ladder.across("C"):
-            if shunt.block.label not in seen and is_zobel_capacitor(evidence, ladder, shunt):
+            if shunt.block.label not in seen and evidence.makes_zobel(ladder, shunt):
                 seen.add(shunt.block.label)
                 yield RULE.finding(
                     evidence.place(shunt.block.label),
@@ -75,17 +73,4 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                 )
 
 
-def is_zobel_capacitor(evidence: Evidence, ladder: Ladder, shunt: Shunt) -> bool:
-    design, q = evidence.design, ladder.driver.quantities
-    if slipped(evidence) & {*shunt.block.labels, *(step.block.label for step in ladder.series("L"))}:
-        return False
-    coils = [value_of(design, step.block) for step in ladder.series("L")]
-    capacitor, load = value_of(design, shunt.block), drivers_ohm(design, ladder)
-    if "re" not in q or "le" not in q or len(coils) != 1 or coils[0] is None or capacitor is None or load is None:
-        return False
-    ratio = capacitor / (q["le"].value / q["re"].value ** 2)
-    bound = evidence.bound(RULE)
-    return 1 / bound <= ratio <= bound and load * sqrt(capacitor / coils[0]) > LIVELY
-
-
-RULE = Rule("zobel-without-r", Severity.WARNING, "structure", check, Bound(2.0, units.PLAIN))
+RULE = Rule("zobel-without-r", Severity.WARNING, "structure", check, Bound(ZOBEL_SIZE, units.PLAIN))

@@ -56,8 +56,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import hertz, ohms
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, NotChecked, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
 from shuntwise.units import PLAIN
 
 HARD_DEG = 45.0
@@ -72,7 +73,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         return
     for feed in evidence.design.feeds:
         least, angle_deg = evidence.stress.least_load_at_angle(feed.name, HARD_DEG)
-        if not allowed.value <= least.ohm < evidence.bound(RULE) * allowed.value:
+        if not allowed.value <= least.ohm < RULE.limit(evidence) * allowed.value:
             continue  # below the least load another finding says so
         yield RULE.finding(
             allowed.span,

@@ -44,8 +44,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import hertz, ohms
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, NotChecked, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
 from shuntwise.units import PLAIN
 
 
@@ -55,7 +56,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     allowed, marked = amplifier.quantities.get("least"), amplifier.quantities.get("marked")
     if allowed is None:
         yield RULE.not_checked("the `least` load that the amplifier may drive")
-    share = evidence.bound(RULE)
+    share = RULE.limit(evidence)
     for feed in evidence.design.feeds:
         least = evidence.stress.least_load(feed.name)
         if allowed is not None and least.ohm < allowed.value:

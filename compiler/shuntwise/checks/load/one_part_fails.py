@@ -53,12 +53,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import driven_by, named, ohms, rated_at, watts
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.units import OHM
 
 if TYPE_CHECKING:
-    from shuntwise.checks.stress import Failure
+    from shuntwise.stress.stress import Failure
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -85,7 +86,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 def _harm(evidence: Evidence, failure: Failure) -> tuple[str, str] | None:
     """What the failure does, and how much, if that is worth telling."""
     state = "shorted" if failure.shorted else "open"
-    if failure.least_ohm < evidence.bound(RULE):
+    if failure.least_ohm < RULE.limit(evidence):
         return (
             f"with `{failure.label}` {state} the load at `{failure.feed}` falls to {ohms(failure.least_ohm)}",
             "the amplifier is as good as shorted then",

@@ -50,8 +50,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import hertz, ohms
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, NotChecked, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
 from shuntwise.units import HERTZ
 
 
@@ -63,7 +64,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         yield RULE.not_checked("the `least` load that the amplifier may drive")
         return
     for feed in evidence.design.feeds:
-        least = evidence.stress.least_load_above(feed.name, evidence.bound(RULE))
+        least = evidence.stress.least_load_above(feed.name, RULE.limit(evidence))
         if least.ohm < allowed.value <= evidence.stress.least_load(feed.name).ohm:
             yield RULE.finding(
                 allowed.span,

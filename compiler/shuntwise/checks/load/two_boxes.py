@@ -43,8 +43,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import ohms
-from shuntwise.checks.rule import Diagnostic, Evidence, NotChecked, Rule, Severity
+from shuntwise.checks.rule import Diagnostic, NotChecked, Rule, Severity
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:

@@ -53,9 +53,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import amperes, driven_by, hertz, ohms
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, NotChecked, Rule, Severity
-from shuntwise.checks.stress import Bare
+from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
+from shuntwise.stress.stress import Bare
 from shuntwise.units import HERTZ, PLAIN, write
 
 
@@ -71,7 +72,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     rated_a = stress.signal.sine_v / allowed.value
     for feed in evidence.design.feeds:
         for driver, (least, current_a) in stress.unplugged_loads(feed.name).items():
-            if driver in stress.bare or current_a <= evidence.bound(RULE) * rated_a:
+            if driver in stress.bare or current_a <= RULE.limit(evidence) * rated_a:
                 continue
             yield RULE.finding(
                 evidence.declared(driver),

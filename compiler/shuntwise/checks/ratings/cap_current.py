@@ -53,8 +53,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import ELECTROLYTIC, amperes, driven_by, named, rated_at, watts
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.units import WATT
 
 TAN_DELTA = 0.1
@@ -71,7 +72,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             if part.construction not in ELECTROLYTIC:
                 continue
             heat = bears.heat_w if "esr" in part.quantities else evidence.stress.loss_heat(part.label, TAN_DELTA)
-            if heat <= evidence.bound(RULE):
+            if heat <= RULE.limit(evidence):
                 continue
             headline = f"`{part.label}` carries {amperes(bears.programme_a)} r.m.s. and has to get rid of {watts(heat)}"
         yield RULE.finding(

@@ -46,8 +46,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import ELECTROLYTIC, hertz, named, next_rating, rated_at, volts
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.model.design import Part
 from shuntwise.units import PLAIN
 
@@ -81,7 +82,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 def _usual(evidence: Evidence, part: Part, peak_v: float) -> float:
     """The usual rating, as a multiple of the amplifier's peak; a part that never sees that needs less."""
     more = ELECTROLYTIC_NEEDS_MORE if part.construction in ELECTROLYTIC else 1.0
-    return evidence.bound(RULE) * more * min(peak_v, evidence.stress.signal.peak_v)
+    return RULE.limit(evidence) * more * min(peak_v, evidence.stress.signal.peak_v)
 
 
 def _finding(evidence: Evidence, part: Part, rating: str, bears: str, least: float, where: str) -> Diagnostic:

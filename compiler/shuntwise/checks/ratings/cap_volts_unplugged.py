@@ -52,13 +52,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import driven_by, named, next_rating, rated_at, volts
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, NotChecked, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
 from shuntwise.units import PLAIN
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
-    stress, margin = evidence.stress, evidence.bound(RULE)
+    stress, margin = evidence.stress, RULE.limit(evidence)
     rated = any(part.get("voltage") for part in stress.parts("capacitor"))
     for off, bare in stress.bare.items() if rated else ():
         yield RULE.not_checked(f"the `dcr` of {' and '.join(f'`{coil}`' for coil in bare.coils)}", off, *bare.coils)

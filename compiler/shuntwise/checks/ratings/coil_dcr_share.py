@@ -43,8 +43,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import named, rated_at
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
 from shuntwise.units import PLAIN
 
 NEARLY_DC_HZ = 0.1
@@ -62,7 +63,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     wanted = sum(power(d.name, d.nominal.value) for d in woofers if d.nominal is not None)
     coils = [part for part in evidence.circuit.fitted_parts if part.kind == "coil" and part.label in branches]
     shares = {part.label: power(part.label, part.get("dcr")) / wanted for part in coils} if wanted else {}
-    share, limit = sum(shares.values()), evidence.bound(RULE)
+    share, limit = sum(shares.values()), RULE.limit(evidence)
     if share <= limit * (1 + 1e-9):
         return
     most = max(shares.values())

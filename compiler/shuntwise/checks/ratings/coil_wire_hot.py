@@ -49,8 +49,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import pi, sqrt
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import driven_by, named, rated_at, watts
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, NotChecked, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
 from shuntwise.model.design import Part
 from shuntwise.units import GRAM, WATT, quotient
 
@@ -94,7 +95,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
             unknown.append(part.label)
             continue
         heat = evidence.stress.bears(part.label).heat_w
-        if heat <= evidence.bound(RULE) * gram:
+        if heat <= RULE.limit(evidence) * gram:
             continue
         yield RULE.finding(
             rated_at(evidence, part, "wire"),

@@ -44,8 +44,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import driven_by, rated_at, volts, watts
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.units import PLAIN
 
 
@@ -57,7 +58,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             continue
         programme_v = stress.bears(driver.name).programme_v
         power_w = programme_v**2 / driver.nominal.value
-        if power_w <= evidence.bound(RULE) * rating.value:
+        if power_w <= RULE.limit(evidence) * rating.value:
             continue
         yield RULE.finding(
             rated_at(evidence, driver, "power"),

@@ -42,13 +42,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import ELECTROLYTIC, named, rated_at, watts
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.units import WATT
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    amplifier, limit = evidence.amplifier, evidence.bound(RULE)
+    amplifier, limit = evidence.amplifier, RULE.limit(evidence)
     strong = amplifier is not None and amplifier.power is not None and amplifier.power.value > limit
     for ladder in evidence.structure.of_role("tweeter"):
         blocks = [step.block for step in ladder.parts if all(letter != "D" for letter, _ in step.block.ones)]

@@ -61,10 +61,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import pi
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import amperes, driven_by, named, rated_at
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.graph.circuit import Circuit, point_of
-from shuntwise.graph.topology import reached
+from shuntwise.graph.topology import pair_links, reached
 from shuntwise.model.design import Part
 from shuntwise.units import AMPERE, METRE, quotient, raised
 
@@ -76,9 +77,9 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             continue
         current_a = evidence.stress.programme_current(_beyond(evidence.circuit, part))
         density = current_a / (pi / 4 * wire**2)
-        if density <= evidence.bound(RULE):
+        if density <= RULE.limit(evidence):
             continue
-        least_mm = 1e3 * (current_a / evidence.bound(RULE) * 4 / pi) ** 0.5
+        least_mm = 1e3 * (current_a / RULE.limit(evidence) * 4 / pi) ** 0.5
         yield RULE.finding(
             rated_at(evidence, part, "wire"),
             f"`{part.label}` carries {amperes(current_a)} r.m.s., {density / 1e6:.1f} A/mm2 in this wire",
@@ -95,7 +96,7 @@ def _beyond(circuit: Circuit, link: Part) -> tuple[tuple[str, str], ...]:
     Empty where another wire leads around the link, which then shares its current in a way that nobody knows.
     """
     ends = point_of(link.label, "start"), point_of(link.label, "end")
-    wires = [(wire.first, wire.second) for wire in circuit.wires if wire.link != link.label]
+    wires = pair_links((wire.first, wire.second) for wire in circuit.wires if wire.link != link.label)
     for end in ends:
         side = reached(wires, end)
         if not side.isdisjoint(set(ends) - {end}):

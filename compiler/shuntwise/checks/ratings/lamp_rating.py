@@ -46,8 +46,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import driven_by, named, ohms, rated_at, volts
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
 from shuntwise.model.design import Part
 
 HOT_MAY_DIFFER = 0.25

@@ -45,8 +45,9 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import named, rated_at, volts
-from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
 from shuntwise.model.design import Part
 
 

@@ -42,8 +42,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import named, rated_at
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
 from shuntwise.graph.circuit import point_of
 from shuntwise.model.design import Part
 

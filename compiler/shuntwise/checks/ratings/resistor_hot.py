@@ -53,8 +53,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import driven_by, named, next_rating, rated_at, watts
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.units import PLAIN
 
 RATED_TO_C = 70.0
@@ -74,7 +75,7 @@ def warmest_air_c(share: float) -> float:
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    margin = evidence.bound(RULE)
+    margin = RULE.limit(evidence)
     for part in evidence.stress.parts("resistor"):
         rating = part.get("power")
         heat = evidence.stress.bears(part.label).heat_w

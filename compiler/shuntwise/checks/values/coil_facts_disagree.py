@@ -33,7 +33,8 @@ from collections.abc import Iterator
 from math import pi, sqrt
 
 from shuntwise import units
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 
 BROOKS = 1.6994e-6
 """L = 1.6994e-6 a N^2 (H) for mean radius a (m) and N turns: Brooks 1931, RP342."""
@@ -56,7 +57,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         if part.construction not in (None, "air core"):
             continue
         least, stated = least_resistance(part.value.value, quantities["wire"].value), quantities["dcr"].value
-        if LEEWAY * least <= stated <= evidence.bound(RULE) * least:
+        if LEEWAY * least <= stated <= RULE.limit(evidence) * least:
             continue
         side = "less than any" if stated < least else "far more than an"
         yield RULE.finding(

@@ -52,23 +52,22 @@ from math import log2
 
 from shuntwise import units
 from shuntwise.checks.bands import band
-from shuntwise.checks.intent.band_inside_out import inside_out
-from shuntwise.checks.pads import glows
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Label, Rule, Severity
-from shuntwise.checks.values.decimal_slip import slipped
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
+from shuntwise.structure.attenuators import glows
 
 HALF_DB = 6.0
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    if slipped(evidence):
+    if evidence.slips:
         return
     for lower, upper in evidence.structure.neighbours():
-        if any(glows(evidence.design, ladder) or inside_out(evidence, ladder) for ladder in (lower, upper)):
+        if any(glows(evidence.design, ladder) or evidence.inside_out(ladder) for ladder in (lower, upper)):
             continue
         ends = band(evidence.sweep, lower.driver.name).ends_hz(HALF_DB)
         begins = band(evidence.sweep, upper.driver.name).begins_hz(HALF_DB)
-        if ends is None or begins is None or log2(begins / ends) <= evidence.bound(RULE):
+        if ends is None or begins is None or log2(begins / ends) <= RULE.limit(evidence):
             continue
         low, high = (units.write(freq, units.HERTZ, 2) for freq in (ends, begins))
         yield RULE.finding(

@@ -53,20 +53,20 @@ from collections.abc import Iterator
 from math import log2
 
 from shuntwise import units
-from shuntwise.checks.crossovers import corner_hz
-from shuntwise.checks.pads import glows
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Label, Rule, Severity
-from shuntwise.checks.values.decimal_slip import slipped
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
+from shuntwise.structure.attenuators import glows
+from shuntwise.structure.crossovers import corner_hz
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    if slipped(evidence):
+    if evidence.slips:
         return
     for lower, upper in evidence.structure.neighbours():
         if glows(evidence.design, lower) or glows(evidence.design, upper) or lower.labels & upper.labels:
             continue
         ends, begins = corner_hz(evidence.design, lower, False), corner_hz(evidence.design, upper, True)
-        if ends is None or begins is None or log2(ends / begins) <= evidence.bound(RULE):
+        if ends is None or begins is None or log2(ends / begins) <= RULE.limit(evidence):
             continue
         low, high = (units.write(freq, units.HERTZ, 2) for freq in (begins, ends))
         yield RULE.finding(

@@ -51,13 +51,13 @@ from collections.abc import Iterator
 
 from shuntwise import units
 from shuntwise.checks.bands import band, sensitivity_difference
-from shuntwise.checks.pads import glows
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
-from shuntwise.checks.values.decimal_slip import slipped
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.structure.attenuators import glows
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    if slipped(evidence):
+    if evidence.slips:
         return
     ladders = [
         ladder
@@ -70,7 +70,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         gaps = []
         for other in ladders:
             louder = sensitivity_difference(other.driver, ladder.driver)
-            bound = evidence.bound(RULE) if louder is None else evidence.bound(RULE) / 2
+            bound = RULE.limit(evidence) if louder is None else RULE.limit(evidence) / 2
             if other.role != ladder.role:
                 gaps.append((levels[other.driver.name] + (louder or 0.0) - levels[name] - bound, other, bound))
         over, other, bound = max(gaps, key=lambda gap: gap[0], default=(0.0, ladder, 0.0))

@@ -57,16 +57,14 @@ import numpy as np
 
 from shuntwise import units
 from shuntwise.checks.bands import levels_db
-from shuntwise.checks.intent.taper_reversed import reversed_tapers
-from shuntwise.checks.intent.trap_undamped import traps
-from shuntwise.checks.intent.zobel_without_r import is_zobel_capacitor
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
-from shuntwise.checks.structure import Ladder
-from shuntwise.checks.values.decimal_slip import slipped
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.structure.ladders import Ladder
+from shuntwise.structure.traps import traps
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    if slipped(evidence):
+    if evidence.slips:
         return
     told: set[str] = set()
     for name, ladder in evidence.structure.ladders.items():
@@ -74,7 +72,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             continue
         level = levels_db(evidence.sweep, name)
         at = int(np.argmax(level))
-        if level[at] <= evidence.bound(RULE) or name in told:
+        if level[at] <= RULE.limit(evidence) or name in told:
             continue
         told |= {name, *ladder.twins}
         where = units.write(float(evidence.sweep.freq_hz[at]), units.HERTZ, 2)
@@ -90,9 +88,9 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 
 def _explained(evidence: Evidence, ladder: Ladder) -> bool:
     """Does another finding tell why this filter rings?"""
-    undamped = any(name == ladder.driver.name and "R" not in block.letters for block, name in traps(evidence))
-    zobel = any(is_zobel_capacitor(evidence, ladder, shunt) for shunt in ladder.across("C"))
-    return undamped or zobel or any(reversed_tapers(evidence, ladder))
+    undamped = any(name == ladder.driver.name and "R" not in block.letters for block, name in traps(evidence.structure))
+    zobel = any(evidence.makes_zobel(ladder, shunt) for shunt in ladder.across("C"))
+    return undamped or zobel or any(evidence.reversed_tapers(ladder))
 
 
 RULE = Rule("loaded-peak", Severity.WARNING, "settled", check, Bound(3.0, units.DECIBEL))

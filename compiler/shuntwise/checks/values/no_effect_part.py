@@ -51,10 +51,11 @@ import numpy as np
 
 from shuntwise import units
 from shuntwise.checks.bands import Real
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
-from shuntwise.checks.values.decimal_slip import bleeds, slipped
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.response.measures import FLOOR_DB
 from shuntwise.response.solve import Response
+from shuntwise.structure.slips import bleeds
 
 OPEN = {"R": 1e9, "L": 1e6, "C": 1e-18}
 BRIDGED = {"R": 1e-6, "L": 1e-12, "C": 10.0}
@@ -65,7 +66,7 @@ AUDIBLE_DB = -60.0
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    if slipped(evidence):
+    if evidence.slips:
         return
     candidates = [part.label for part in evidence.design.parts.values() if _counts(evidence, part.label)]
     if not candidates:
@@ -86,12 +87,12 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for number, label in enumerate(candidates):
         change = min(float(change[number]) for change in changes.values())
         row = _row(evidence, label)
-        if change < evidence.bound(RULE) and not told & row:
+        if change < RULE.limit(evidence) and not told & row:
             told |= row
             yield RULE.finding(
                 evidence.place(label),
                 f"`{label}` changes nothing",
-                label=f"with or without it, all levels stay within {evidence.bound(RULE):.2g} dB",
+                label=f"with or without it, all levels stay within {RULE.limit(evidence):.2g} dB",
                 why="mostly such a part is in the wrong place or has the wrong value",
                 help="look at its value and its leads, or save it",
                 subjects=(label, *sorted(row - {label})),
@@ -101,7 +102,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 def _counts(evidence: Evidence, label: str) -> bool:
     part = evidence.design.parts[label]
     element = evidence.network.element.get(label)
-    return element is not None and not bleeds(evidence, part)
+    return element is not None and not bleeds(evidence.circuit, part)
 
 
 def _row(evidence: Evidence, label: str) -> set[str]:

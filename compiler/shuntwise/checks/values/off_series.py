@@ -33,7 +33,8 @@ from collections.abc import Iterator
 from math import floor, log10
 
 from shuntwise import units
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
 from shuntwise.model.design import Part
 from shuntwise.model.findings import replace
 

@@ -50,9 +50,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise import units
-from shuntwise.checks.pads import load_ohm, nominal_ohm, series_resistors
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Label, Rule, Severity
-from shuntwise.checks.values.decimal_slip import slipped
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
+from shuntwise.structure.attenuators import load_ohm, nominal_ohm, series_resistors
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -63,9 +63,9 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         load, nominal = load_ohm(design, ladder), nominal_ohm(design.drivers, name)
         if len(pads) != 1 or any(step.block.letter in "LC" for step in pads[0].later_steps):
             continue
-        if slipped(evidence) & {pads[0].label, *pads[0].shunt_labels}:
+        if evidence.slips.keys() & {pads[0].label, *pads[0].shunt_labels}:
             continue
-        if load is None or nominal is None or abs(load / nominal - 1) <= evidence.bound(RULE):
+        if load is None or nominal is None or abs(load / nominal - 1) <= RULE.limit(evidence):
             continue
         (pad,) = pads
         (shunt, *_) = pad.shunt_labels

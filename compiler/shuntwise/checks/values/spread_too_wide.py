@@ -54,7 +54,8 @@ import numpy as np
 
 from shuntwise import units
 from shuntwise.checks.bands import Real, band, levels_db, sensitivity_difference
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Label, NotChecked, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Label, NotChecked, Rule, Severity
 
 if TYPE_CHECKING:
     from shuntwise.tolerance.draws import VaryingPart
@@ -90,7 +91,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         yield RULE.not_checked("parts that state their tolerance")
         return
     widest = max(_strays(evidence, parts), key=lambda stray: stray.decibel, default=None)
-    if widest is None or widest.decibel <= evidence.bound(RULE):
+    if widest is None or widest.decibel <= RULE.limit(evidence):
         return
     most = int(np.argmax(np.abs(widest.effects)))
     label, share = parts[most].label, float(widest.effects[most] ** 2 / (widest.effects**2).sum())

@@ -33,7 +33,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.model.design import Part
 from shuntwise.units import PLAIN
 
@@ -47,7 +48,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         tolerance = part.quantities.get("tolerance")
         if tolerance is None:
             continue
-        usual = _usual(part) * evidence.bound(RULE) / USUAL
+        usual = _usual(part) * RULE.limit(evidence) / USUAL
         if tolerance.value > usual * (1 + 1e-9):
             yield RULE.finding(
                 tolerance.span,

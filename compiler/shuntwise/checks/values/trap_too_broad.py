@@ -49,15 +49,17 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise import units
-from shuntwise.checks.intent.trap_undamped import trap_q, traps
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
-from shuntwise.checks.values.decimal_slip import slipped
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.structure.traps import trap_q, traps
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    for block, name in traps(evidence):
+    for block, name in traps(evidence.structure):
         q = trap_q(evidence.design, block)
-        if "R" not in block.letters or q is None or q >= evidence.bound(RULE) or slipped(evidence) & {*block.labels}:
+        if "R" not in block.letters or evidence.slips.keys() & {*block.labels}:
+            continue
+        if q is None or q >= RULE.limit(evidence):
             continue
         shown = ", ".join(f"`{label}`" for label in block.labels)
         yield RULE.finding(

@@ -52,9 +52,9 @@ from collections.abc import Iterator
 
 from shuntwise import units
 from shuntwise.checks.bands import band
-from shuntwise.checks.pads import glows
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
-from shuntwise.checks.values.decimal_slip import slipped
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.structure.attenuators import glows
 
 CORNER_DB = 3.0
 STEEP = 3
@@ -62,14 +62,14 @@ STEEP = 3
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    if slipped(evidence):
+    if evidence.slips:
         return
     for ladder in evidence.structure.of_role("tweeter"):
         name, resonance = ladder.driver.name, ladder.driver.quantities.get("fs")
         if resonance is None or glows(evidence.design, ladder):
             continue
         begins = band(evidence.sweep, name).begins_hz(CORNER_DB) or float(evidence.sweep.freq_hz[0])
-        bound = evidence.bound(RULE)
+        bound = RULE.limit(evidence)
         factor = 0.75 * bound if ladder.high_pass_order >= STEEP else bound
         if begins >= factor * resonance.value:
             continue

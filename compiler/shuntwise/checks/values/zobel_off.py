@@ -37,11 +37,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise import units
-from shuntwise.checks.intent.zobel_misplaced import is_row
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Rule, Severity
-from shuntwise.checks.structure import Ladder, Shunt
-from shuntwise.checks.values.decimal_slip import slipped
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.model.design import Quantity
+from shuntwise.structure.filters import is_row
+from shuntwise.structure.ladders import Ladder, Shunt
 
 LEAST, MOST = 0.8, 1.5
 """The resistor's window, in Re: common practice, no source."""
@@ -73,9 +73,9 @@ def _judge(evidence: Evidence, ladder: Ladder, shunt: Shunt) -> Iterator[Diagnos
     # Equal drivers side by side look like one of a share of the resistance and inductance.
     count = 1 + len(drivers)
     re, le = q["re"].value / count, q["le"].value / count
-    if (resistor.value < DAMPED * re and not ladder.across("C")) or slipped(evidence) & {*shunt.block.labels}:
+    if (resistor.value < DAMPED * re and not ladder.across("C")) or evidence.slips.keys() & {*shunt.block.labels}:
         return
-    bound, name = evidence.bound(RULE), ladder.driver.name
+    bound, name = RULE.limit(evidence), ladder.driver.name
     wanted = le / resistor.value**2
     if not LEAST * re <= resistor.value <= MOST * re:
         yield _finding(

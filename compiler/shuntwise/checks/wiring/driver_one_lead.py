@@ -28,8 +28,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.faults.account import misplaced_joints, other_pad
-from shuntwise.checks.rule import Confidence, Diagnostic, Evidence, Fix, Label, Rule, Severity
+from shuntwise.checks.rule import Confidence, Diagnostic, Fix, Label, Rule, Severity
 from shuntwise.diagnostics.diagnostic import Edit
 from shuntwise.graph.circuit import Wire
 

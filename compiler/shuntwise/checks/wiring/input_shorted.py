@@ -30,13 +30,14 @@ When to ignore it: never.
 
 from __future__ import annotations
 
-from collections import deque
 from collections.abc import Iterator
 
 from shuntwise import units as u
-from shuntwise.checks.faults.wording import chain_places, remedy, replaced_parts, replaced_places
-from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.remedies import chain_places, remedy, replaced_parts, replaced_places
+from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
 from shuntwise.graph.circuit import Edge
+from shuntwise.graph.topology import links, shortest_path
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -58,17 +59,11 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 
 def _bridged_by_parts(evidence: Evidence) -> Iterator[Diagnostic]:
     """Chains of resistors and lamps, each far below any load, from plus to minus."""
-    circuit, least = evidence.circuit, evidence.bound(RULE)
-    near: dict[str, list[Edge]] = {}
-    for edge in circuit.edges.values():
-        part = evidence.design.parts.get(edge.owner)
-        if part is None or part.kind not in ("resistor", "lamp") or part.value is None or edge.plus == edge.minus:
-            continue
-        if part.value.value <= least:
-            near.setdefault(edge.plus, []).append(edge)
-            near.setdefault(edge.minus, []).append(edge)
+    circuit, least = evidence.circuit, RULE.limit(evidence)
+    chains = [edge for edge in circuit.edges.values() if _all_but_wire(evidence, edge, least)]
+    near = links((edge.plus, edge.minus, edge) for edge in chains)
     for pair in evidence.design.feeds:
-        chain = _chain(near, circuit.pad(pair.name, "+"), circuit.pad(pair.name, "-"))
+        chain = shortest_path(near, circuit.pad(pair.name, "+"), circuit.pad(pair.name, "-"))
         if chain:
             yield RULE.finding(
                 evidence.place(chain[-1].owner),
@@ -81,18 +76,11 @@ def _bridged_by_parts(evidence: Evidence) -> Iterator[Diagnostic]:
             )
 
 
-def _chain(near: dict[str, list[Edge]], start: str, end: str) -> tuple[Edge, ...]:
-    """The shortest chain of edges between two different nets; empty if there is none."""
-    came: dict[str, tuple[Edge, ...]] = {start: ()}
-    waiting = deque([start])
-    while waiting:
-        net = waiting.popleft()
-        for edge in near.get(net, ()):
-            other = edge.minus if edge.plus == net else edge.plus
-            if other not in came:
-                came[other] = (*came[net], edge)
-                waiting.append(other)
-    return came.get(end, ())
+def _all_but_wire(evidence: Evidence, edge: Edge, least: float) -> bool:
+    part = evidence.design.parts.get(edge.owner)
+    if part is None or part.kind not in ("resistor", "lamp") or part.value is None or edge.plus == edge.minus:
+        return False
+    return part.value.value <= least
 
 
 RULE = Rule("input-shorted", Severity.ERROR, "circuit", check, Bound(0.1, u.OHM))

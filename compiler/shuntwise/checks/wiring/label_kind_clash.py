@@ -30,7 +30,8 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from shuntwise.checks.rule import Diagnostic, Evidence, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
 from shuntwise.model.kinds import KINDS
 
 _LABEL = re.compile(r"([A-Za-z]{1,2})\d+[a-z]?|([A-Z])[a-z]?")

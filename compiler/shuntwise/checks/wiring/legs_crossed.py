@@ -42,7 +42,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
 
 CLEARLY = 2.0
 """Voltages that differ by less than 6 dB are a matter of values, not of exchanged outputs."""

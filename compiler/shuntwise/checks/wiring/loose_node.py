@@ -35,8 +35,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.faults.open_end import OpenEnd
-from shuntwise.checks.rule import Confidence, Diagnostic, Evidence, Fix, Label, Rule, Severity
+from shuntwise.checks.rule import Confidence, Diagnostic, Fix, Label, Rule, Severity
 from shuntwise.model.findings import replace
 from shuntwise.syntax.words import nearest
 

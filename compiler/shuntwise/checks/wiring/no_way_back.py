@@ -45,13 +45,13 @@ When to ignore it: never.
 
 from __future__ import annotations
 
-from collections import deque
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.faults.dead import Dead
-from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
 from shuntwise.graph.circuit import point_of
-from shuntwise.graph.topology import neighbours
+from shuntwise.graph.topology import distances, pair_links
 from shuntwise.model.kinds import KINDS
 from shuntwise.source import Span
 
@@ -110,14 +110,8 @@ def _far_node(evidence: Evidence, dead: Dead, pad: str) -> str:
     if not _hangs_on_return(evidence, dead):
         return ""
     circuit = evidence.circuit
-    near = neighbours((edge.plus, edge.minus) for edge in dead.edges if edge.kind == "part")
-    distance, waiting = {circuit.net_of[pad]: 0}, deque([circuit.net_of[pad]])
-    while waiting:
-        net = waiting.popleft()
-        for other in near.get(net, ()):
-            if other not in distance and other != dead.contact:
-                distance[other] = distance[net] + 1
-                waiting.append(other)
+    near = pair_links((edge.plus, edge.minus) for edge in dead.edges if edge.kind == "part")
+    distance = distances(near, circuit.net_of[pad], (dead.contact,))
     nodes = [(steps, node) for net, steps in distance.items() if steps for node in circuit.nets[net].nodes]
     return max(nodes, default=(0, ""))[1]
 
@@ -128,22 +122,10 @@ def _far_pad(evidence: Evidence, dead: Dead, driver: str) -> str:
     for sign, other in ("+-", "-+"):
         if circuit.pad(driver, sign) == dead.contact:
             return driver + other
-    beside: dict[str, list[str]] = {}
-    for edge in dead.edges:
-        if edge.owner != driver:
-            beside.setdefault(edge.plus, []).append(edge.minus)
-            beside.setdefault(edge.minus, []).append(edge.plus)
-    seen, waiting = {dead.contact}, deque([dead.contact])
-    while waiting:
-        for net in beside.get(waiting.popleft(), ()):
-            if net not in seen:
-                seen.add(net)
-                waiting.append(net)
-                if net == circuit.pad(driver, "+"):
-                    return f"{driver}-"
-                if net == circuit.pad(driver, "-"):
-                    return f"{driver}+"
-    return f"{driver}+"
+    near = pair_links((edge.plus, edge.minus) for edge in dead.edges if edge.owner != driver)
+    from_contact = distances(near, dead.contact)
+    nearer = min("+-", key=lambda sign: from_contact.get(circuit.pad(driver, sign), len(dead.edges) + 1))
+    return driver + {"+": "-", "-": "+"}[nearer]
 
 
 def _best_place(evidence: Evidence, pad: str) -> Span:

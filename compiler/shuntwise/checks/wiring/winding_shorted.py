@@ -33,8 +33,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.faults.shorts import partners
-from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:

@@ -31,8 +31,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.checks.faults.wording import chain_places, remedy, replaced_parts, replaced_places
-from shuntwise.checks.rule import Diagnostic, Evidence, Label, Rule, Severity
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.remedies import chain_places, remedy, replaced_parts, replaced_places
+from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:

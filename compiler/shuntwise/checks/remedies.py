@@ -5,8 +5,9 @@ In: the evidence and a `Short`. Out: labels and words for a finding. Decides not
 
 from __future__ import annotations
 
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.faults.shorts import Short
-from shuntwise.checks.rule import Evidence, Label
+from shuntwise.checks.rule import Label
 
 
 def chain_places(short: Short) -> list[Label]:

@@ -1,0 +1,176 @@
+"""What rules may look at: one design in all its forms, each worked out when the first rule asks for it, and once.
+
+In: what the passes have made. Out: values, and where things stand in the text. It knows no rule: only the names under
+which a design may set the numbers that several rules share.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from typing import TYPE_CHECKING
+
+from shuntwise.graph.circuit import Circuit
+from shuntwise.model.design import Amplifier, Design, Driver
+from shuntwise.network.lower import Unlowered
+from shuntwise.network.network import Network
+from shuntwise.source import Span
+
+if TYPE_CHECKING:
+    from shuntwise.checks.faults.account import Faults
+    from shuntwise.response.solve import Response, Solver
+    from shuntwise.stress.stress import Lacking, Stress
+    from shuntwise.structure.ladders import Ladder, Shunt, Structure
+    from shuntwise.structure.slips import Slip
+
+
+@dataclass(frozen=True)
+class Evidence:
+    """All that rules may look at: one design (or one variant of it) in all its forms."""
+
+    design: Design
+    circuit: Circuit
+    lowered: Network | Unlowered
+
+    @property
+    def network(self) -> Network:
+        """The ideal elements; only for rules that need a network."""
+        assert isinstance(self.lowered, Network)
+        return self.lowered
+
+    @cached_property
+    def solver(self) -> Solver:
+        """The network compiled for solving, once for all rules."""
+        from shuntwise.response.solve import Solver
+
+        return Solver(self.network)
+
+    @cached_property
+    def sweep(self) -> Response:
+        """The network solved from 20 Hz to 20 kHz, 40 points a decade, once for all rules."""
+        import numpy as np
+
+        return self.solver.solve(np.geomspace(20, 20e3, 121))
+
+    @property
+    def wiring_read(self) -> bool:
+        """Could every word of the wiring be read? If not, any net may be joined to any other."""
+        return not (self.design.lost_wiring or self.design.unread or self.circuit.doubtful)
+
+    @property
+    def traceable(self) -> bool:
+        """Is the circuit of a size that a structure can be recognised in?"""
+        from shuntwise.structure.ladders import MOST_PARTS
+
+        return len(self.circuit.edges) <= MOST_PARTS
+
+    @cached_property
+    def structure(self) -> Structure:
+        """How each driver is fed; only for rules that need a structure."""
+        from shuntwise.structure.ladders import recognise
+
+        return recognise(self.circuit)
+
+    # --- patterns of which a design may set the numbers, under the name of the rule that they belong to
+
+    @cached_property
+    def slips(self) -> Mapping[str, Slip]:
+        """The parts of which the value looks off by a power of ten: what comes of them is no second finding."""
+        from shuntwise.structure.slips import FAR_OFF, slips
+
+        return slips(self.circuit, self.structure, self.limit("decimal-slip", FAR_OFF))
+
+    def makes_zobel(self, ladder: Ladder, shunt: Shunt) -> bool:
+        """Is a capacitor across a driver one that a Zobel lacks its resistor for?"""
+        from shuntwise.structure.filters import ZOBEL_SIZE, is_zobel_capacitor
+
+        size = self.limit("zobel-without-r", ZOBEL_SIZE)
+        return is_zobel_capacitor(self.design, ladder, shunt, self.slips, size)
+
+    def orders(self, lower: Ladder, upper: Ladder) -> tuple[int, int]:
+        """The orders of the two filters at a crossover: the lower's low-pass and the upper's high-pass."""
+        from shuntwise.structure.filters import ZOBEL_SIZE, orders
+
+        return orders(self.design, lower, upper, self.slips, self.limit("zobel-without-r", ZOBEL_SIZE))
+
+    def inside_out(self, ladder: Ladder) -> tuple[float, float] | None:
+        """The corners (Hz) of high-pass and low-pass, if the first lies above the second."""
+        from shuntwise.structure.filters import inside_out
+
+        return inside_out(self.design, ladder, self.slips)
+
+    def reversed_tapers(self, ladder: Ladder) -> tuple[tuple[str, str, tuple[float, float]], ...]:
+        """Pairs in the path, nearer to the amplifier first, in the wrong order of size; with their values (H or F)."""
+        from shuntwise.structure.filters import TAPER, reversed_tapers
+
+        return tuple(reversed_tapers(self.design, ladder, self.limit("taper-reversed", TAPER)))
+
+    @property
+    def stated_polarities(self) -> frozenset[str]:
+        """The drivers of which an `expect` line states the polarity."""
+        expectations = self.design.expectations
+        return frozenset(name for e in expectations if e.quantity == "polarity" for name in e.subjects)
+
+    @cached_property
+    def at_amplifier(self) -> Stress | Lacking:
+        """What the parts bear at the stated amplifier, or what is lacking to know it."""
+        from shuntwise.stress.stress import work_out
+
+        return work_out(self.design, self.solver)
+
+    @property
+    def stress(self) -> Stress:
+        """What the parts bear; only for rules that need it."""
+        from shuntwise.stress.stress import Stress
+
+        assert isinstance(self.at_amplifier, Stress)
+        return self.at_amplifier
+
+    @cached_property
+    def faults(self) -> Faults:
+        """What is wrong with the wiring, each fault given to one rule."""
+        from shuntwise.checks.faults.account import account
+
+        return account(self.circuit)
+
+    @property
+    def amplifier(self) -> Amplifier | None:
+        return self.design.amplifier
+
+    def limit(self, name: str, default: float) -> float:
+        """The number called `name`, as the design sets it, else `default`."""
+        setting = self.design.limits.get(name)
+        return setting.quantity.value if setting is not None else default
+
+    def drivers(self, role: str | None = None) -> tuple[Driver, ...]:
+        """The drivers, or those of one role."""
+        return tuple(driver for driver in self.design.drivers.values() if role is None or driver.role == role)
+
+    def place(self, name: str) -> Span:
+        """Where something is best pointed at: in the wiring, else where it is declared.
+
+        `name` is that of a part, driver, input, used network, node or pad.
+        """
+        for known in (self.circuit.spans, self.design.node_spans):
+            if known.get(name):
+                return known[name][0]
+        owner = name.rstrip("+-")
+        for pad in (f"{owner}+", f"{owner}-"):
+            if self.circuit.spans.get(pad):
+                return self.circuit.spans[pad][0]
+        return self.declared(owner)
+
+    def declared(self, owner: str) -> Span:
+        """Where a part, driver, input or network is declared; for the implied input where wiring begins."""
+        design = self.design
+        if owner in design.parts:
+            return design.parts[owner].name_span
+        if owner in design.drivers:
+            return design.drivers[owner].name_span
+        if owner in design.instance_spans:
+            return design.instance_spans[owner]
+        for pair in design.terminals:
+            if pair.name == owner and pair.span is not None:
+                return pair.span
+        return design.walks[0].stops[0].span if design.walks else Span(design.source, 0, 0)

@@ -1,0 +1,103 @@
+"""Which values look off by a power of ten.
+
+In: a design and its structure. Out: parts with the power of ten that mends them. Refuses to say what follows from it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterator, Mapping
+from dataclasses import dataclass
+from math import log10
+
+from shuntwise import units
+from shuntwise.graph.circuit import Circuit
+from shuntwise.model.design import Design, Part
+from shuntwise.structure.crossovers import Estimate, estimates, middle_hz
+from shuntwise.structure.ladders import Structure
+
+FAR_OFF = 4.5
+"""How many times the corner that a part speaks of may lie from those of its neighbours, if a design sets no limit."""
+
+WINDOWS = {
+    "series capacitor": (1e-6, 100e-6),
+    "capacitor": (0.1e-6, 470e-6),
+    "coil": (0.05e-3, 15e-3),
+    "resistor": (0.3, 100.0),
+}
+"""Where values lie (F, H, ohm): common practice, no source."""
+
+BLEEDER_OHM = 1e3
+"""From here on a resistor side by side with a capacitor is there to discharge it, not to shape anything."""
+
+MERE_LEAK_OHM = 4.7e3
+"""From here on a resistor shapes nothing, wherever it is."""
+
+
+@dataclass(frozen=True)
+class Slip:
+    """The power of ten that mends a value, and how it shows, in words."""
+
+    factor: float
+    why: str
+
+
+def slips(circuit: Circuit, structure: Structure, far_off: float = FAR_OFF) -> Mapping[str, Slip]:
+    """By part, every value that looks off by a power of ten."""
+    found = {label: Slip(factor, "no usual value for its place") for label, factor in _outside(circuit, structure)}
+    for estimate, middle in _far_off(circuit.design, structure, far_off, found.keys()):
+        shown = units.write(estimate.freq_hz, units.HERTZ, 2), units.write(middle, units.HERTZ, 2)
+        why = f"fits a corner at {shown[0]}, and the rest one at {shown[1]}"
+        found[estimate.label] = Slip(10.0 ** round(log10(estimate.freq_hz / middle)), why)
+    return found
+
+
+def bleeds(circuit: Circuit, part: Part) -> bool:
+    """Is this a resistor that discharges a capacitor beside it?"""
+    if part.kind != "resistor" or part.value is None or part.value.value < BLEEDER_OHM:
+        return False
+    ends = {circuit.net_of[f"{part.label}.start"], circuit.net_of[f"{part.label}.end"]}
+    return any(
+        {edge.plus, edge.minus} == ends
+        for edge in circuit.edges.values()
+        if edge.kind == "part" and circuit.design.parts[edge.owner].kind == "capacitor"
+    )
+
+
+def _outside(circuit: Circuit, structure: Structure) -> Iterator[tuple[str, float]]:
+    """Parts outside their window, with the power of ten that would bring them inside."""
+    in_path = {step.block.label for ladder in structure.of_role("tweeter", "mid") for step in ladder.series("C")}
+    for part in circuit.design.parts.values():
+        if not part.fitted or part.value is None:
+            continue
+        window = WINDOWS.get("series capacitor" if part.label in in_path else part.kind)
+        if window is None or _leaks(part) or bleeds(circuit, part):
+            continue
+        low, high = window
+        factor = 1.0
+        while part.value.value * factor < low and factor < 1e12:
+            factor *= 10
+        while part.value.value * factor > high and factor > 1e-12:
+            factor /= 10
+        if factor != 1:
+            yield part.label, factor
+
+
+def _leaks(part: Part) -> bool:
+    return part.kind == "resistor" and part.value is not None and part.value.value >= MERE_LEAK_OHM
+
+
+def _far_off(
+    design: Design, structure: Structure, far_off: float, told: Collection[str]
+) -> Iterator[tuple[Estimate, float]]:
+    """Estimates far from those of their crossover, each with the middle of them (Hz)."""
+    for lower, upper in structure.neighbours():
+        if lower.labels & upper.labels:
+            continue  # a part of both legs belongs to no one crossover
+        found = (*estimates(design, lower, False), *estimates(design, upper, True))
+        if len(found) < 3 or any(estimate.label in told for estimate in found):
+            continue
+        middle = middle_hz(found)
+        worst = max(found, key=lambda estimate: abs(log10(estimate.freq_hz / middle)))
+        off = abs(log10(worst.freq_hz / middle))
+        if off > log10(far_off) and abs(off - round(off)) < off / 2:
+            yield worst, middle

@@ -1,0 +1,72 @@
+"""Traps: coil and capacitor that take out one frequency, the right way round and the wrong one.
+
+In: a structure. Out: the parts of each trap, and its Q. Refuses to know what a good Q is.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from math import hypot, sqrt
+
+from shuntwise.graph.circuit import Circuit
+from shuntwise.model.design import Design
+from shuntwise.structure.blocks import Block
+from shuntwise.structure.ladders import Ladder, Structure
+
+
+def traps(structure: Structure) -> Iterator[tuple[Block, str]]:
+    """Coil and capacitor, with or without a resistor: groups in a path, rows across one; each with its driver."""
+    seen: set[tuple[str, ...]] = set()
+    for name, ladder in structure.ladders.items():
+        if name in structure.dc_paths:
+            continue
+        blocks = [s.block for s in ladder.steps if s.block.form == "group"]
+        blocks += [s.block for s in ladder.shunts if s.block.form == "chain" and not s.at_input]
+        for block in blocks:
+            if {*block.letters} - {"R"} == {"L", "C"} and all(b.letter for b in block.inner):
+                if block.labels not in seen:
+                    yield block, name
+                seen.add(block.labels)
+
+
+def trap_q(design: Design, block: Block) -> float | None:
+    """The Q of coil, capacitor and resistor by themselves: R sqrt(C/L) side by side, sqrt(L/C) / R in a row.
+
+    The coil's wire counts as well. None where a value is not known.
+    """
+    coil, cap = design.parts[block.one("L")], design.parts[block.one("C")]
+    if coil.value is None or cap.value is None:
+        return None
+    impedance = sqrt(coil.value.value / cap.value.value)
+    resistors = [design.parts[label].value for letter, label in block.ones if letter == "R"]
+    if any(resistor is None for resistor in resistors):
+        return None
+    ohms = [resistor.value for resistor in resistors if resistor]
+    wire = coil.get("dcr")
+    if block.form == "chain":
+        return impedance / max(sum(ohms) + wire, 1e-6)
+    admittance = sum(1 / ohm for ohm in ohms) + wire / hypot(wire, impedance) ** 2
+    return 1 / max(admittance * impedance, 1e-6)
+
+
+def traps_across(circuit: Circuit, ladder: Ladder) -> tuple[tuple[str, ...], ...]:
+    """Coil, capacitor and any resistor that the author has put side by side, as a group, across this driver."""
+    found = []
+    across = [one for shunt in ladder.across("LCR") for one in shunt.block.ones]
+    for group in circuit.groups:
+        ones = [one for one in across if one[1] in group]
+        if {"L", "C"} <= {letter for letter, _ in ones}:
+            found.append(tuple(label for _, label in sorted(ones, key=lambda one: "LCR".index(one[0]))))
+    return tuple(found)
+
+
+def traps_in_path(ladder: Ladder) -> tuple[tuple[str, ...], ...]:
+    """Coil, capacitor and resistor that follow one another in the path, with nothing across it between them."""
+    found = []
+    for index in range(len(ladder.steps) - 2):
+        steps = ladder.steps[index : index + 3]
+        if sorted(step.block.letter for step in steps) == ["C", "L", "R"] and not any(
+            shunt.block.a == steps[i].far for shunt in ladder.shunts for i in (0, 1)
+        ):
+            found.append(tuple(step.block.labels[-1] for step in steps))
+    return tuple(found)
