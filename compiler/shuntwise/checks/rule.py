@@ -53,6 +53,11 @@ class Rule:
     bound: Bound | None = None
     is_cause: bool = False
 
+    @property
+    def of_circuit(self) -> bool:
+        """Do its errors and warnings keep rules on numbers from telling what follows from them?"""
+        return self.needs in ("circuit", "faultless", "structure") or self.is_cause
+
     def finding(
         self,
         span: Span,

@@ -6,6 +6,7 @@ they lack. A waiver that waives nothing is itself a finding.
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass
 
@@ -28,32 +29,57 @@ class Checked:
 
 
 def run(rules: Iterable[Rule], evidence: Evidence) -> Checked:
-    """Run all rules on one design."""
+    """Run all rules on one design, stage by stage; in which order they are given is of no account."""
     found: list[Diagnostic] = []
     not_checked: list[NotChecked] = []
     sound = settled = True
+    stages: dict[int, list[Rule]] = defaultdict(list)
     for rule in rules:
-        if rule.check is None:
-            continue
-        obstacle = _obstacle(rule, evidence, sound, settled)
-        if obstacle is not None:
-            not_checked.append(obstacle)
-            continue
-        for result in _results(rule, rule.check, evidence):
-            if isinstance(result, Diagnostic):
-                found.append(result)
-                of_circuit = rule.needs in ("circuit", "faultless", "structure") or rule.is_cause
-                if of_circuit and result.severity is not Severity.ADVICE and not accepted(result, evidence):
-                    settled = False
-                    sound &= result.severity is not Severity.ERROR
-            else:
-                not_checked.append(result)
-    return _obey(found, not_checked, evidence.design.waivers)
+        if rule.check is not None:
+            stages[_stage(rule)].append(rule)
+    for _, together in sorted(stages.items()):
+        said = [result for rule in together for result in _run(rule, evidence, sound, settled)]
+        found += [result for result in said if isinstance(result, Diagnostic)]
+        not_checked += [result for result in said if isinstance(result, NotChecked)]
+        of_circuit = {rule.name for rule in together if rule.of_circuit}
+        told = [f for f in said if isinstance(f, Diagnostic) and f.name in of_circuit]
+        weighty = [f for f in told if f.severity is not Severity.ADVICE and not accepted(f, evidence)]
+        settled &= not weighty
+        sound &= not any(finding.severity is Severity.ERROR for finding in weighty)
+    return _obey(found, sorted(not_checked, key=lambda entry: (entry.name, entry.subjects)), evidence.design.waivers)
+
+
+def _stage(rule: Rule) -> int:
+    """When a rule runs: what it may take for sound has then been looked at.
+
+    First the wiring, then whether every driver is fed. Of the rules on structure those that find errors come first, as
+    what an error explains is not told as well. Mistakes that only solving shows come before the numbers that follow
+    from them.
+    """
+    if rule.needs == "faultless":
+        return 1
+    if rule.needs == "structure":
+        return 2 if rule.severity is Severity.ERROR else 3
+    if rule.needs in NUMBERS:
+        return 4 if rule.is_cause else 5
+    return 0
+
+
+NUMBERS = ("network", "sound", "settled", "stress")
+"""What a rule needs that looks at what solving gives."""
+
+
+def _run(rule: Rule, evidence: Evidence, sound: bool, settled: bool) -> Iterable[Diagnostic | NotChecked]:
+    obstacle = _obstacle(rule, evidence, sound, settled)
+    if obstacle is not None:
+        return (obstacle,)
+    assert rule.check is not None
+    return _results(rule, rule.check, evidence)
 
 
 def _results(rule: Rule, check: Check, evidence: Evidence) -> Iterable[Diagnostic | NotChecked]:
     """What one rule says. Where a network turns out to have no single solution, that is what it lacks."""
-    if rule.needs not in ("network", "sound", "settled", "stress"):
+    if rule.needs not in NUMBERS:
         return check(evidence)
     from shuntwise.response.pivoted import SingularNetwork
 
@@ -78,7 +104,7 @@ def _obstacle(rule: Rule, evidence: Evidence, sound: bool, settled: bool) -> Not
         if not evidence.structure.whole:
             unfed = evidence.structure.unfed
             return rule.not_checked(f"a way in which an input feeds {' and '.join(f'`{n}`' for n in unfed)}", *unfed)
-    if rule.needs in ("network", "sound", "settled", "stress") and isinstance(evidence.lowered, Unlowered):
+    if rule.needs in NUMBERS and isinstance(evidence.lowered, Unlowered):
         return rule.not_checked(evidence.lowered.lacks, *evidence.lowered.subjects)
     if rule.needs in ("sound", "stress") and not sound:
         return rule.not_checked("a circuit without errors")

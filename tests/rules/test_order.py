@@ -1,0 +1,64 @@
+"""The order of the registry says nothing: run backwards or shuffled, the rules find the same."""
+
+from __future__ import annotations
+
+import random
+
+import pytest
+
+from rules.compiling import OWN_NAME, loader
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.page import Example, page_of
+from shuntwise.checks.registry import CATALOGUE, PAGES, RULES
+from shuntwise.checks.run import Checked, run
+from shuntwise.graph.connect import connect
+from shuntwise.loading import loader as file_loader
+from shuntwise.model.include import Collected
+from shuntwise.model.resolve import resolve, variant_names
+from shuntwise.network.lower import lower
+from shuntwise.pipeline import read
+from shuntwise.source import Source
+from strangers.slips import MadeSlip, read_slips
+
+EXAMPLES = {
+    f"{name}-{kind}-{number}": example
+    for name in PAGES
+    for kind, examples in (("bad", page_of(name).bad), ("good", page_of(name).good))
+    for number, example in enumerate(examples)
+}
+
+
+def orders() -> list[list[str]]:
+    names = list(RULES)
+    shuffled = [random.Random(seed).sample(names, len(names)) for seed in (1, 2)]
+    return [names, names[::-1], *shuffled]
+
+
+def told(collected: Collected, names: list[str]) -> list[tuple[object, ...]]:
+    """Everything that is found, waived and left unchecked in a design and its variants."""
+    said: list[tuple[object, ...]] = []
+    for variant in (None, *variant_names(collected)):
+        design, _ = resolve(collected, variant=variant, catalogue=CATALOGUE)
+        circuit, _ = connect(design)
+        checked: Checked = run([RULES[name] for name in names], Evidence(design, circuit, lower(circuit)))
+        found = sorted((f.name, f.span.start, f.headline, f.severity.value) for f in checked.findings)
+        waived = sorted((f.name, f.span.start, f.headline) for f, _ in checked.waived)
+        said.append((variant, found, waived, checked.not_checked))
+    return said
+
+
+@pytest.mark.parametrize("example", EXAMPLES.values(), ids=EXAMPLES.keys())
+def test_an_example_of_a_page(example: Example) -> None:
+    collected, _ = read(example.source, loader(example.source, example.files), OWN_NAME)
+    usual, *others = (told(collected, names) for names in orders())
+    for other in others:
+        assert other == usual
+
+
+@pytest.mark.parametrize("slip", read_slips()[::3], ids=lambda slip: f"{slip.design}-{slip.part}")
+def test_a_slip_in_a_stranger_s_design(slip: MadeSlip) -> None:
+    source = Source(slip.path.name, slip.harmed)
+    collected, _ = read(source, file_loader(slip.path, slip.path.name))
+    usual, *others = (told(collected, names) for names in orders())
+    for other in others:
+        assert other == usual
