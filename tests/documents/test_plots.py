@@ -16,10 +16,11 @@ import numpy as np
 import pytest
 
 from documents.designs import ROOT, TWO_WAY, Compiled, example, one
-from shuntwise.documents.measured import measure
 from shuntwise.documents.plot_labels import Box, Placer, spread
 from shuntwise.documents.plot_page import LINES
 from shuntwise.documents.plots import Curve, Drawing, impedance_plot, impedance_range, level_range, response_plot
+from shuntwise.figures.nominal import Nominal
+from shuntwise.figures.usual import usual
 from shuntwise.response.solve import Solver
 
 FREQ = np.geomspace(20, 20000, 301)
@@ -28,11 +29,11 @@ SVG = "{http://www.w3.org/2000/svg}"
 
 def drawings(compilation: Compiled, **options: bool) -> tuple[Drawing, Drawing]:
     solver = Solver(compilation.lowered)
-    response, measured = solver.solve(FREQ), measure(solver)
     design = compilation.design
+    response, figures = solver.solve(FREQ), usual(Nominal(solver), design.drivers)
     return (
-        response_plot(response, design, measured, mark="0badcafe", **options),
-        impedance_plot(response, design, measured, mark="0badcafe"),
+        response_plot(response, design, figures, mark="0badcafe", **options),
+        impedance_plot(response, design, figures, mark="0badcafe"),
     )
 
 

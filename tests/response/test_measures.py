@@ -33,13 +33,13 @@ def test_grid_holds_both_ends_and_steps_evenly() -> None:
 def test_drivers_cross_where_the_alignment_says() -> None:
     """Both sections of a Butterworth pair are at 1/sqrt(2) at f."""
     (crossing,) = measures.crossings(butterworth_2(), "woofer", "tweeter", 20, 20e3)
-    assert crossing.freq_hz == pytest.approx(F, rel=1e-9)
-    assert crossing.level_db == pytest.approx(-10 * np.log10(2), abs=1e-8)
+    assert crossing == pytest.approx(F, rel=1e-9)
+    assert measures.level_db(butterworth_2(), "woofer", crossing) == pytest.approx(-10 * np.log10(2), abs=1e-8)
     assert measures.crossings(butterworth_2(), "woofer", "tweeter", 20, 1e3) == ()
     assert measures.crossings(butterworth_2(), "woofer", "woofer", 1e3, 3e3) == ()  # neither passes the other
     # A grid point that happens to be the crossing itself.
     (crossing,) = measures.crossings(butterworth_2(), "woofer", "tweeter", F / 2, F * 2)
-    assert crossing.freq_hz == pytest.approx(F, rel=1e-9)
+    assert crossing == pytest.approx(F, rel=1e-9)
 
 
 def test_corners_of_a_butterworth_section() -> None:
@@ -51,9 +51,6 @@ def test_corners_of_a_butterworth_section() -> None:
         assert corner == pytest.approx(F * x, rel=1e-8)
         (corner,) = measures.corners(solver, "tweeter", below, 100, 20e3, reference_db=0.0)
         assert corner == pytest.approx(F / x, rel=1e-8)
-    # With the greatest level in the band as reference: at 100 Hz the woofer is within 3e-5 dB of its passband.
-    (corner,) = measures.corners(solver, "woofer", 3.0, 100, 20e3)
-    assert corner == pytest.approx(F * (10**0.3 - 1) ** 0.25, rel=1e-4)
 
 
 def test_slopes_of_a_butterworth_section() -> None:
@@ -97,7 +94,8 @@ def test_bare_series_resonances_are_found_beside_other_legs() -> None:
 def test_level_and_peak() -> None:
     """The parallel resonance of L and C behind R: at its peak the whole source voltage."""
     solver = Solver(network(["V1 in 0", "R1 in a 100", "L1 a 0 1e-3", "C1 a 0 10e-6"], ["d a 0"]))
-    assert measures.peak_db(solver, "d", 100, 20e3) == pytest.approx(0, abs=1e-10)
+    freq_hz, level = measures.greatest_level(solver, "d", 100, 20e3)
+    assert level == pytest.approx(0, abs=1e-10) and freq_hz == pytest.approx(1 / (2 * np.pi * 1e-4), rel=1e-5)
     x = 2 * np.pi * 5000.0
     exact = 1 / (1 + 100 * (1 / (1j * x * 1e-3) + 1j * x * 10e-6))
     assert measures.level_db(solver, "d", 5000.0) == pytest.approx(20 * np.log10(abs(exact)), abs=1e-12)

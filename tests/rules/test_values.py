@@ -14,9 +14,9 @@ import pytest
 
 from rules import boxes
 from rules.boxes import changed, found_in
-from shuntwise.checks.bands import Band, _most_common
 from shuntwise.checks.values.coil_facts_disagree import BROOKS, COPPER, least_resistance
 from shuntwise.checks.values.off_series import E24, E96, nearest_in
+from shuntwise.figures.band import band_places, reference_db
 from shuntwise.structure.crossovers import BUTTERWORTH
 
 REFERENCE = Path(__file__).parents[1] / "reference"
@@ -186,8 +186,6 @@ def test_band_ignores_a_peak_and_a_notch() -> None:
     freq = np.geomspace(20, 20e3, 121)
     level = -20 * np.log10(np.hypot(1, 300 / freq))
     level += 5 * np.exp(-(np.log(freq / 6000) ** 2) / 0.02) - 12 * np.exp(-(np.log(freq / 2000) ** 2) / 0.02)
-    inside = np.flatnonzero(level > level.max() - 6)
-    band = Band(freq, level, _most_common(level[inside[0] : inside[-1] + 1]), int(inside[0]), int(inside[-1]))
-    assert band.reference_db == pytest.approx(0, abs=0.15)
-    assert band.begins_hz(3) == pytest.approx(300, rel=0.05)
-    assert band.ends_hz(3) is None
+    (first,), (last,) = band_places(level[:, None])
+    assert level[first - 1] <= level.max() - 6 < level[first] and last == freq.size - 1
+    assert reference_db(level[:, None]) == pytest.approx(0, abs=0.15)

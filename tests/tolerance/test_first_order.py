@@ -10,15 +10,16 @@ import pytest
 from engines.installed import needs
 from shuntwise.api import load, load_text, network
 from shuntwise.engines.ngspice import NGSPICE
+from shuntwise.figures.curves import solve_curves
+from shuntwise.figures.figure import Corner, Crossing, Figure, Impedance, Level, Slope
+from shuntwise.figures.nominal import Nominal
 from shuntwise.netlist.spice import emit
 from shuntwise.network.network import Network
 from shuntwise.network.sweep import Sweep
 from shuntwise.response.solve import Solver
-from shuntwise.tolerance.curves import solve_curves
 from shuntwise.tolerance.draws import VaryingPart, element_values, varying
-from shuntwise.tolerance.figures import Corner, Crossing, Figure, Impedance, Level, Slope
-from shuntwise.tolerance.first_order import impedance_effects, level_effects
-from shuntwise.tolerance.wanted import grid
+from shuntwise.tolerance.first_order import figure_effects, impedance_effects, level_effects
+from shuntwise.tolerance.grid import grid
 from tolerance.designs import SHOWCASE, TAPPED, sound
 
 STEP = 1e-3
@@ -90,8 +91,7 @@ def test_effects_on_figures_are_central_differences(figure: Figure) -> None:
     circuit = network(load(str(SHOWCASE)))
     solver, parts = Solver(circuit), varying(load(str(SHOWCASE)).design, circuit).parts
     freq = grid([figure])
-    nominal = solve_curves(solver, element_values(circuit, parts, np.zeros((len(parts), 1))), freq)
-    effects = figure.effects(solver, parts, nominal)
+    effects = figure_effects(solver, parts, figure.terms(Nominal(solver)))
     ends = np.concatenate((np.eye(len(parts)), -np.eye(len(parts))), axis=1) / 20
     values = figure.of(solve_curves(solver, element_values(circuit, parts, ends), freq))
     difference = (values[: len(parts)] - values[len(parts) :]) * 10

@@ -8,8 +8,8 @@ import pytest
 from shuntwise.api import load_text, network
 from shuntwise.checks.rule import Evidence
 from shuntwise.checks.values.spread_too_wide import RULE, _strays
+from shuntwise.figures.curves import solve_curves, square_to_db
 from shuntwise.response.solve import Solver
-from shuntwise.tolerance.curves import solve_curves, square_to_db
 from shuntwise.tolerance.draws import draw, element_values, varying
 
 TWO_WAY = """\

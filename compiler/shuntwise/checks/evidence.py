@@ -19,6 +19,7 @@ from shuntwise.source import Span
 
 if TYPE_CHECKING:
     from shuntwise.checks.faults.account import Faults
+    from shuntwise.figures.nominal import Nominal
     from shuntwise.response.solve import Response, Solver
     from shuntwise.stress.stress import Lacking, Stress
     from shuntwise.structure.ladders import Ladder, Shunt, Structure
@@ -47,11 +48,16 @@ class Evidence:
         return Solver(self.network)
 
     @cached_property
+    def figures(self) -> Nominal:
+        """The circuit's crossings, corners, levels and impedances, as everything else that tells them has them."""
+        from shuntwise.figures.nominal import Nominal
+
+        return Nominal(self.solver)
+
+    @property
     def sweep(self) -> Response:
         """The network solved from 20 Hz to 20 kHz, 40 points a decade, once for all rules."""
-        import numpy as np
-
-        return self.solver.solve(np.geomspace(20, 20e3, 121))
+        return self.figures.sweep
 
     @property
     def wiring_read(self) -> bool:

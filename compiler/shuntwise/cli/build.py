@@ -21,28 +21,30 @@ def run(options: argparse.Namespace) -> int:
     if not require_network(compilation):
         return FINDINGS
     from shuntwise.documents.mark import design_mark
-    from shuntwise.documents.measured import measure
     from shuntwise.documents.plots import impedance_plot, response_plot
     from shuntwise.documents.read_aloud import read_aloud
     from shuntwise.documents.summary import build_summary
     from shuntwise.documents.table import as_csv, response_rows
+    from shuntwise.figures.nominal import Nominal
+    from shuntwise.figures.usual import plain, usual
     from shuntwise.netlist.spice import emit
     from shuntwise.response.measures import grid
+    from shuntwise.stress.shares import shares
 
     design, lowered = compilation.design, compilation.lowered
     assert isinstance(lowered, Network)
     mark = design_mark([*compilation.texts, options.variant or "", *options.settings])
     with solving(compilation) as solver:
         response = solver.solve(grid(sweep.freq_from_hz, sweep.freq_to_hz, sweep.points_per_decade))
-        stated = {name: driver.quantities.get("sensitivity") for name, driver in design.drivers.items()}
-        sensitivity_db = {name: quantity.value for name, quantity in stated.items() if quantity is not None}
-        measured = measure(solver, sweep.freq_from_hz, sweep.freq_to_hz, sensitivity_db)
-        levels = response_plot(response, design, measured, mark=mark)
-        impedance = impedance_plot(response, design, measured, mark=mark)
+        figures = usual(Nominal(solver), design.drivers, sweep.freq_from_hz, sweep.freq_to_hz)
+        borne = shares(solver.solve(grid(sweep.freq_from_hz, sweep.freq_to_hz)))
+        levels = response_plot(response, design, figures, mark=mark)
+        impedance = impedance_plot(response, design, figures, mark=mark)
         table = as_csv(response_rows(response, lowered))
     summary = build_summary(
         design,
-        measured,
+        figures,
+        borne,
         findings=compilation.findings,
         not_checked=compilation.not_checked,
         waived=len(compilation.waived),
@@ -66,7 +68,8 @@ def run(options: argparse.Namespace) -> int:
         raise Refused(str(refusal), refusal.help) from None
     with screen(f"the files are in {folder}"):
         if options.json:
-            print(as_json({"folder": str(folder), "files": sorted(files), "mark": mark, **asdict(measured)}))
+            told = {**plain(figures), "shares": [asdict(share) for share in borne]}
+            print(as_json({"folder": str(folder), "files": sorted(files), "mark": mark, **told}))
         else:
             print(summary)
             print(visible(f"written to {folder}: {', '.join(sorted(files))}"))

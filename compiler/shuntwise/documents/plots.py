@@ -17,7 +17,6 @@ import numpy as np
 import numpy.typing as npt
 
 from shuntwise import units as u
-from shuntwise.documents.measured import CrossingFigures, LeastFigures, Measured, group_name
 from shuntwise.documents.plot_labels import Box, Placer, spread
 from shuntwise.documents.plot_page import (
     GREY,
@@ -31,6 +30,7 @@ from shuntwise.documents.plot_page import (
     line_style,
 )
 from shuntwise.documents.table import decibels, degrees, input_impedance
+from shuntwise.figures.usual import CrossingFigures, LeastFigures, Usual, group_name
 
 if TYPE_CHECKING:
     from shuntwise.model.design import Design, Expectation
@@ -69,7 +69,7 @@ class Curve:
 
 
 def response_plot(
-    response: Response, design: Design, measured: Measured, *, mark: str = "", phase: bool = False
+    response: Response, design: Design, figures: Usual, *, mark: str = "", phase: bool = False
 ) -> Drawing:
     """The level across every driver in dB over the input's 1 V, and its phase below if wanted.
 
@@ -78,7 +78,7 @@ def response_plot(
     names = [driver.name for driver in response.network.drivers]
     voltages = [response.driver_voltage(name) for name in names]
     levels = _curves(names, map(decibels, voltages))
-    notes = [crossing_note(crossing) for crossing in measured.crossings[:MOST_NOTES]]
+    notes = [crossing_note(crossing) for crossing in figures.crossings[:MOST_NOTES]]
     with drawing_settings():
         plot = Plot(response.freq_hz, plot_heading(design, "Level across each driver, for 1 V at the input", mark),
                      (2.3, 1) if phase else (1,), names)  # fmt: skip
@@ -94,16 +94,16 @@ def response_plot(
         return plot.page.save(f"Levels of {', '.join(names)} over frequency. {_said(notes)}")
 
 
-def impedance_plot(response: Response, design: Design, measured: Measured, *, mark: str = "") -> Drawing:
+def impedance_plot(response: Response, design: Design, figures: Usual, *, mark: str = "") -> Drawing:
     """Modulus and phase of the impedance at every input, the least modulus marked."""
     names = [feed.name for feed in response.network.feeds]
     impedances = [input_impedance(response, name) for name in names]
     sizes = _curves(names, map(np.abs, impedances))
-    notes = [least_note(least, named=len(names) > 1) for least in measured.least if isfinite(least.ohm)]
+    notes = [least_note(least, named=len(names) > 1) for least in figures.least if isfinite(least.impedance.value)]
     with drawing_settings():
         what = "Impedance at each input, the other amplifiers at rest" if len(names) > 1 else "Impedance at the input"
         plot = Plot(response.freq_hz, plot_heading(design, what, mark), (2.3, 1), names)
-        low, high, ticks = impedance_range(sizes, [least.ohm for least in measured.least])
+        low, high, ticks = impedance_range(sizes, [least.impedance.value for least in figures.least])
         panel = plot.panel(0, "impedance / ohm", (low, high), ticks, logarithmic=True)
         for expectation in design.expectations:
             panel.expected_impedance(expectation)
@@ -115,15 +115,18 @@ def impedance_plot(response: Response, design: Design, measured: Measured, *, ma
 
 
 def crossing_note(crossing: CrossingFigures) -> Note:
+    """Where curves cross; with sensitivities counted in, on the first driver's curve where both are as loud."""
     names = f"{group_name(crossing.first)} and {group_name(crossing.second)}"
-    where = f"cross at {u.write(crossing.freq_hz, u.HERTZ, 3)}, {crossing.level_db:z.1f} dB"
-    return Note(crossing.freq_hz, crossing.level_db, f"{names}\n{where}")
+    levels = " and ".join(dict.fromkeys(f"{level.value:z.1f} dB" for level in crossing.levels))
+    how = "as loud" if crossing.by_sensitivity else "cross"
+    where = f"{how} at {u.write(crossing.freq_hz, u.HERTZ, 3)}, {levels}"
+    return Note(crossing.freq_hz, crossing.levels[0].value, f"{names}\n{where}")
 
 
 def least_note(least: LeastFigures, *, named: bool) -> Note:
-    whose = f" of {least.input}" if named else ""
-    text = f"least{whose} {u.write(least.ohm, u.OHM, 3)}\nat {u.write(least.freq_hz, u.HERTZ, 3)}"
-    return Note(least.freq_hz, least.ohm, text)
+    whose, ohm = f" of {least.input}" if named else "", least.impedance.value
+    text = f"least{whose} {u.write(ohm, u.OHM, 3)}\nat {u.write(least.freq_hz, u.HERTZ, 3)}"
+    return Note(least.freq_hz, ohm, text)
 
 
 def _curves(names: Sequence[str], values: Iterable[Real]) -> list[Curve]:

@@ -13,9 +13,11 @@ from shuntwise import units as u
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
 from shuntwise.diagnostics.terminal import cell_width, visible, wrap
 from shuntwise.diagnostics.text import summary as counted
-from shuntwise.documents.measured import CrossingFigures, DriverFigures, LeastFigures, Measured, PassBand, group_name
+from shuntwise.figures.figure import Level, Slope
+from shuntwise.figures.nominal import HIGHEST_HZ, LOWEST_HZ
+from shuntwise.figures.usual import Corners, CrossingFigures, DriverFigures, Said, Usual, group_name
 from shuntwise.model.design import Amplifier, Design
-from shuntwise.response.measures import FLOOR_DB
+from shuntwise.stress.shares import Share
 
 WIDTH = 100
 
@@ -33,7 +35,8 @@ CAUTIONS = (
 
 def build_summary(
     design: Design,
-    measured: Measured,
+    figures: Usual,
+    shares: Sequence[Share],
     *,
     findings: Sequence[Diagnostic] = (),
     not_checked: Sequence[NotChecked] = (),
@@ -43,10 +46,11 @@ def build_summary(
     """The whole summary; it ends with a line end. `waived` counts findings that the design allows."""
     blocks = [
         _heading(design, mark),
-        _drivers(design, measured),
-        _crossings(measured.crossings),
-        _impedance(measured.least, design.amplifier),
-        _shares(design, measured),
+        _drivers(design, figures),
+        _slopes(figures),
+        _crossings(figures.crossings),
+        _impedance(figures, design.amplifier),
+        _shares(design, figures, shares),
         _findings(findings, not_checked, waived),
         ["Cautions", *(line for caution in CAUTIONS for line in hanging(caution))],
     ]
@@ -90,9 +94,9 @@ def amplifier_volt(amplifier: Amplifier | None) -> float | None:
 # --- levels and impedance
 
 
-def _drivers(design: Design, measured: Measured) -> list[str]:
-    heads = ("Drivers", "peak", "within 3 dB", "within 6 dB", "dB/octave an octave out")
-    known = {driver.name: driver for driver in measured.drivers}
+def _drivers(design: Design, figures: Usual) -> list[str]:
+    heads = ("Drivers", "in the band", "greatest", "3 dB below the band", "6 dB below")
+    known = {driver.name: driver for driver in figures.drivers}
     rows = [
         _driver_row(known[name]) if name in known else (f"  {name}", "not fed", "", "", "") for name in design.drivers
     ]
@@ -100,41 +104,60 @@ def _drivers(design: Design, measured: Measured) -> list[str]:
 
 
 def _driver_row(driver: DriverFigures) -> tuple[str, ...]:
-    if driver.peak_db < FLOOR_DB:
+    if driver.level is None or driver.greatest is None:
         return (f"  {driver.name}", "no voltage", "", "", "")
-    slopes = [f"{slope:+z.1f}" for slope in (driver.low_slope, driver.high_slope) if slope is not None]
-    return (
-        f"  {driver.name}",
-        f"{driver.peak_db:+z.1f} dB",
-        _band(driver.within_3_db),
-        _band(driver.within_6_db),
-        ", ".join(slopes),
-    )
+    three, six = (_corners(corners) for corners in driver.corners)
+    return (f"  {driver.name}", _level(driver.level), _level(driver.greatest), three, six)
 
 
-def _band(band: PassBand) -> str:
-    low, high = (None if freq is None else _value(freq, u.HERTZ) for freq in (band.low_hz, band.high_hz))
-    text = f"{low} to {high}" if low and high else f"from {low}" if low else f"to {high}" if high else "all of the band"
-    return text + (", dips" if band.dips else "")
+def _level(said: Said) -> str:
+    assert isinstance(said.figure, Level)
+    return f"{_decibels(said.value)} at {_value(said.figure.at_hz, u.HERTZ)}"
+
+
+def _decibels(level_db: float) -> str:
+    return f"{level_db:+z.1f} dB"
+
+
+def _corners(corners: Corners) -> str:
+    begins, ends = (None if end is None else _value(end.value, u.HERTZ) for end in (corners.begins, corners.ends))
+    if begins and ends:
+        text = f"{begins} to {ends}"
+    else:
+        text = f"from {begins}" if begins else f"to {ends}" if ends else "all of the band"
+    return text + (", dips" if corners.dips else "")
+
+
+def _slopes(figures: Usual) -> list[str]:
+    rows = []
+    for driver in figures.drivers:
+        for said in driver.slopes:
+            assert isinstance(said.figure, Slope)
+            span = f"from {_value(said.figure.from_hz, u.HERTZ)} to {_value(said.figure.to_hz, u.HERTZ)}"
+            rows.append((f"  {driver.name}", f"{said.value:+z.1f} dB/octave", span))
+    return ["Slopes beyond the corners", *aligned(rows, left={0, 2})] if rows else []
 
 
 def _crossings(crossings: Sequence[CrossingFigures]) -> list[str]:
-    lines = [
-        f"  {visible(group_name(c.first))} and {visible(group_name(c.second))} at {_value(c.freq_hz, u.HERTZ)}, "
-        f"{c.level_db:+z.1f} dB"
-        + (f"; with their sensitivities at {_value(c.heard_hz, u.HERTZ)}" if c.heard_hz else "")
-        for c in crossings
-    ]
-    return ["Crossings", *(lines or ["  none in the band"])]
+    return ["Crossings", *([f"  {_crossing(one)}" for one in crossings] or ["  none in the band"])]
 
 
-def _impedance(least: Sequence[LeastFigures], amplifier: Amplifier | None) -> list[str]:
+def _crossing(one: CrossingFigures) -> str:
+    names = f"{visible(group_name(one.first))} and {visible(group_name(one.second))}"
+    levels = " and ".join(dict.fromkeys(_decibels(level.value) for level in one.levels))
+    how = " as loud, with their sensitivities," if one.by_sensitivity else ""
+    return f"{names}{how} at {_value(one.freq_hz, u.HERTZ)}, {levels}"
+
+
+def _impedance(figures: Usual, amplifier: Amplifier | None) -> list[str]:
     lines = []
-    for figure in least:
-        text = f"least {_value(figure.ohm, u.OHM)} at {_value(figure.freq_hz, u.HERTZ)}"
-        lines.append(f"  {visible(figure.input)}: {text if isfinite(figure.ohm) else 'no current flows in'}")
+    whole = (figures.from_hz, figures.to_hz) == (LOWEST_HZ, HIGHEST_HZ)
+    span = "" if whole else f", from {_value(figures.from_hz, u.HERTZ)} to {_value(figures.to_hz, u.HERTZ)}"
+    for least in figures.least:
+        text = f"least {_value(least.impedance.value, u.OHM)} at {_value(least.freq_hz, u.HERTZ)}{span}"
+        lines.append(f"  {visible(least.input)}: {text if isfinite(least.impedance.value) else 'no current flows in'}")
     bound = amplifier.quantities.get("least") if amplifier is not None else None
-    if bound is not None and any(figure.ohm < bound.value for figure in least):
+    if bound is not None and any(least.impedance.value < bound.value for least in figures.least):
         lines.append(f"  That is below the {_value(bound.value, u.OHM)} that the amplifier may drive.")
     return ["Impedance", *lines]
 
@@ -142,12 +165,12 @@ def _impedance(least: Sequence[LeastFigures], amplifier: Amplifier | None) -> li
 # --- what the parts bear
 
 
-def _shares(design: Design, measured: Measured) -> list[str]:
+def _shares(design: Design, figures: Usual, shares: Sequence[Share]) -> list[str]:
     volt = amplifier_volt(design.amplifier)
     over = ["", "", "1 V:", "", ""] + ([f"{_value(volt, u.VOLT)}:", "", ""] if volt is not None else []) + [""]
     heads = ["Part", "", "V", "A", "W"] + (["V", "A", "W"] if volt is not None else []) + ["hottest at"]
     rows = []
-    for share in measured.shares:
+    for share in shares:
         part = design.parts.get(share.label)
         value = part.value if part is not None else None
         row = [f"  {share.label}", _value(value.value, value.dimension) if value is not None else ""]
@@ -155,7 +178,7 @@ def _shares(design: Design, measured: Measured) -> list[str]:
         if volt is not None:
             row += [f"{number:.3g}" for number in (share.volt * volt, share.ampere * volt, share.watt * volt**2)]
         rows.append([*row, "" if share.hottest_hz is None else _value(share.hottest_hz, u.HERTZ)])
-    band = f"{_value(measured.from_hz, u.HERTZ)} to {_value(measured.to_hz, u.HERTZ)}"
+    band = f"{_value(figures.from_hz, u.HERTZ)} to {_value(figures.to_hz, u.HERTZ)}"
     said = "for 1 V r.m.s. at every input"
     if volt is not None:
         said += f", and for {_value(volt, u.VOLT)} r.m.s., the amplifier's rated power as a plain sine"

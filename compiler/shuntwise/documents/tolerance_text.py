@@ -17,8 +17,8 @@ from shuntwise import units as u
 from shuntwise.diagnostics.terminal import wrap
 from shuntwise.documents.summary import WIDTH, aligned, hanging
 from shuntwise.documents.table import Column
+from shuntwise.figures.figure import Crossing, Figure
 from shuntwise.model.design import Design
-from shuntwise.tolerance.figures import Crossing, Figure
 from shuntwise.tolerance.spread import PERCENT, Band, FigureSpread, Spread, Yield
 
 MOST_PARTS = 3

@@ -3,8 +3,8 @@
 In: a `Solver`, a driver or input by name, and a band in Hz. Out: a few numbers. It refuses to know what the
 numbers should have been; that is for expectations and checks.
 
-Everything is found on a logarithmic grid first and then refined by solving again inside the bracket that the
-grid gave, so results do not depend on the grid, except that features narrower than its step can be missed.
+Everything is found on a logarithmic lattice first and then refined by solving again inside the bracket that it
+gave, so results do not depend on it, except that features narrower than its step can be missed.
 Levels are dB relative to the 1 V at the input.
 """
 
@@ -13,7 +13,6 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from itertools import pairwise
-from typing import cast
 
 import numpy as np
 
@@ -23,6 +22,9 @@ from shuntwise.response.tape import Complex, Real
 
 POINTS_PER_DECADE = 200
 """Step of the first look: 1/60 octave."""
+
+ANCHOR_HZ = 20.0
+"""From here the lattice is counted."""
 
 REFINEMENT = 33
 """Points by which a bracket is looked at again; each look narrows it 16 to 32 times."""
@@ -38,16 +40,8 @@ Curve = Callable[[Real], Real]
 
 
 @dataclass(frozen=True)
-class Crossing:
-    """A frequency where two drivers are at the same level (dB)."""
-
-    freq_hz: float
-    level_db: float
-
-
-@dataclass(frozen=True)
-class Least:
-    """The least magnitude of an impedance in a band (ohm), and where."""
+class Extreme:
+    """The least or greatest magnitude of an impedance in a band (ohm), and where."""
 
     ohm: float
     freq_hz: float
@@ -64,53 +58,51 @@ def grid(from_hz: float, to_hz: float, per_decade: int = POINTS_PER_DECADE) -> R
     return np.geomspace(from_hz, to_hz, steps + 1)
 
 
+def lattice(from_hz: float, to_hz: float) -> Real:
+    """Where figures are looked for between two frequencies: both, and all of 20 Hz x 10^(k/200) between them.
+
+    The points do not move with the ends, so a feature that is seen in a band is seen in every wider one.
+    """
+    first, last = (POINTS_PER_DECADE * np.log10(end / ANCHOR_HZ) for end in (from_hz, to_hz))
+    inner = np.arange(np.floor(first + 1e-6) + 1, np.ceil(last - 1e-6))
+    return np.concatenate(([from_hz], ANCHOR_HZ * 10 ** (inner / POINTS_PER_DECADE), [to_hz]))
+
+
 def level_db(solver: Solver, driver: str, freq_hz: float) -> float:
-    """The level of a driver at a frequency. Minus infinity only if its voltage is exactly zero."""
+    """The level of a driver at a frequency (dB), at least FLOOR_DB."""
     return float(_level(solver, driver)(np.array([freq_hz]))[0])
 
 
 def crossings(
     solver: Solver, first: str, second: str, from_hz: float, to_hz: float, louder_db: float = 0.0
-) -> tuple[Crossing, ...]:
-    """Every frequency in the band where the two drivers are equally loud, rising, to about 1e-9 of itself.
+) -> tuple[float, ...]:
+    """Every frequency (Hz) in the band where the two drivers are equally loud, rising, to about 1e-9 of itself.
 
-    `louder_db` is by how much the first is louder at the same voltage; the level returned is the first's. Where
-    they touch or run together without one passing the other, there is no crossing.
+    `louder_db` is by how much the first is louder at the same voltage. Where they touch or run together without one
+    passing the other, there is no crossing.
     """
-    level = _level(solver, first)
     gain = 10 ** (louder_db / 20)
 
     def difference(freq_hz: Real) -> Real:
         response = solver.solve(freq_hz)
         return gain * np.abs(response.driver_voltage(first)) - np.abs(response.driver_voltage(second))
 
-    return tuple(Crossing(freq, float(level(np.array([freq]))[0])) for freq in _zeros(difference, grid(from_hz, to_hz)))
+    return tuple(_zeros(difference, lattice(from_hz, to_hz)))
 
 
 def corners(
-    solver: Solver,
-    driver: str,
-    below_db: float,
-    from_hz: float,
-    to_hz: float,
-    reference_db: float | None = None,
+    solver: Solver, driver: str, below_db: float, from_hz: float, to_hz: float, reference_db: float
 ) -> tuple[float, ...]:
-    """Every frequency (Hz) where a driver's level passes through `below_db` under the reference, rising order.
+    """Every frequency (Hz) where a driver's level passes through `below_db` under the reference, rising order."""
+    level, target = _level(solver, driver), reference_db - below_db
+    return tuple(_zeros(lambda freq_hz: level(freq_hz) - target, lattice(from_hz, to_hz)))
 
-    The -3 dB corners are those for below_db = 3, the -6 dB corners those for 6. The reference is the level given or,
-    by default, the greatest level in the band: a peak at resonance or an L-pad are then taken with it.
-    """
+
+def greatest_level(solver: Solver, driver: str, from_hz: float, to_hz: float) -> tuple[float, float]:
+    """The frequency (Hz) at which a driver's level is greatest in the band, and the level there (dB)."""
     level = _level(solver, driver)
-    if reference_db is None:
-        reference_db = peak_db(solver, driver, from_hz, to_hz)
-    target = reference_db - below_db
-    return tuple(_zeros(lambda freq_hz: level(freq_hz) - target, grid(from_hz, to_hz)))
-
-
-def peak_db(solver: Solver, driver: str, from_hz: float, to_hz: float) -> float:
-    """The greatest level of a driver in the band (dB)."""
-    level = _level(solver, driver)
-    return -_least(lambda freq_hz: -level(freq_hz), grid(from_hz, to_hz))[1]
+    freq_hz, least = _least(lambda freq_hz: -level(freq_hz), lattice(from_hz, to_hz))
+    return freq_hz, -least
 
 
 def slope_db_per_octave(solver: Solver, driver: str, from_hz: float, to_hz: float) -> float:
@@ -156,22 +148,34 @@ def bare_resonances(solver: Solver, input_name: str, freq_hz: Real, values: Mapp
     return tuple(found)
 
 
-def least_impedance(solver: Solver, input_name: str, from_hz: float, to_hz: float) -> Least:
-    """The least magnitude of an input impedance in the band; the ends of the band count."""
+def least_impedance(solver: Solver, input_name: str, from_hz: float, to_hz: float) -> Extreme:
+    """The least magnitude of an input impedance in the band; the ends of the band count. Infinite without current."""
 
     def magnitude(freq_hz: Real) -> Real:
-        return 1 / np.abs(solver.solve(freq_hz).admittance(input_name))
+        with np.errstate(divide="ignore"):
+            return 1 / np.abs(solver.solve(freq_hz).admittance(input_name))
 
-    freq, ohm = _least(magnitude, grid(from_hz, to_hz))
-    return Least(ohm, freq)
+    freq, ohm = _least(magnitude, lattice(from_hz, to_hz))
+    return Extreme(ohm, freq)
+
+
+def greatest_impedance(solver: Solver, input_name: str, from_hz: float, to_hz: float) -> Extreme:
+    """The greatest magnitude of an input impedance in the band, infinite where no current flows in."""
+
+    def magnitude(freq_hz: Real) -> Real:
+        return np.abs(solver.solve(freq_hz).admittance(input_name))
+
+    freq, siemens = _least(magnitude, lattice(from_hz, to_hz))
+    return Extreme(1 / siemens if siemens else float("inf"), freq)
+
+
+def decibel(voltage: Complex) -> Real:
+    """The level of a voltage (dB re 1 V), at least FLOOR_DB: one that is zero has one too."""
+    return np.asarray(20 * np.log10(np.maximum(np.abs(voltage), 10 ** (FLOOR_DB / 20))), np.float64)
 
 
 def _level(solver: Solver, driver: str) -> Curve:
-    def level(freq_hz: Real) -> Real:
-        with np.errstate(divide="ignore"):
-            return cast(Real, 20 * np.log10(np.abs(solver.solve(freq_hz).driver_voltage(driver))))
-
-    return level
+    return lambda freq_hz: decibel(solver.solve(freq_hz).driver_voltage(driver))
 
 
 def _zeros(curve: Curve, freq_hz: Real) -> list[float]:

@@ -19,7 +19,7 @@ import numpy as np
 
 from shuntwise.model.design import Design, Part
 from shuntwise.network.network import Branch
-from shuntwise.response.measures import Least, bare_resonances, least_impedance
+from shuntwise.response.measures import Extreme, bare_resonances, least_impedance
 from shuntwise.response.solve import Response, Solver
 from shuntwise.response.stress import (
     BAND_HZ,
@@ -151,7 +151,7 @@ class Stress:
             self._bearings[owner] = self._bearing(self.working, owner, slice(None))
         return self._bearings[owner]
 
-    def least_load(self, feed: str) -> Least:
+    def least_load(self, feed: str) -> Extreme:
         """The least impedance at an input from 20 Hz to 20 kHz, copper cold."""
         return least_impedance(self.solver, feed, *BAND_HZ)
 
@@ -179,17 +179,17 @@ class Stress:
         response = solve_cases(self.solver, [{branch.through: ohm}], sweep())
         return self._bearing(response, label, slice(None)).programme_v
 
-    def least_load_above(self, feed: str, end_hz: float) -> Least:
+    def least_load_above(self, feed: str, end_hz: float) -> Extreme:
         """The least impedance from the end of the audible band to `end_hz`, copper cold."""
         return least_impedance(self.solver, feed, BAND_HZ[1], max(end_hz, 1.01 * BAND_HZ[1]))
 
-    def least_load_at_angle(self, feed: str, angle_deg: float) -> tuple[Least, float]:
+    def least_load_at_angle(self, feed: str, angle_deg: float) -> tuple[Extreme, float]:
         """The least impedance where its phase is beyond an angle, copper cold, and the phase there (degrees)."""
         admittance = self.working.admittance(feed)[0]
         phase_deg = -np.degrees(np.angle(admittance))
         ohm = np.where(np.abs(phase_deg) > angle_deg, _ohms(np.abs(admittance)), np.inf)
         at = int(ohm.argmin())
-        return Least(float(ohm[at]), float(self.working.freq_hz[at])), float(phase_deg[at])
+        return Extreme(float(ohm[at]), float(self.working.freq_hz[at])), float(phase_deg[at])
 
     # --- one driver unplugged
 
@@ -238,7 +238,7 @@ class Stress:
             for case, driver in enumerate(self.unplugged_drivers)
         }
 
-    def unplugged_loads(self, feed: str) -> dict[str, tuple[Least, float]]:
+    def unplugged_loads(self, feed: str) -> dict[str, tuple[Extreme, float]]:
         """By the driver that is off: the least impedance, and the programme's r.m.s. current (A) at an input."""
         if not self.unplugged_drivers:
             return {}
@@ -246,7 +246,7 @@ class Stress:
         least, amperes = _ohms(greatest(admittance)), self.signal.programme(admittance)
         freq_hz = self.unplugged.freq_hz[admittance.argmax(-1)]
         return {
-            driver: (Least(float(least[case]), float(freq_hz[case])), float(amperes[case]))
+            driver: (Extreme(float(least[case]), float(freq_hz[case])), float(amperes[case]))
             for case, driver in enumerate(self.unplugged_drivers)
         }
 

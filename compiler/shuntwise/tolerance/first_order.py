@@ -15,6 +15,7 @@ from math import log
 import numpy as np
 import numpy.typing as npt
 
+from shuntwise.figures.figure import Term
 from shuntwise.response.sensitivity import impedance_sensitivity, voltage_sensitivity
 from shuntwise.response.solve import Solver
 from shuntwise.tolerance.draws import VaryingPart
@@ -37,6 +38,16 @@ def impedance_effects(solver: Solver, parts: Sequence[VaryingPart], input_name: 
     impedance = response.impedance(input_name)
     slopes = _by_part(impedance_sensitivity(response, input_name), parts, impedance.shape)
     return np.asarray((slopes * impedance.conj()).real / np.abs(impedance))
+
+
+def figure_effects(solver: Solver, parts: Sequence[VaryingPart], terms: Sequence[Term]) -> Real:
+    """The effects on a figure by its first-order form, (parts,), in its unit; zero where it has no form."""
+    total = np.zeros(len(parts))
+    for of, subject in dict.fromkeys((term.of, term.subject) for term in terms):
+        own = [term for term in terms if (term.of, term.subject) == (of, subject)]
+        find = level_effects if of == "level" else impedance_effects
+        total += find(solver, parts, subject, [term.freq_hz for term in own]) @ [term.weight for term in own]
+    return total
 
 
 def _by_part(slopes: Mapping[str, Complex], parts: Sequence[VaryingPart], shape: tuple[int, ...]) -> Complex:

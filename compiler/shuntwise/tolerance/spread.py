@@ -24,10 +24,14 @@ from dataclasses import dataclass
 import numpy as np
 import numpy.typing as npt
 
+from shuntwise.figures.curves import Curves, Single, solve_curves, square_to_db, square_to_ohm
+from shuntwise.figures.expected import Proof, proofs
+from shuntwise.figures.figure import Figure
+from shuntwise.figures.nominal import Nominal
+from shuntwise.figures.usual import usual
 from shuntwise.model.design import Design, Expectation
 from shuntwise.network.network import Network
 from shuntwise.response.solve import Solver
-from shuntwise.tolerance.curves import Curves, Single, solve_curves, square_to_db, square_to_ohm
 from shuntwise.tolerance.draws import (
     Distribution,
     Varying,
@@ -37,9 +41,8 @@ from shuntwise.tolerance.draws import (
     standard_deviation,
     varying,
 )
-from shuntwise.tolerance.figures import Figure
-from shuntwise.tolerance.first_order import impedance_effects, level_effects
-from shuntwise.tolerance.wanted import figures, grid, proofs
+from shuntwise.tolerance.first_order import figure_effects, impedance_effects, level_effects
+from shuntwise.tolerance.grid import grid
 
 Real = npt.NDArray[np.float64]
 
@@ -156,10 +159,11 @@ def spread(
         raise NothingVaries
     solver = Solver(network)
     proved = proofs(design, [feed.name for feed in network.feeds])
-    wanted = figures(solver, proved)
+    circuit = Nominal(solver)
+    wanted = _wanted(proved, usual(circuit, design.drivers).of_builds)
     freq = grid(wanted)
     nominal = solve_curves(solver, element_values(network, parts, np.zeros((len(parts), 1))), freq)
-    effects = {figure: figure.effects(solver, parts, nominal) for figure in wanted}
+    effects = {figure: figure_effects(solver, parts, figure.terms(circuit)) for figure in wanted}
     every = len(parts) <= ALL_CORNERS
     offsets = _every_corner(len(parts)) if every else _corners(solver, parts, freq, list(effects.values()))
     corners = _Run(solver, element_values(network, parts, offsets), freq)
@@ -170,8 +174,7 @@ def spread(
     extremes = corners.figures(wanted)
     deviation = standard_deviation(distribution)
     spreads = tuple(
-        _figure(f, float(f.of(nominal)[0]), found[f], extremes[f], effects[f] * deviation, effects[f], parts)
-        for f in wanted
+        _figure(f, f.nominal(circuit), found[f], extremes[f], effects[f] * deviation, effects[f], parts) for f in wanted
     )
     met = [proof.met(found) for proof in proved]
     levels, impedances = _bands(run, corners, nominal)
@@ -189,6 +192,13 @@ def spread(
         offsets.shape[1],
         every,
     )
+
+
+def _wanted(proved: Sequence[Proof], usual: Sequence[Figure]) -> tuple[Figure, ...]:
+    """The figures of the expectations, then those that every design is asked for, unless it expects the same itself."""
+    expected = dict.fromkeys(wanted.figure for proof in proved for wanted in proof.wanted)
+    asked = {(type(figure), figure.subjects) for figure in expected}
+    return (*expected, *(figure for figure in usual if (type(figure), figure.subjects) not in asked))
 
 
 class _Run:

@@ -43,21 +43,16 @@ When to ignore it: never; change the line if the box is to do something else.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass
-from math import log
-
-import numpy as np
+from math import inf, isinf, isnan
 
 from shuntwise import units
-from shuntwise.checks.bands import band, sensitivity_difference
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, NotChecked, Rule, Severity
+from shuntwise.figures.expected import Wanted, proofs
+from shuntwise.figures.figure import Corner, Crossing, Figure, Impedance, Level, Slope, search_hz
 from shuntwise.model.design import Expectation
-from shuntwise.response import measures
-
-LOWEST_HZ, HIGHEST_HZ = 20.0, 20e3
-"""The band in which an expectation holds that states none."""
 
 
 @dataclass(frozen=True)
@@ -69,7 +64,9 @@ class Unmet:
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
-    fed = {driver.name for driver in evidence.network.drivers} | {feed.name for feed in evidence.network.feeds}
+    inputs = [feed.name for feed in evidence.network.feeds]
+    fed = {driver.name for driver in evidence.network.drivers} | {*inputs}
+    wanted = {proof.expectation.span: proof.wanted for proof in proofs(evidence.design, inputs)}
     for expectation in evidence.design.expectations:
         lost = [name for name in expectation.subjects if name not in fed]
         if expectation.quantity == "polarity":
@@ -80,7 +77,10 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         if lost:
             yield RULE.not_checked(f"a way in which an input feeds `{lost[0]}`", *lost)
             continue
-        unmet = PROOFS[expectation.quantity](evidence, expectation)
+        if expectation.quantity == "polarity":
+            unmet = _polarity(evidence, expectation)
+        else:
+            unmet = next(filter(None, (_off(evidence, expectation, one) for one in wanted[expectation.span])), None)
         if unmet is not None:
             yield RULE.finding(
                 expectation.span,
@@ -92,87 +92,49 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
             )
 
 
-def _crossing(evidence: Evidence, expectation: Expectation) -> Unmet | None:
-    first, second = expectation.subjects
-    at, within = expectation.clauses["at"].value, expectation.clauses["within"].value
-    drivers = evidence.design.drivers
-    louder = sensitivity_difference(drivers[first], drivers[second]) or 0.0
-    low, high = min(LOWEST_HZ, at / 2), max(HIGHEST_HZ, at * 2)
-    found = [c.freq_hz for c in measures.crossings(evidence.solver, first, second, low, high, louder)]
-    real = _nearest(found, at)
-    if real is None:
-        return Unmet(f"`{first}` and `{second}` do not cross at all between {_hertz(low)} and {_hertz(high)}")
-    if abs(real / at - 1) <= within:
+def _off(evidence: Evidence, expectation: Expectation, wanted: Wanted) -> Unmet | None:
+    real = wanted.figure.nominal(evidence.figures)
+    if wanted.met(real):
         return None
-    return Unmet(f"`{first}` and `{second}` cross at {_hertz(real)}, not at {_hertz(at)} {_within(expectation)}")
+    said, asked = _said(evidence, wanted.figure, real), _asked(expectation, wanted)
+    return Unmet(said if isnan(real) else f"{said}, not {asked}")
 
 
-def _corner(evidence: Evidence, expectation: Expectation) -> Unmet | None:
-    (name,) = expectation.subjects
-    at, within = expectation.clauses["at"].value, expectation.clauses["within"].value
-    below = abs(expectation.clauses["is"].value) if "is" in expectation.clauses else 3.0
-    reference = band(evidence.sweep, name).reference_db
-    low, high = min(LOWEST_HZ, at / 2), max(HIGHEST_HZ, at * 2)
-    real = _nearest(measures.corners(evidence.solver, name, below, low, high, reference), at)
-    if real is None:
-        return Unmet(f"`{name}` has no corner between {_hertz(low)} and {_hertz(high)}")
-    if abs(real / at - 1) <= within:
-        return None
-    return Unmet(f"the corner of `{name}` is at {_hertz(real)}, not at {_hertz(at)} {_within(expectation)}")
+def _said(evidence: Evidence, figure: Figure, real: float) -> str:
+    """What came out, as a sentence."""
+    match figure:
+        case Crossing(subjects=(first, second), near_hz=near):
+            low, high = map(_hertz, search_hz(near))
+            if isnan(real):
+                return f"`{first}` and `{second}` do not cross at all between {low} and {high}"
+            return f"`{first}` and `{second}` cross at {_hertz(real)}"
+        case Corner(subjects=(name,), near_hz=near):
+            low, high = map(_hertz, search_hz(near))
+            if isnan(real):
+                return f"`{name}` has no corner between {low} and {high}"
+            return f"the corner of `{name}` is at {_hertz(real)}"
+        case Level(subjects=(name,), at_hz=at_hz):
+            return f"the level of `{name}` is {_decibel(real)} at {_hertz(at_hz)}"
+        case Slope(subjects=(name,), from_hz=low_hz, to_hz=high_hz):
+            span = f"from {_hertz(low_hz)} to {_hertz(high_hz)}"
+            return f"the level of `{name}` changes by {real:.3g} dB/octave {span}"
+        case Impedance(subjects=(name,)):
+            where = f" at `{name}`" if len(evidence.network.feeds) > 1 else ""
+            ohms = "without bound" if isinf(real) else units.write(real, units.OHM, 3)
+            return f"the impedance{where} is {ohms} at {_hertz(figure.place(evidence.figures).freq_hz)}"
+    raise AssertionError(figure)
 
 
-def _impedance(evidence: Evidence, expectation: Expectation) -> Unmet | None:
+def _asked(expectation: Expectation, wanted: Wanted) -> str:
+    """What the line asks for."""
     clauses = expectation.clauses
-    low = clauses["from"].value if "from" in clauses else LOWEST_HZ
-    high = clauses["to"].value if "to" in clauses else HIGHEST_HZ
-    for name in expectation.subjects or tuple(feed.name for feed in evidence.network.feeds):
-        if "above" in clauses:
-            least = measures.least_impedance(evidence.solver, name, low, high)
-            if least.ohm < clauses["above"].value:
-                wanted = f"above {clauses['above'].text}"
-                return Unmet(_impedance_text(evidence, name, least.ohm, least.freq_hz, wanted))
-        if "below" in clauses:
-            freq = measures.grid(low, high)
-            admittance = np.abs(evidence.solver.solve(freq).admittance(name))
-            at = int(np.argmin(admittance))
-            greatest = 1 / max(float(admittance[at]), 1e-12)
-            if greatest > clauses["below"].value:
-                wanted = f"below {clauses['below'].text}"
-                return Unmet(_impedance_text(evidence, name, greatest, float(freq[at]), wanted))
-    return None
-
-
-def _impedance_text(evidence: Evidence, name: str, ohm: float, freq_hz: float, wanted: str) -> str:
-    where = f" at `{name}`" if len(evidence.network.feeds) > 1 else ""
-    return f"the impedance{where} is {units.write(ohm, units.OHM, 3)} at {_hertz(freq_hz)}, not {wanted}"
-
-
-def _level(evidence: Evidence, expectation: Expectation) -> Unmet | None:
-    (name,) = expectation.subjects
-    clauses = expectation.clauses
-    at = clauses["at"].value
-    real = measures.level_db(evidence.solver, name, at)
-    said = f"the level of `{name}` is {_decibel(real)} at {_hertz(at)}"
-    if "is" in clauses and not abs(real - clauses["is"].value) <= clauses["within"].value:
-        return Unmet(f"{said}, not {_decibel(clauses['is'].value)} {_within(expectation)}")
-    if "above" in clauses and not real > clauses["above"].value:
-        return Unmet(f"{said}, not above {_decibel(clauses['above'].value)}")
-    if "below" in clauses and not real < clauses["below"].value:
-        return Unmet(f"{said}, not below {_decibel(clauses['below'].value)}")
-    return None
-
-
-def _slope(evidence: Evidence, expectation: Expectation) -> Unmet | None:
-    (name,) = expectation.subjects
-    clauses = expectation.clauses
-    low, high, wanted = clauses["from"].value, clauses["to"].value, clauses["is"].value
-    real = measures.slope_db_per_octave(evidence.solver, name, low, high)
-    if abs(real - wanted) <= clauses["within"].value:
-        return None
-    return Unmet(
-        f"the level of `{name}` changes by {real:.3g} dB/octave from {_hertz(low)} to {_hertz(high)}, "
-        f"not by {wanted:.3g} dB/octave {_within(expectation)}"
-    )
+    if wanted.high == inf and "above" in clauses:
+        return f"above {clauses['above'].text}"
+    if "below" in clauses and wanted.low in (0.0, -inf):
+        return f"below {clauses['below'].text}"
+    middle = clauses["at"] if isinstance(wanted.figure, Crossing | Corner) else clauses["is"]
+    how = {Crossing: "at ", Corner: "at ", Slope: "by "}.get(type(wanted.figure), "")
+    return f"{how}{middle.text} within {clauses['within'].text}"
 
 
 def _polarity(evidence: Evidence, expectation: Expectation) -> Unmet | None:
@@ -191,30 +153,12 @@ def _polarity(evidence: Evidence, expectation: Expectation) -> Unmet | None:
     return Unmet(f"{names} {verb} {words[real]}, not {wanted}", "turn the leads of a driver round")
 
 
-PROOFS: dict[str, Callable[[Evidence, Expectation], Unmet | None]] = {
-    "crossing": _crossing,
-    "corner": _corner,
-    "impedance": _impedance,
-    "level": _level,
-    "slope": _slope,
-    "polarity": _polarity,
-}
-
-
-def _nearest(found: list[float] | tuple[float, ...], at: float) -> float | None:
-    return min(found, key=lambda freq: abs(log(freq / at)), default=None)
-
-
 def _hertz(freq_hz: float) -> str:
     return units.write(freq_hz, units.HERTZ, 3)
 
 
 def _decibel(level_db: float) -> str:
     return f"{level_db:.3g} dB"
-
-
-def _within(expectation: Expectation) -> str:
-    return f"within {expectation.clauses['within'].text}"
 
 
 RULE = Rule("expectation-unmet", Severity.ERROR, "sound", check)

@@ -51,7 +51,6 @@ from collections.abc import Iterator
 from math import log2
 
 from shuntwise import units
-from shuntwise.checks.bands import band
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
 from shuntwise.structure.attenuators import glows
@@ -65,8 +64,8 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for lower, upper in evidence.structure.neighbours():
         if any(glows(evidence.design, ladder) or evidence.inside_out(ladder) for ladder in (lower, upper)):
             continue
-        ends = band(evidence.sweep, lower.driver.name).ends_hz(HALF_DB)
-        begins = band(evidence.sweep, upper.driver.name).begins_hz(HALF_DB)
+        _, ends, _ = evidence.figures.edges(lower.driver.name, HALF_DB)
+        begins, _, _ = evidence.figures.edges(upper.driver.name, HALF_DB)
         if ends is None or begins is None or log2(begins / ends) <= RULE.limit(evidence):
             continue
         low, high = (units.write(freq, units.HERTZ, 2) for freq in (ends, begins))

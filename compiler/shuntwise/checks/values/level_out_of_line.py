@@ -50,9 +50,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise import units
-from shuntwise.checks.bands import band, sensitivity_difference
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.figures.figure import sensitivity_difference
 from shuntwise.structure.attenuators import glows
 
 
@@ -64,7 +64,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         for ladder in evidence.structure.of_role("woofer", "mid", "tweeter")
         if not glows(evidence.design, ladder)
     ]
-    levels = {ladder.driver.name: band(evidence.sweep, ladder.driver.name).reference_db for ladder in ladders}
+    levels = {ladder.driver.name: evidence.figures.band(ladder.driver.name).reference_db for ladder in ladders}
     for ladder in ladders:
         name = ladder.driver.name
         gaps = []

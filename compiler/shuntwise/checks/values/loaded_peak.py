@@ -56,7 +56,6 @@ from collections.abc import Iterator
 import numpy as np
 
 from shuntwise import units
-from shuntwise.checks.bands import levels_db
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.structure.ladders import Ladder
@@ -70,7 +69,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for name, ladder in evidence.structure.ladders.items():
         if _explained(evidence, ladder):
             continue
-        level = levels_db(evidence.sweep, name)
+        level = evidence.figures.levels_db(name)
         at = int(np.argmax(level))
         if level[at] <= RULE.limit(evidence) or name in told:
             continue

@@ -50,9 +50,9 @@ from collections.abc import Iterator
 import numpy as np
 
 from shuntwise import units
-from shuntwise.checks.bands import Real
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.figures.band import Real
 from shuntwise.response.measures import FLOOR_DB
 from shuntwise.response.solve import Response
 from shuntwise.structure.slips import bleeds

@@ -53,9 +53,10 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from shuntwise import units
-from shuntwise.checks.bands import Real, band, levels_db, sensitivity_difference
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Label, NotChecked, Rule, Severity
+from shuntwise.figures.band import Real
+from shuntwise.figures.figure import louder_db
 
 if TYPE_CHECKING:
     from shuntwise.tolerance.draws import VaryingPart
@@ -110,34 +111,33 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
 def _strays(evidence: Evidence, parts: tuple[VaryingPart, ...]) -> Iterator[Stray]:
     from shuntwise.tolerance.first_order import level_effects
 
-    sweep, solver = evidence.sweep, evidence.solver
-    levels, effects = {}, {}
-    for driver in evidence.network.drivers:
-        name = driver.name
-        if not sweep.driver_voltage(name).any():
-            continue
-        levels[name] = levels_db(sweep, name)
-        effects[name] = level_effects(solver, parts, name, sweep.freq_hz)
-        own = band(sweep, name)
-        yield _widest(effects[name], sweep.freq_hz, range(own.first, own.last + 1), f"the level of `{name}`", (name,))
-    for first, second in combinations(levels, 2):
-        drivers = evidence.design.drivers
-        louder = sensitivity_difference(drivers[first], drivers[second]) or 0.0
-        above = levels[first] + louder > levels[second]
-        heard = np.all([levels[name] > levels[name].max() - CROSSING_DB for name in (first, second)], axis=0)
-        places = np.flatnonzero((above[1:] != above[:-1]) & heard[1:])
-        if places.size:
+    figures, solver, drivers = evidence.figures, evidence.solver, evidence.design.drivers
+    freq_hz = figures.sweep.freq_hz
+    fed = [d.name for d in evidence.network.drivers if figures.sweep.driver_voltage(d.name).any()]
+    for name in fed:
+        band = figures.band(name)
+        inside = freq_hz[(freq_hz >= band.from_hz) & (freq_hz <= band.to_hz)]
+        yield _widest(level_effects(solver, parts, name, inside), inside, f"the level of `{name}`", (name,))
+    for first, second in combinations(fed, 2):
+        loud_db = [figures.levels_db(name).max() - CROSSING_DB for name in (first, second)]
+        heard = [
+            freq
+            for freq in figures.crossings(first, second, louder_db(drivers, first, second))
+            if all(figures.level_db(n, freq) > least for n, least in zip((first, second), loud_db, strict=True))
+        ]
+        if heard:
             what = f"how loud `{first}` is against `{second}` where they cross"
-            yield _widest(effects[first] - effects[second], sweep.freq_hz, places.tolist(), what, (first, second))
+            effects = level_effects(solver, parts, first, heard) - level_effects(solver, parts, second, heard)
+            yield _widest(effects, np.array(heard), what, (first, second))
 
 
-def _widest(effects: Real, freq_hz: Real, places: range | list[int], what: str, drivers: tuple[str, ...]) -> Stray:
-    """Where among `places` two boxes may differ most; `effects` are (parts, frequencies)."""
+def _widest(effects: Real, freq_hz: Real, what: str, drivers: tuple[str, ...]) -> Stray:
+    """At which of some frequencies two boxes may differ most; `effects` are (parts, frequencies)."""
     from shuntwise.tolerance.draws import standard_deviation
 
-    spread = PAIRS * standard_deviation("uniform") * np.sqrt((effects**2).sum(axis=0))
-    at = max(places, key=lambda place: float(spread[place]))
-    return Stray(float(spread[at]), what, float(freq_hz[at]), drivers, effects[:, at])
+    strays = PAIRS * standard_deviation("uniform") * np.sqrt((effects**2).sum(axis=0))
+    at = int(strays.argmax())
+    return Stray(float(strays[at]), what, float(freq_hz[at]), drivers, effects[:, at])
 
 
 RULE = Rule("spread-too-wide", Severity.ADVICE, "sound", check, Bound(0.5, units.DECIBEL))

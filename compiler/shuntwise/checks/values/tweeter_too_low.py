@@ -51,9 +51,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise import units
-from shuntwise.checks.bands import band
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.figures.nominal import LOWEST_HZ
 from shuntwise.structure.attenuators import glows
 
 CORNER_DB = 3.0
@@ -68,7 +68,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         name, resonance = ladder.driver.name, ladder.driver.quantities.get("fs")
         if resonance is None or glows(evidence.design, ladder):
             continue
-        begins = band(evidence.sweep, name).begins_hz(CORNER_DB) or float(evidence.sweep.freq_hz[0])
+        begins = evidence.figures.edges(name, CORNER_DB)[0] or LOWEST_HZ
         bound = RULE.limit(evidence)
         factor = 0.75 * bound if ladder.high_pass_order >= STEEP else bound
         if begins >= factor * resonance.value:

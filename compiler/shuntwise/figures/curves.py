@@ -15,10 +15,10 @@ from dataclasses import dataclass
 import numpy as np
 import numpy.typing as npt
 
+from shuntwise.figures.band import Real
 from shuntwise.response.measures import FLOOR_DB
 from shuntwise.response.solve import Solver
 
-Real = npt.NDArray[np.float64]
 Single = npt.NDArray[np.float32]
 
 BATCH = 10_000

@@ -1,0 +1,41 @@
+"""What each part bears for 1 V at every input, whatever amplifier there will be.
+
+In: a solved response. Out: the greatest voltage, current and heat over its frequencies. Refuses to judge them.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from shuntwise.response.solve import Response
+from shuntwise.response.stress import greatest
+
+
+@dataclass(frozen=True)
+class Share:
+    """What a part (or a driver, or a section of a tapped coil) bears for 1 V r.m.s. at every input.
+
+    Each is the greatest over the band, V and A r.m.s., W; `hottest_hz` is where the heat is greatest, None if
+    there is none.
+    """
+
+    label: str
+    volt: float
+    ampere: float
+    watt: float
+    hottest_hz: float | None
+
+
+def shares(response: Response) -> tuple[Share, ...]:
+    """One for each branch of the network."""
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return tuple(_share(response, branch.label) for branch in response.network.branches)
+
+
+def _share(response: Response, label: str) -> Share:
+    heat = response.dissipation(label)
+    volt, ampere = (float(greatest(np.abs(of(label)))) for of in (response.branch_voltage, response.current))
+    watt = float(greatest(np.sqrt(heat)) ** 2)
+    return Share(label, volt, ampere, watt, float(response.freq_hz[heat.argmax()]) if watt > 0 else None)
