@@ -12,6 +12,7 @@ from collections.abc import Collection, Iterable, Iterator
 import numpy as np
 
 from shuntwise.graph.circuit import Circuit, Edge
+from shuntwise.model.kinds import KINDS
 
 
 def potentials(circuit: Circuit) -> dict[str, float]:
@@ -71,11 +72,11 @@ def dc_path(circuit: Circuit, driver: str) -> tuple[str, ...] | None:
     type); otherwise coils and resistors are wire.
     """
     parts = circuit.design.parts
-    coils = {parts[e.owner].kind for e in _across(circuit, driver) if e.kind == "part"} & {"coil", "tapped coil"}
+    coils = any(e.kind == "part" and KINDS[parts[e.owner].kind].inductive for e in _across(circuit, driver))
     edges = [
         e
         for e in circuit.edges.values()
-        if (e.kind == "part" and parts[e.owner].kind != "capacitor")
+        if (e.kind == "part" and KINDS[parts[e.owner].kind].passes_dc)
         or (e.kind == "driver" and e.owner != driver and not coils)
     ]
     adjacent = adjacency((e.plus, e.minus) for e in edges)

@@ -35,8 +35,6 @@ from shuntwise.response.stress import (
 )
 
 HOT_COPPER = 1.31
-COPPER = (".dcr", ".re")
-"""Endings of the names of elements that are copper: windings of coils, and voice coils."""
 
 CREST = 2.0
 """Peak over r.m.s. value of the programme where the amplifier does not say otherwise; see `amplifier_signal`."""
@@ -134,7 +132,7 @@ class Stress:
     @cached_property
     def working(self) -> Response:
         """The network as it is: cold, then hot; arrays (2, F)."""
-        copper = [element for element in self.solver.network.elements if element.name.endswith(COPPER)]
+        copper = [element for element in self.solver.network.elements if element.copper]
         hot = {element.name: element.value * HOT_COPPER for element in copper}
         return solve_cases(self.solver, [{}, hot], sweep())
 
@@ -161,8 +159,8 @@ class Stress:
         total: Any = np.zeros_like(self.working.freq_hz)
         for owner, terminal in ends:
             for branch in self.branches.get(owner, ()):
-                into_plus, into_minus = _terminals(branch)
-                sign = (terminal in into_plus) - (terminal in into_minus)
+                into_plus, into_minus = branch.terminals
+                sign = (terminal == into_plus) - (terminal == into_minus)
                 total = total + sign * self.working.current(branch.label)
         return float(np.max(self.signal.programme(np.abs(np.atleast_2d(total)))))
 
@@ -299,12 +297,3 @@ def _ohms(siemens: Any) -> Any:
     """Impedances of admittances; infinite where no current flows at all."""
     with np.errstate(divide="ignore"):
         return 1 / siemens
-
-
-def _terminals(branch: Branch) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    """The terminals at a branch's plus and at its minus; a tapped coil's tap is between its two branches."""
-    if branch.label.endswith(".lower"):
-        return ("start",), ("tap",)
-    if branch.label.endswith(".upper"):
-        return ("tap",), ("end",)
-    return ("start", "+"), ("end", "-")

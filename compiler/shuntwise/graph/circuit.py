@@ -9,9 +9,11 @@ from collections import defaultdict
 from collections.abc import Container, Mapping
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import combinations
 from typing import TYPE_CHECKING, Literal
 
 from shuntwise.model.design import Design, Part
+from shuntwise.model.kinds import KINDS
 from shuntwise.source import Span
 
 if TYPE_CHECKING:
@@ -66,13 +68,23 @@ class Wire:
 
 @dataclass(frozen=True)
 class Edge:
-    """Something with two ends between two nets. `key` is unique: the label, or label and section."""
+    """Something with two ends between two nets. `key` is unique: the label, or label and section.
+
+    `terminals` are its owner's at `plus` and at `minus`, `section` is what the part's kind calls what is between them.
+    """
 
     key: str
     owner: str
     kind: OwnerKind
     plus: str
     minus: str
+    terminals: tuple[str, str]
+    section: str = ""
+
+    @property
+    def points(self) -> tuple[str, str]:
+        """Its two ends as points."""
+        return point_of(self.owner, self.terminals[0]), point_of(self.owner, self.terminals[1])
 
 
 @dataclass(frozen=True)
@@ -112,6 +124,17 @@ class Circuit:
 
     def edges_of(self, owner: str) -> tuple[Edge, ...]:
         return tuple(edge for edge in self.edges.values() if edge.owner == owner)
+
+    @cached_property
+    def coupled(self) -> tuple[tuple[str, str], ...]:
+        """Pairs of keys of edges that feel each other's current: declared couplings, and sections of one part."""
+        sections: dict[str, list[str]] = defaultdict(list)
+        for edge in self.edges.values():
+            if edge.kind == "part" and KINDS[self.design.parts[edge.owner].kind].inductive:
+                sections[edge.owner].append(edge.key)
+        inside = [pair for keys in sections.values() for pair in combinations(keys, 2)]
+        declared = [(c.first, c.second) for c in self.design.couplings if c.k is not None and c.k.value != 0]
+        return (*inside, *(pair for pair in declared if self.edges.keys() >= set(pair)))
 
     @cached_property
     def joints(self) -> Mapping[str, tuple[Wire, ...]]:
