@@ -19,6 +19,7 @@ import numpy as np
 
 from shuntwise.checks.rule import Evidence, Lacking
 from shuntwise.model.design import Design, Part
+from shuntwise.model.kinds import INDUCTIVE
 from shuntwise.network.network import Branch
 from shuntwise.response.measures import Least, bare_resonances, least_impedance
 from shuntwise.response.solve import Response, Solver
@@ -202,7 +203,7 @@ class Stress:
         The figures of such a case have no bound either: they are those of the grid, and nothing else.
         """
         network, found = self.solver.network, dict[str, Bare]()
-        lossless = [part.label for part in self.parts("coil", "tapped coil") if not part.get("dcr")]
+        lossless = [part.label for part in self.parts(*INDUCTIVE) if not part.get("dcr")]
         for driver in self.unplugged_drivers if lossless else ():
             case = opened(network, self.branches[driver][0])
             for feed in network.feeds:

@@ -234,6 +234,9 @@ LINK = PartKind(
 
 KINDS: dict[str, PartKind] = {kind.word: kind for kind in (COIL, TAPPED_COIL, CAPACITOR, RESISTOR, LAMP, LINK)}
 
+INDUCTIVE = tuple(kind.word for kind in KINDS.values() if kind.inductive)
+"""The kinds that are windings."""
+
 ROLES = ("woofer", "mid", "tweeter")
 
 DRIVER = Kind(

@@ -52,6 +52,7 @@ from math import pi, sqrt
 from shuntwise.checks.rated import driven_by, named, rated_at, watts
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, NotChecked, Rule, Severity
 from shuntwise.model.design import Part
+from shuntwise.model.kinds import INDUCTIVE
 from shuntwise.units import GRAM, WATT, quotient
 
 COPPER_KG_PER_M3 = 8960.0
@@ -88,7 +89,7 @@ def brooks_gram(henry: float, ohm: float) -> float:
 
 def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     unknown = []
-    for part in evidence.stress.parts("coil", "tapped coil"):
+    for part in evidence.stress.parts(*INDUCTIVE):
         gram = copper_gram(part)
         if gram is None:
             unknown.append(part.label)

@@ -62,9 +62,9 @@ def _bridged_by_parts(evidence: Evidence) -> Iterator[Diagnostic]:
     near: dict[str, list[Edge]] = {}
     for edge in circuit.edges.values():
         part = evidence.design.parts.get(edge.owner)
-        if part is None or part.kind not in ("resistor", "lamp") or part.value is None or edge.plus == edge.minus:
+        if part is None or part.value is None or edge.plus == edge.minus:
             continue
-        if part.value.value <= least:
+        if part.value.dimension == u.OHM and part.value.value <= least:
             near.setdefault(edge.plus, []).append(edge)
             near.setdefault(edge.minus, []).append(edge)
     for pair in evidence.design.feeds:
