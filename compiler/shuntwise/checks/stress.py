@@ -203,13 +203,18 @@ class Stress:
         The figures of such a case have no bound either: they are those of the grid, and nothing else.
         """
         network, found = self.solver.network, dict[str, Bare]()
-        lossless = [part.label for part in self.parts(*INDUCTIVE) if not part.get("dcr")]
+        lossless = [part.label for part in self.parts(*INDUCTIVE) if not self._resists(part.label)]
         for driver in self.unplugged_drivers if lossless else ():
             case = opened(network, self.branches[driver][0])
             for feed in network.feeds:
                 for freq_hz in bare_resonances(self.solver, feed.name, sweep(), case):
                     found.setdefault(driver, Bare(feed.name, freq_hz, self._ringing(case, freq_hz, lossless)))
         return found
+
+    def _resists(self, label: str) -> bool:
+        """Has a part any resistance?"""
+        element = self.solver.network.element
+        return any(element[name].kind == "R" for branch in self.branches[label] for name in branch.elements)
 
     def _ringing(self, case: Case, freq_hz: float, lossless: Sequence[str]) -> tuple[str, ...]:
         """The coils of `lossless` over which a resonance that nothing bounds builds up."""

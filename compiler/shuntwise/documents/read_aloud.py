@@ -141,7 +141,8 @@ def described(part: Part) -> str:
     if part.value is not None:
         stated["value"] = _Spoken(part.value)
     stated["noun"] = f"{(part.construction or '').replace(' core', '-core')} {part.kind}".strip()
-    said = next(form for form in kind.spoken if {name for _, name, *_ in Formatter().parse(form) if name} <= {*stated})
+    forms = (*kind.spoken, "{noun}")
+    said = next(form for form in forms if {name for _, name, *_ in Formatter().parse(form) if name} <= {*stated})
     text = with_article(said.format_map(stated))
     text += " whose value could not be read" if part.value is None and kind.value is not None else ""
     details = [

@@ -126,15 +126,19 @@ class Circuit:
         return tuple(edge for edge in self.edges.values() if edge.owner == owner)
 
     @cached_property
-    def coupled(self) -> tuple[tuple[str, str], ...]:
-        """Pairs of keys of edges that feel each other's current: declared couplings, and sections of one part."""
+    def coupled_sections(self) -> tuple[tuple[str, str], ...]:
+        """Pairs of keys of edges that are sections of one part and share a field."""
         sections: dict[str, list[str]] = defaultdict(list)
         for edge in self.edges.values():
-            if edge.kind == "part" and KINDS[self.design.parts[edge.owner].kind].inductive:
+            if edge.kind == "part" and KINDS[self.design.parts[edge.owner].kind].couples_inside:
                 sections[edge.owner].append(edge.key)
-        inside = [pair for keys in sections.values() for pair in combinations(keys, 2)]
+        return tuple(pair for keys in sections.values() for pair in combinations(keys, 2))
+
+    @cached_property
+    def coupled(self) -> tuple[tuple[str, str], ...]:
+        """Pairs of keys of edges that feel each other's current: sections of one part, and what the author couples."""
         declared = [(c.first, c.second) for c in self.design.couplings if c.k is not None and c.k.value != 0]
-        return (*inside, *(pair for pair in declared if self.edges.keys() >= set(pair)))
+        return (*self.coupled_sections, *(pair for pair in declared if self.edges.keys() >= set(pair)))
 
     @cached_property
     def joints(self) -> Mapping[str, tuple[Wire, ...]]:

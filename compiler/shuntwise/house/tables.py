@@ -2,8 +2,8 @@
 
 `python -m shuntwise.house.tables` writes the file, and the words of the part kinds into the grammar; with `--check` it
 only says whether they are fresh. It is run in a checkout, after every change of grammar/shuntwise.lark or
-model/kinds.py. The parser library works the tables out; here they are
-numbered in an order of their own, so that equal grammars give equal files.
+model/kinds.py. The parser library works the tables out; here they are numbered in an order of their own, so that
+equal grammars give equal files.
 """
 
 from __future__ import annotations

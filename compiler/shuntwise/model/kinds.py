@@ -78,21 +78,28 @@ class PartKind(Kind):
     """One kind of part. What has no default must be said of every kind.
 
     `example` is what may stand behind the word in a sound statement. `letters` are the label letters that the trade
-    uses for the kind. `block` is the letter by which the structure of a leg is recognised: kinds of one letter are
-    taken for each other, and their values drawn together; D is the driver's.
+    uses for the kind, and `for_no_node` those that with a number behind are never meant for a node. `block` is the
+    letter by which the structure of a leg is recognised: kinds of one letter are taken for each other, and their
+    values drawn together, so that a kind of several sections needs one of its own.
 
     `terminals` in the order in which a walk goes through: first in, second out; further ones are wired by name.
     `sections` are what carries current, by the name that is put behind the label, each from one terminal to another;
-    in an inductive part the first is the dotted end. Raises ValueError where the two do not fit together.
+    in an inductive part the first is the dotted end. A lone section has no name.
 
     `toleranced` are the quantities of its ideal elements that its tolerance is of; without them it is that of the
-    value. `inductive`: direct current meets no more than wire, and fields couple. `wire`: the part is a piece of
-    wire that may be left out, and no element. `spoken` are ways to read it aloud, of which the first is taken that
-    names only what is stated: `{noun}`, and `{value}` or an attribute, with `:alone` where no noun follows.
+    value. `inductive`: its sections are windings, which fields couple. `passes_dc`: direct current flows through.
+    `wire`: it is a piece of wire that may be left out, and no element. `spoken` are ways to read it aloud, of which
+    the first is taken that names only what is stated: `{noun}`, and `{value}` or an attribute, with `:alone` where no
+    noun follows.
+
+    `asked` are attributes that checks miss where they are not stated, each with an example as it is typed.
+
+    Raises ValueError where terminals and sections do not fit together, or the letter is the driver's.
     """
 
     example: str = field(kw_only=True)
     letters: tuple[str, ...] = field(kw_only=True)
+    for_no_node: tuple[str, ...] = field(default=(), kw_only=True)
     block: str = field(kw_only=True)
     terminals: tuple[str, ...] = field(default=("start", "end"), kw_only=True)
     sections: Mapping[str, tuple[str, str]] = field(default_factory=lambda: {"": ("start", "end")}, kw_only=True)
@@ -100,11 +107,14 @@ class PartKind(Kind):
     inductive: bool = field(default=False, kw_only=True)
     passes_dc: bool = field(default=True, kw_only=True)
     wire: bool = field(default=False, kw_only=True)
-    spoken: tuple[str, ...] = field(default=("{value} {noun}", "{noun}"), kw_only=True)
+    spoken: tuple[str, ...] = field(default=("{value} {noun}",), kw_only=True)
+    asked: Mapping[str, str] = field(default_factory=dict, kw_only=True)
 
     def __post_init__(self) -> None:
         if {end for ends in self.sections.values() for end in ends} != set(self.terminals):
             raise ValueError(f"the sections of the part kind `{self.word}` do not use its terminals, and no others")
+        if (len(self.sections) == 1) != ("" in self.sections):
+            raise ValueError(f"sections of the part kind `{self.word}` need names if there are several")
         if not any({*self.ends} <= winding for winding in self.windings):
             raise ValueError(f"a walk through the part kind `{self.word}` goes through none of its sections")
         if self.block == "D":
@@ -156,7 +166,9 @@ COIL = PartKind(
     keyed=(_DCR, _WIRE),
     words=_CORES,
     example="L1 0.82 mH",
+    asked={"tolerance": "5 %", "dcr": "dcr 0.3 ohm"},
     letters=("L",),
+    for_no_node=("L",),
     block="L",
     inductive=True,
 )
@@ -173,7 +185,9 @@ TAPPED_COIL = PartKind(
     ),
     words=_CORES,
     example="T1 1.2 mH { tap 0.3 mH }",
+    asked={"tolerance": "5 %", "dcr": "dcr 0.3 ohm"},
     letters=("L", "T"),
+    for_no_node=("T", "TL"),
     block="T",
     terminals=("start", "end", "tap"),
     sections={"lower": ("start", "tap"), "upper": ("tap", "end")},
@@ -194,7 +208,9 @@ CAPACITOR = PartKind(
         "polar electrolytic": "polar electrolytic",
     },
     example="C1 6.8 uF",
+    asked={"tolerance": "10 %", "voltage": "250 V"},
     letters=("C",),
+    for_no_node=("C",),
     block="C",
     passes_dc=False,
 )
@@ -209,7 +225,9 @@ RESISTOR = PartKind(
         "carbon film": "carbon film",
     },
     example="R1 3.3 ohm",
+    asked={"tolerance": "5 %", "power": "20 W"},
     letters=("R",),
+    for_no_node=("R",),
     block="R",
 )
 LAMP = PartKind(
@@ -218,9 +236,10 @@ LAMP = PartKind(
     bare=(TOLERANCE, VOLTAGE, POWER),
     keyed=(_attribute("hot", u.OHM, 1e-2, 1e5, "resistance when it glows"),),
     example="B1 5 ohm { hot 58 ohm }",
+    asked={"voltage": "250 V", "power": "20 W"},
     letters=("B", "LA", "LP", "E", "H"),
     block="B",
-    spoken=("{noun} of {value:alone} cold and {hot:alone} hot", "{noun} of {value:alone}", "{noun}"),
+    spoken=("{noun} of {value:alone} cold and {hot:alone} hot", "{noun} of {value:alone}"),
 )
 LINK = PartKind(
     "link",

@@ -52,7 +52,7 @@ from math import pi, sqrt
 from shuntwise.checks.rated import driven_by, named, rated_at, watts
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, NotChecked, Rule, Severity
 from shuntwise.model.design import Part
-from shuntwise.model.kinds import INDUCTIVE
+from shuntwise.model.kinds import INDUCTIVE, KINDS
 from shuntwise.units import GRAM, WATT, quotient
 
 COPPER_KG_PER_M3 = 8960.0
@@ -92,7 +92,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     for part in evidence.stress.parts(*INDUCTIVE):
         gram = copper_gram(part)
         if gram is None:
-            unknown.append(part.label)
+            unknown += [part.label] * ("wire" in KINDS[part.kind].attributes)
             continue
         heat = evidence.stress.bears(part.label).heat_w
         if heat <= evidence.bound(RULE) * gram:
