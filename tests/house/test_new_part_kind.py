@@ -1,8 +1,9 @@
 """A new part kind by the recipe of DEVELOPERS.md, and by nothing else, through every pass.
 
-A copy of the compiler gets three kinds that it does not have: a winding of two terminals, two windings of four, and a
-part of three terminals without a field. The recipe's steps are the only edits; then the commands are run on designs
-with such parts. Their figures are held against designs that say the same with the kinds that the language has.
+A copy of the compiler gets four kinds that it does not have: windings of two terminals, one of them to be taken for a
+coil, two windings of four, and a part of three terminals without a field. The recipe's steps are the only edits; then
+the commands are run on designs with such parts. Their figures are held against closed forms, or against designs that
+say the same with the kinds that the language has.
 """
 
 from __future__ import annotations
@@ -35,6 +36,15 @@ REACTOR = PartKind(
     spoken=("{noun} of {value:alone}",),
     asked={"tolerance": "5 %", "loss": "loss 0.3 ohm"},
 )
+RING_COIL = PartKind(
+    "ring coil",
+    _attribute("inductance", u.HENRY, 1e-6, 1, "inductance"),
+    bare=(TOLERANCE,),
+    example="L1 0.5 mH",
+    letters=("L",),
+    block="L",
+    inductive=True,
+)
 TRANSFORMER = PartKind(
     "matching transformer",
     _attribute("inductance", u.HENRY, 1e-6, 10, "inductance of the fed winding"),
@@ -66,6 +76,10 @@ def _reactor(part: Part) -> PartModel:
     return PartModel({"": (Link("L", "inductance", _value(part)), loss)})
 
 
+def _ring_coil(part: Part) -> PartModel:
+    return PartModel({"": (Link("L", "inductance", _value(part)),)})
+
+
 def _transformer(part: Part) -> PartModel:
     fed, other = _value(part), _value(part) * part.get("ratio", 1.0) ** 2
     sections = {"fed": (Link("L", "inductance", fed),), "other": (Link("L", "inductance", other),)}
@@ -81,6 +95,7 @@ def _pot(part: Part) -> PartModel:
 
 NEW = {
     "reactor": ("REACTOR", "_reactor"),
+    "ring coil": ("RING_COIL", "_ring_coil"),
     "matching transformer": ("TRANSFORMER", "_transformer"),
     "potentiometer": ("POT", "_pot"),
 }
@@ -265,6 +280,33 @@ class TestTwoTerminals:
         (house / "bad.shunt").write_text((REACTOR + TWEETER).replace("reactor", "raector"), encoding="utf-8")
         done = run(house, "-m", "shuntwise", "check", "bad.shunt")
         assert "reactor" in done.stdout + done.stderr
+
+
+class TestLetterOfAnother:
+    """A kind with the letter of coils in a block is a coil where the structure of a leg is recognised."""
+
+    LADDER = """
+ring  coil L1 0.33 mH
+ring coil L2 0.82 mH
+capacitor C2 10 uF { 5 %, 250 V, film }
+leg woofer {
+  input+ -- L1 -- middle -- L2 -- woofer+
+  middle -- C2 -- return
+  woofer- -- return
+}
+"""
+
+    def test_it_ends_a_band_and_may_be_in_the_wrong_place(self, house: Path) -> None:
+        (house / "ladder.shunt").write_text(REST + self.LADDER + TWEETER, encoding="utf-8")
+        said = run(house, "-m", "shuntwise", "check", "ladder.shunt").stdout
+        assert "leg-unfiltered" not in said
+        assert "in every usual filter the ring coils grow smaller towards the driver" in said
+
+    def test_it_couples(self, house: Path) -> None:
+        """`coupling` may name a winding that is the only one of its part."""
+        coupled = REST + WOOFER.replace("Y1", "L1 -- L2") + TWEETER + "coupling L1 and L2 0.5\n"
+        text = coupled + "ring coil L1 0.5 mH\nring coil L2 0.5 mH\n"
+        assert_same(house, text, text.replace("ring coil", "coil"))
 
 
 class TestFourTerminals:

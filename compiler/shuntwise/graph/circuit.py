@@ -123,16 +123,20 @@ class Circuit:
         return self.net_of[owner + sign]
 
     def edges_of(self, owner: str) -> tuple[Edge, ...]:
-        return tuple(edge for edge in self.edges.values() if edge.owner == owner)
+        return tuple(self._edges_by_owner.get(owner, ()))
+
+    @cached_property
+    def _edges_by_owner(self) -> Mapping[str, list[Edge]]:
+        by_owner: dict[str, list[Edge]] = defaultdict(list)
+        for edge in self.edges.values():
+            by_owner[edge.owner].append(edge)
+        return by_owner
 
     @cached_property
     def coupled_sections(self) -> tuple[tuple[str, str], ...]:
         """Pairs of keys of edges that are sections of one part and share a field."""
-        sections: dict[str, list[str]] = defaultdict(list)
-        for edge in self.edges.values():
-            if edge.kind == "part" and KINDS[self.design.parts[edge.owner].kind].couples_inside:
-                sections[edge.owner].append(edge.key)
-        return tuple(pair for keys in sections.values() for pair in combinations(keys, 2))
+        sharing = [part.label for part in self.fitted_parts if KINDS[part.kind].couples_inside]
+        return tuple((a.key, b.key) for label in sharing for a, b in combinations(self.edges_of(label), 2))
 
     @cached_property
     def coupled(self) -> tuple[tuple[str, str], ...]:

@@ -45,6 +45,7 @@ from shuntwise.checks.pads import value_of
 from shuntwise.checks.rule import Bound, Diagnostic, Evidence, Label, Rule, Severity
 from shuntwise.checks.structure import Ladder, Step
 from shuntwise.checks.values.decimal_slip import slipped
+from shuntwise.model.kinds import KINDS
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -55,8 +56,9 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                 continue
             seen.add(far)
             part = evidence.design.parts[far]
-            size, way = ("larger", "smaller") if part.kind == "coil" else ("smaller", "larger")
-            dimension = units.HENRY if part.kind == "coil" else units.FARAD
+            inductive = KINDS[part.kind].inductive
+            size, way = ("larger", "smaller") if inductive else ("smaller", "larger")
+            dimension = units.HENRY if inductive else units.FARAD
             yield RULE.finding(
                 evidence.place(far),
                 f"`{far}` at the driver is {size} than `{near}` ahead of it",
