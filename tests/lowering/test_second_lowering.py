@@ -36,8 +36,8 @@ def test_random_texts(part: int) -> None:
 
 def test_a_disagreement_is_seen(monkeypatch: pytest.MonkeyPatch) -> None:
     """Another coupling of tapped coils in the product than the reference states."""
-    from shuntwise.network import lower
+    from shuntwise.network import part_model
 
-    monkeypatch.setattr(lower, "TIGHT", 0.97)
+    monkeypatch.setattr(part_model, "TIGHT", 0.97)
     outcomes = [outcome_of(make(seed)) for seed in range(60)]
     assert any(outcome.wrong for outcome in outcomes)

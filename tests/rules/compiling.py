@@ -6,9 +6,9 @@ from collections.abc import Collection
 from pathlib import Path
 
 import shuntwise
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.idle_waivers import idle_waivers
 from shuntwise.checks.registry import CATALOGUE, FAMILIES
-from shuntwise.checks.rule import Evidence
 from shuntwise.checks.run import run
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.graph.connect import connect

@@ -13,10 +13,10 @@ from pathlib import Path
 import pytest
 
 from rules.compiling import OWN_NAME, findings_of, loader
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.ratings.coil_wire_hot import BROOKS_H_PER_M, brooks_gram, copper_gram
 from shuntwise.checks.ratings.resistor_hot import warmest_air_c
 from shuntwise.checks.registry import RULES
-from shuntwise.checks.rule import Evidence
 from shuntwise.checks.run import run
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
 from shuntwise.graph.connect import connect

@@ -13,6 +13,7 @@ from shuntwise.source import Source
 from shuntwise.syntax import signs, words
 from shuntwise.syntax.parser import parse
 from shuntwise.syntax.situation import BLOCK_HEADS
+from shuntwise.syntax.tables import PART_KINDS
 
 GRAMMAR = tables.GRAMMAR.read_text(encoding="utf-8")
 
@@ -43,9 +44,9 @@ def test_words_of_statements_are_those_of_the_grammar() -> None:
     """Every word that begins a statement is in the list from which the nearest one is offered, and no other."""
     keywords = {str(t.pattern.value) for t in TERMINALS.values() if t.pattern.type == "str" and t.name.isalpha()}
     spelled = {word for word in keywords if word.isalpha()}
-    kinds = {kind for kind in words.KINDS if TERMINALS["KIND"].pattern.value.find(kind.split()[0]) >= 0}
-    assert kinds == set(words.KINDS)
-    assert spelled | {word for kind in words.KINDS for word in kind.split()} == set(words.KEYWORDS)
+    kinds = {kind for kind in PART_KINDS if TERMINALS["KIND"].pattern.value.find(kind.split()[0]) >= 0}
+    assert kinds == set(PART_KINDS)
+    assert spelled | {word for kind in PART_KINDS for word in kind.split()} == set(words.KEYWORDS)
     offered = {*words.STATEMENTS, "driver woofer", "driver mid", "driver tweeter"}
     assert offered >= set(words.SAID_FOR.values())
     assert not set(words.SAID_FOR) & words.KEYWORDS
@@ -61,4 +62,4 @@ def test_signs_that_are_offered_are_those_of_the_grammar() -> None:
 def test_heads_of_attribute_lists_are_statements() -> None:
     """The parser tells a list of attributes from a body of statements by the word before it."""
     assert set(words.STATEMENTS) >= BLOCK_HEADS
-    assert all(kind in BLOCK_HEADS for kind in words.KINDS)
+    assert all(kind in BLOCK_HEADS for kind in PART_KINDS)

@@ -30,6 +30,7 @@ TEXTS += re.findall(r"```shunt[^\n]*\n(.*?)```", (ROOT / "grammar" / "LANGUAGE.m
 
 
 def test_tables_are_made_from_the_grammar_as_it_stands() -> None:
+    assert tables.GRAMMAR.read_text(encoding="utf-8") == tables.grammar()
     assert tables.TABLES.read_text(encoding="utf-8") == tables.tables()
 
 

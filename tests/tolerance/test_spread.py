@@ -11,8 +11,8 @@ import numpy as np
 import pytest
 
 from shuntwise.api import load, network
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.intent import expectation_unmet
-from shuntwise.checks.rule import Evidence
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.figures import curves as curves_module
 from shuntwise.figures.band import REFERENCE_HZ, reference_db

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from shuntwise.api import load_text, network
-from shuntwise.checks.rule import Evidence
+from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.values.spread_too_wide import RULE, _strays
 from shuntwise.figures.curves import solve_curves, square_to_db
 from shuntwise.response.solve import Solver

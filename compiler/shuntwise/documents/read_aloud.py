@@ -13,6 +13,8 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from string import Formatter
 
 from shuntwise.diagnostics.terminal import visible
 from shuntwise.graph.circuit import Circuit
@@ -77,6 +79,16 @@ def amounts(quantity: Quantity) -> str:
     return text + "s" * plural
 
 
+@dataclass(frozen=True)
+class _Spoken:
+    """A quantity in the ways in which a kind may have it read aloud: `{value}` before a noun, or `{value:alone}`."""
+
+    quantity: Quantity
+
+    def __format__(self, way: str) -> str:
+        return amounts(self.quantity) if way == "alone" else amount(self.quantity)
+
+
 def with_article(text: str) -> str:
     """`a 0.82 ...`, `an 8.2 ...`, `an 18 ...`, `an lpad`, as the number or the spelled letter is spoken."""
     whole = re.split(r"[ .]", text, maxsplit=1)[0]
@@ -96,25 +108,22 @@ def plural(count: int, noun: str) -> str:
 
 def described(part: Part) -> str:
     """What a part is: `a 0.82 millihenry air-core coil with 0.28 ohm DC resistance`."""
-    noun = f"{(part.construction or '').replace(' core', '-core')} {part.kind}".strip()
-    if part.value is None:
-        text = with_article(noun) + ("" if part.kind == "link" else " whose value could not be read")
-    elif part.kind == "lamp":
-        text = f"{with_article(noun)} of {amounts(part.value)}"
-        text += f" cold and {amounts(part.quantities['hot'])} hot" if "hot" in part.quantities else ""
-    else:
-        text = with_article(f"{amount(part.value)} {noun}")
+    kind = KINDS[part.kind]
+    stated: dict[str, object] = {name: _Spoken(quantity) for name, quantity in part.quantities.items()}
+    if part.value is not None:
+        stated["value"] = _Spoken(part.value)
+    stated["noun"] = f"{(part.construction or '').replace(' core', '-core')} {part.kind}".strip()
+    forms = (*kind.spoken, "{noun}")
+    said = next(form for form in forms if {name for _, name, *_ in Formatter().parse(form) if name} <= {*stated})
+    text = with_article(said.format_map(stated))
+    text += " whose value could not be read" if part.value is None and kind.value is not None else ""
     details = [
-        f"{amount(part.quantities[name])} {meaning}"
-        for name, meaning in (("dcr", "DC resistance"), ("esr", "series resistance"))
-        if name in part.quantities
+        attribute.spoken.format(amount(part.quantities[name]))
+        for name, attribute in kind.attributes.items()
+        if attribute.spoken and name in part.quantities
     ]
-    if "tap" in part.quantities:
-        details.append(f"its tap at {amount(part.quantities['tap'])}")
-    if "tap_dcr" in part.quantities:
-        details.append(f"{amount(part.quantities['tap_dcr'])} from start to tap")
     text += f" with {listed(details)}" if details else ""
-    if part.kind == "link":
+    if kind.wire:
         return text + (", fitted" if part.fitted else ", left out")
     return text + ("" if part.fitted else ", not fitted")
 

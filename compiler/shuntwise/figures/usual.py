@@ -64,8 +64,8 @@ class DriverFigures:
 class CrossingFigures:
     """Where two drivers are equally loud and no third is louder.
 
-    Drivers fed alike count as one: `first` and `second` are groups. `levels` are those of both at the frequency as it is
-    printed: they differ by the sensitivities, if both state one, and a little where curves are steep.
+    Drivers fed alike count as one: `first` and `second` are groups. `levels` are those of both at the frequency as it
+    is printed: they differ by the sensitivities, if both state one, and a little where curves are steep.
     """
 
     first: tuple[str, ...]

@@ -9,10 +9,12 @@ from collections import defaultdict
 from collections.abc import Container, Mapping
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import combinations
 from typing import TYPE_CHECKING, Literal
 
 from shuntwise.graph.topology import Links, links, shortest_path
 from shuntwise.model.design import Design, Part
+from shuntwise.model.kinds import KINDS
 from shuntwise.source import Span
 
 if TYPE_CHECKING:
@@ -67,13 +69,23 @@ class Wire:
 
 @dataclass(frozen=True)
 class Edge:
-    """Something with two ends between two nets. `key` is unique: the label, or label and section."""
+    """Something with two ends between two nets. `key` is unique: the label, or label and section.
+
+    `terminals` are its owner's at `plus` and at `minus`, `section` is what the part's kind calls what is between them.
+    """
 
     key: str
     owner: str
     kind: OwnerKind
     plus: str
     minus: str
+    terminals: tuple[str, str]
+    section: str = ""
+
+    @property
+    def points(self) -> tuple[str, str]:
+        """Its two ends as points."""
+        return point_of(self.owner, self.terminals[0]), point_of(self.owner, self.terminals[1])
 
 
 @dataclass(frozen=True)
@@ -112,7 +124,26 @@ class Circuit:
         return self.net_of[owner + sign]
 
     def edges_of(self, owner: str) -> tuple[Edge, ...]:
-        return tuple(edge for edge in self.edges.values() if edge.owner == owner)
+        return tuple(self._edges_by_owner.get(owner, ()))
+
+    @cached_property
+    def _edges_by_owner(self) -> Mapping[str, list[Edge]]:
+        by_owner: dict[str, list[Edge]] = defaultdict(list)
+        for edge in self.edges.values():
+            by_owner[edge.owner].append(edge)
+        return by_owner
+
+    @cached_property
+    def coupled_sections(self) -> tuple[tuple[str, str], ...]:
+        """Pairs of keys of edges that are sections of one part and share a field."""
+        sharing = [part.label for part in self.fitted_parts if KINDS[part.kind].couples_inside]
+        return tuple((a.key, b.key) for label in sharing for a, b in combinations(self.edges_of(label), 2))
+
+    @cached_property
+    def coupled(self) -> tuple[tuple[str, str], ...]:
+        """Pairs of keys of edges that feel each other's current: sections of one part, and what the author couples."""
+        declared = [(c.first, c.second) for c in self.design.couplings if c.k is not None and c.k.value != 0]
+        return (*self.coupled_sections, *(pair for pair in declared if self.edges.keys() >= set(pair)))
 
     @cached_property
     def joints(self) -> Mapping[str, tuple[Wire, ...]]:

@@ -11,7 +11,7 @@ from collections import defaultdict
 from collections.abc import Iterator, Sequence
 
 from shuntwise.diagnostics.diagnostic import Diagnostic, Label, Severity
-from shuntwise.graph.circuit import Attachment, Circuit, Edge, Net, Wire, point_of
+from shuntwise.graph.circuit import Attachment, Circuit, Edge, Net, OwnerKind, Wire, point_of
 from shuntwise.graph.topology import DisjointSets
 from shuntwise.model.design import Design, NodeStop, ParallelStop, PartStop, Stop
 from shuntwise.model.kinds import KINDS
@@ -145,9 +145,10 @@ class _Joining:
 
     def links(self) -> None:
         for part in self.design.parts.values():
-            if part.kind == "link" and part.fitted and part.label in self.walked:
-                ends = point_of(part.label, "start"), point_of(part.label, "end")
-                self.join(*ends, self.walked[part.label], part.label)
+            kind = KINDS[part.kind]
+            if kind.wire and part.fitted and part.label in self.walked:
+                first, second = (point_of(part.label, terminal) for terminal in kind.ends)
+                self.join(first, second, self.walked[part.label], part.label)
 
     # --- nets
 
@@ -192,7 +193,7 @@ class _Joining:
         """Parts left out are attached to nothing, and links are wire."""
         attachment = self.attachments[point]
         part = self.design.parts.get(attachment.owner) if attachment.kind == "part" else None
-        return part is None or (part.fitted and part.kind != "link")
+        return part is None or (part.fitted and not KINDS[part.kind].wire)
 
     def net_name(self, points: list[str], nodes: tuple[str, ...], attachments: tuple[Attachment, ...]) -> str:
         """The name a builder would use: return, input plus, the author's own, a pad, or the two parts beside it."""
@@ -215,20 +216,21 @@ class _Joining:
 
     def edges(self, net_of: dict[str, str]) -> dict[str, Edge]:
         edges: dict[str, Edge] = {}
+
+        def add(owner: str, kind: OwnerKind, terminals: tuple[str, str], section: str = "") -> None:
+            key = f"{owner}.{section}" if section else owner
+            plus, minus = (net_of[point_of(owner, terminal)] for terminal in terminals)
+            edges[key] = Edge(key, owner, kind, plus, minus, terminals, section)
+
         for pair in self.design.feeds:
-            edges[pair.name] = Edge(pair.name, pair.name, "feed", net_of[f"{pair.name}+"], net_of[f"{pair.name}-"])
+            add(pair.name, "feed", ("+", "-"))
         for name in self.design.drivers:
-            edges[name] = Edge(name, name, "driver", net_of[f"{name}+"], net_of[f"{name}-"])
+            add(name, "driver", ("+", "-"))
         for part in self.design.parts.values():
-            if not part.fitted or part.kind == "link":
-                continue
-            ends = [net_of[point_of(part.label, terminal)] for terminal in KINDS[part.kind].terminals]
-            if len(ends) == 2:
-                edges[part.label] = Edge(part.label, part.label, "part", ends[0], ends[1])
-            else:
-                start, end, tap = ends
-                edges[f"{part.label}.lower"] = Edge(f"{part.label}.lower", part.label, "part", start, tap)
-                edges[f"{part.label}.upper"] = Edge(f"{part.label}.upper", part.label, "part", tap, end)
+            kind = KINDS[part.kind]
+            if part.fitted and not kind.wire:
+                for section, terminals in kind.sections.items():
+                    add(part.label, "part", terminals, section)
         return edges
 
 

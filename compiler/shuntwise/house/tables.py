@@ -1,8 +1,9 @@
 """The grammar -> syntax/tables.py: the automaton's tables as plain data, so that no start has to work them out.
 
-`python -m shuntwise.house.tables` writes the file; with `--check` it only says whether it is fresh. It is run in a
-checkout, after every change of grammar/shuntwise.lark. The parser library works the tables out; here they are
-numbered in an order of their own, so that equal grammars give equal files.
+`python -m shuntwise.house.tables` writes the file, and the words of the part kinds into the grammar; with `--check` it
+only says whether they are fresh. It is run in a checkout, after every change of grammar/shuntwise.lark or
+model/kinds.py. The parser library works the tables out; here they are numbered in an order of their own, so that
+equal grammars give equal files.
 """
 
 from __future__ import annotations
@@ -18,6 +19,7 @@ from lark.lexer import PatternStr
 from lark.parsers.lalr_analysis import Shift
 
 from shuntwise.house.fresh import write_or_check
+from shuntwise.model.kinds import KINDS
 
 GRAMMAR = Path(__file__).parents[3] / "grammar" / "shuntwise.lark"
 TABLES = Path(__file__).parents[1] / "syntax" / "tables.py"
@@ -27,7 +29,7 @@ _HEAD = '''"""The automaton's tables. Do not edit: made from the grammar by `pyt
 `TERMINALS` are patterns in the order in which they are tried, `KEYWORDS` words that are names elsewhere. A rule is
 its symbol, its node's name (None: its children go to the rule above), its length, the places of the children that
 are kept, and whether a lone child stands for the node. A state leads by symbol to another, or (below zero) to the
-rule ~n that is then reduced.
+rule ~n that is then reduced. `PART_KINDS` are the words that declare a part, each with an example of what follows.
 
 Long because it is a table.
 """
@@ -37,10 +39,24 @@ from __future__ import annotations
 '''
 
 
+def grammar() -> str:
+    """The grammar with the words of all part kinds. Raises ValueError if it has no place for them."""
+    words = "|".join(re.sub(" +", r"[ \\t]+", word) for word in sorted(KINDS, key=lambda word: -len(word.split())))
+    text, found = re.subn(
+        r"^(KIND\S*): .*$",
+        lambda line: rf"{line[1]}: /(?:{words})(?!\w)/",
+        GRAMMAR.read_text(encoding="utf-8"),
+        flags=re.MULTILINE,
+    )
+    if found != 1:
+        raise ValueError(f"{GRAMMAR.name} must define the terminal KIND once, on one line")
+    return text
+
+
 def parser() -> Lark:
     """The library's parser of the grammar: what the tables are made from, and what tests hold them against."""
     return Lark(
-        GRAMMAR.read_text(encoding="utf-8"),
+        grammar(),
         parser="lalr",
         lexer="contextual",
         propagate_positions=True,
@@ -65,7 +81,9 @@ def tables() -> str:
 
     lines = [_HEAD, f"START, END = 0, {new[table.end_states['start']]}\n"]
     lines.append(f"IGNORED = frozenset({sorted(lark.ignore_tokens)!r})\n\n")
-    lines.append("TERMINALS: dict[str, str] = {\n")
+    lines.append("PART_KINDS: dict[str, str] = {\n")
+    lines += [f"    {kind.word!r}: {kind.example!r},\n" for kind in KINDS.values()]
+    lines.append("}\n\nTERMINALS: dict[str, str] = {\n")
     lines += [f"    {name!r}: {pattern!r},\n" for name, pattern in patterns.items()]
     lines.append("}\n\nKEYWORDS: dict[str, str] = {\n")
     lines += [f"    {word!r}: {name!r},\n" for word, name in _keywords(terminals, patterns)]
@@ -111,4 +129,7 @@ def _spelled(rule: Any) -> str:
 
 
 if __name__ == "__main__":
-    raise SystemExit(write_or_check(sys.argv[1:], "shuntwise.house.tables", TABLES, tables))
+    raise SystemExit(
+        write_or_check(sys.argv[1:], "shuntwise.house.tables", GRAMMAR, grammar)
+        or write_or_check(sys.argv[1:], "shuntwise.house.tables", TABLES, tables)
+    )

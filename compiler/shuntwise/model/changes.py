@@ -14,7 +14,7 @@ from shuntwise.model import findings
 from shuntwise.model.design import Quantity
 from shuntwise.model.evaluate import Scope
 from shuntwise.model.items import Attributes
-from shuntwise.model.kinds import Attribute, PartKind
+from shuntwise.model.kinds import Attribute, Kind
 from shuntwise.syntax import tree as t
 
 
@@ -40,7 +40,7 @@ class Changes:
             return scope.design_scope.typed(entry.value, attribute, label)
         return scope.typed(written, attribute, label) if written is not None else None
 
-    def lay_over(self, attributes: Attributes, label: str, kind: PartKind, scope: Scope) -> None:
+    def lay_over(self, attributes: Attributes, label: str, kind: Kind, scope: Scope) -> None:
         """Change the attributes of one thing in place."""
         known = kind.attributes
         for target, entry in self.sets.items():

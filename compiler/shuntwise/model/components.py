@@ -40,19 +40,18 @@ def read_part(entry: t.PartDecl, label: str, scope: Scope, changes: Changes) -> 
                     "unit-wrong-kind",
                     entry.value.span,
                     f"a {kind.word} has no value",
-                    help="a link is a wire; for a low resistance declare a resistor",
+                    help=f"a {kind.word} is a wire; for a low resistance declare a resistor" if kind.wire else "",
                     subjects=(label,),
                 )
             )
     elif entry.value is None and label not in changes.sets:
-        example = {"coil": "0.82 mH", "tapped coil": "1.2 mH", "capacitor": "6.8 uF", "lamp": "5 ohm"}.get(kind.word)
         scope.say(
             findings.error(
                 "value-missing",
                 name_span,
                 f"`{label}` has no value",
                 label=f"a {kind.word} without {kind.value.meaning}",
-                help=f"write it behind the name: `{kind.word} {entry.name.text} {example or '3.3 ohm'}`",
+                help=f"write it behind the name: `{kind.word} {entry.name.text} {kind.example_value}`",
                 subjects=(label,),
             )
         )

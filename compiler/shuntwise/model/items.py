@@ -14,7 +14,7 @@ from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic, Edit, Fix, 
 from shuntwise.model import findings
 from shuntwise.model.design import Quantity
 from shuntwise.model.evaluate import Scope
-from shuntwise.model.kinds import TEXTS, Attribute, PartKind
+from shuntwise.model.kinds import TEXTS, Attribute, Kind
 from shuntwise.source import Span
 from shuntwise.syntax import tree as t
 
@@ -30,7 +30,7 @@ class Attributes:
 
 def read_items(
     items: tuple[t.Item, ...],
-    kind: PartKind,
+    kind: Kind,
     scope: Scope,
     subject: str,
     *,
@@ -44,7 +44,7 @@ def read_items(
 
 
 class _Reading:
-    def __init__(self, kind: PartKind, scope: Scope, subject: str, word_keys: Mapping[str, tuple[str, ...]]) -> None:
+    def __init__(self, kind: Kind, scope: Scope, subject: str, word_keys: Mapping[str, tuple[str, ...]]) -> None:
         self.kind, self.scope, self.subject, self.word_keys = kind, scope, subject, word_keys
         self.quantities: dict[str, Quantity] = {}
         self.words: dict[str, Span] = {}

@@ -1,20 +1,25 @@
-"""The part kinds: what each may carry, in which unit, and within which bounds.
+"""The part kinds: what each may carry, in which unit, within which bounds, and what every pass must know of it.
 
-A table, and nothing but: to add a part kind, add a row here and a way to lower it in `network.lower`.
+A table, and nothing but: DEVELOPERS.md says how to add a row, and what a new part kind needs beside it.
 Bounds are where a value stops being a crossover part at all (a slip of the unit, not of a digit); all
 are common practice, no source.
 """
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 
 from shuntwise import units as u
 
 
 @dataclass(frozen=True)
 class Attribute:
-    """A value that an item may carry. `low` and `high` bound what is credible, in SI units."""
+    """A value that an item may carry. `low` and `high` bound what is credible, in SI units.
+
+    `spoken` is how a part's reading tells of it, `{}` being its amount; without it the reading is silent of it.
+    """
 
     name: str
     dimension: u.Dimension
@@ -22,10 +27,11 @@ class Attribute:
     high: float
     meaning: str
     signed: bool = False
+    spoken: str = ""
 
 
-def _attribute(name: str, dimension: u.Dimension, low: float, high: float, meaning: str) -> Attribute:
-    return Attribute(name, dimension, low, high, meaning)
+def _attribute(name: str, dimension: u.Dimension, low: float, high: float, meaning: str, spoken: str = "") -> Attribute:
+    return Attribute(name, dimension, low, high, meaning, spoken=spoken)
 
 
 TOLERANCE = _attribute("tolerance", u.PLAIN, 1e-5, 0.8, "the tolerance")
@@ -47,22 +53,19 @@ TEXTS = ("note",)
 
 
 @dataclass(frozen=True)
-class PartKind:
-    """One kind of part.
+class Kind:
+    """What a declaration may carry.
 
     `value` is the attribute that follows the name. `bare` are attributes told by their unit alone.
-    `words` maps a phrase to the construction that it names. `letters` are the label letters that the
-    trade uses for the kind. `terminals` in the order in which a walk goes through: first in, second out.
-    `files` are keys whose quoted text names a data file beside the design.
+    `words` maps a phrase to the construction that it names. `files` are keys whose quoted text names a data file
+    beside the design.
     """
 
     word: str
     value: Attribute | None
     bare: tuple[Attribute, ...] = ()
     keyed: tuple[Attribute, ...] = ()
-    words: dict[str, str] = field(default_factory=dict)
-    letters: tuple[str, ...] = ()
-    terminals: tuple[str, ...] = ("start", "end")
+    words: Mapping[str, str] = field(default_factory=dict)
     files: tuple[str, ...] = ()
 
     @property
@@ -70,7 +73,89 @@ class PartKind:
         return {attribute.name: attribute for attribute in (*self.bare, *self.keyed, *BODY)}
 
 
-_DCR = _attribute("dcr", u.OHM, 1e-4, 1e3, "DC resistance of the winding")
+@dataclass(frozen=True)
+class PartKind(Kind):
+    """One kind of part. What has no default must be said of every kind.
+
+    `example` is what may stand behind the word in a sound statement. `letters` are the label letters that the trade
+    uses for the kind, and `for_no_node` those that with a number behind are never meant for a node. `block` is the
+    letter by which the structure of a leg is recognised: kinds of one letter are taken for each other, and their
+    values drawn together, so that a kind of several sections needs one of its own.
+
+    `terminals` in the order in which a walk goes through: first in, second out; further ones are wired by name.
+    `sections` are what carries current, by the name that is put behind the label, each from one terminal to another;
+    in an inductive part the first is the dotted end. A lone section has no name.
+
+    `toleranced` are the quantities of its ideal elements that its tolerance is of; without them it is that of the
+    value. `inductive`: its sections are windings, which fields couple. `passes_dc`: direct current flows through.
+    `wire`: it is a piece of wire that may be left out, and no element. `spoken` are ways to read it aloud, of which
+    the first is taken that names only what is stated: `{noun}`, and `{value}` or an attribute, with `:alone` where no
+    noun follows.
+
+    `asked` are attributes that checks miss where they are not stated, each with an example as it is typed.
+
+    Raises ValueError where terminals and sections do not fit together, or the letter is the driver's.
+    """
+
+    example: str = field(kw_only=True)
+    letters: tuple[str, ...] = field(kw_only=True)
+    for_no_node: tuple[str, ...] = field(default=(), kw_only=True)
+    block: str = field(kw_only=True)
+    terminals: tuple[str, ...] = field(default=("start", "end"), kw_only=True)
+    sections: Mapping[str, tuple[str, str]] = field(default_factory=lambda: {"": ("start", "end")}, kw_only=True)
+    toleranced: tuple[str, ...] = field(default=(), kw_only=True)
+    inductive: bool = field(default=False, kw_only=True)
+    passes_dc: bool = field(default=True, kw_only=True)
+    wire: bool = field(default=False, kw_only=True)
+    spoken: tuple[str, ...] = field(default=("{value} {noun}",), kw_only=True)
+    asked: Mapping[str, str] = field(default_factory=dict, kw_only=True)
+
+    def __post_init__(self) -> None:
+        if {end for ends in self.sections.values() for end in ends} != set(self.terminals):
+            raise ValueError(f"the sections of the part kind `{self.word}` do not use its terminals, and no others")
+        if (len(self.sections) == 1) != ("" in self.sections):
+            raise ValueError(f"sections of the part kind `{self.word}` need names if there are several")
+        if not any({*self.ends} <= winding for winding in self.windings):
+            raise ValueError(f"a walk through the part kind `{self.word}` goes through none of its sections")
+        if self.block == "D":
+            raise ValueError(f"the letter D in a block is the driver's, not the part kind `{self.word}`'s")
+
+    @property
+    def ends(self) -> tuple[str, str]:
+        """The two terminals that a walk goes through."""
+        return self.terminals[0], self.terminals[1]
+
+    @cached_property
+    def windings(self) -> tuple[frozenset[str], ...]:
+        """The terminals, those that sections join taken together."""
+        joined: list[frozenset[str]] = []
+        for ends in self.sections.values():
+            met = [winding for winding in joined if not winding.isdisjoint(ends)]
+            joined = [winding for winding in joined if winding not in met] + [frozenset(ends).union(*met)]
+        return tuple(joined)
+
+    @property
+    def couples(self) -> bool:
+        """May a `coupling` name it? Only where it says which field is meant."""
+        return self.inductive and len(self.sections) == 1
+
+    @property
+    def couples_inside(self) -> bool:
+        """Do its sections share a field?"""
+        return self.inductive and len(self.sections) > 1
+
+    @property
+    def varying(self) -> tuple[str, ...]:
+        """The quantities of its ideal elements that move with its tolerance."""
+        return self.toleranced or ((self.value.name,) if self.value is not None else ())
+
+    @property
+    def example_value(self) -> str:
+        """The value of the example: `0.82 mH`."""
+        return self.example.partition(" {")[0].partition(" ")[2]
+
+
+_DCR = _attribute("dcr", u.OHM, 1e-4, 1e3, "DC resistance of the winding", "{} DC resistance")
 _WIRE = _attribute("wire", u.METRE, 5e-5, 1e-2, "diameter of the wire")
 _CORES = {"air core": "air core", "iron core": "iron core", "ferrite core": "ferrite core"}
 
@@ -80,7 +165,12 @@ COIL = PartKind(
     bare=(TOLERANCE, CURRENT),
     keyed=(_DCR, _WIRE),
     words=_CORES,
+    example="L1 0.82 mH",
+    asked={"tolerance": "5 %", "dcr": "dcr 0.3 ohm"},
     letters=("L",),
+    for_no_node=("L",),
+    block="L",
+    inductive=True,
 )
 TAPPED_COIL = PartKind(
     "tapped coil",
@@ -89,20 +179,26 @@ TAPPED_COIL = PartKind(
     keyed=(
         _DCR,
         _WIRE,
-        _attribute("tap", u.HENRY, 1e-7, 1, "inductance from the start to the tap"),
-        _attribute("tap_dcr", u.OHM, 1e-5, 1e3, "DC resistance from the start to the tap"),
+        _attribute("tap", u.HENRY, 1e-7, 1, "inductance from the start to the tap", "its tap at {}"),
+        _attribute("tap_dcr", u.OHM, 1e-5, 1e3, "DC resistance from the start to the tap", "{} from start to tap"),
         _attribute("k", u.PLAIN, 0.01, 1, "coupling of the two sections"),
     ),
     words=_CORES,
+    example="T1 1.2 mH { tap 0.3 mH }",
+    asked={"tolerance": "5 %", "dcr": "dcr 0.3 ohm"},
     letters=("L", "T"),
+    for_no_node=("T", "TL"),
+    block="T",
     terminals=("start", "end", "tap"),
+    sections={"lower": ("start", "tap"), "upper": ("tap", "end")},
+    inductive=True,
 )
 CAPACITOR = PartKind(
     "capacitor",
     _attribute("capacitance", u.FARAD, 1e-10, 0.1, "capacitance"),
     bare=(TOLERANCE, VOLTAGE, CURRENT),
     keyed=(
-        _attribute("esr", u.OHM, 1e-5, 100, "series resistance"),
+        _attribute("esr", u.OHM, 1e-5, 100, "series resistance", "{} series resistance"),
         _attribute("ac", u.VOLT, 1, 1e5, "r.m.s. voltage that it is rated for"),
     ),
     words={
@@ -111,7 +207,12 @@ CAPACITOR = PartKind(
         "bipolar electrolytic": "non-polar electrolytic",
         "polar electrolytic": "polar electrolytic",
     },
+    example="C1 6.8 uF",
+    asked={"tolerance": "10 %", "voltage": "250 V"},
     letters=("C",),
+    for_no_node=("C",),
+    block="C",
+    passes_dc=False,
 )
 RESISTOR = PartKind(
     "resistor",
@@ -123,22 +224,41 @@ RESISTOR = PartKind(
         "metal oxide": "metal oxide",
         "carbon film": "carbon film",
     },
+    example="R1 3.3 ohm",
+    asked={"tolerance": "5 %", "power": "20 W"},
     letters=("R",),
+    for_no_node=("R",),
+    block="R",
 )
 LAMP = PartKind(
     "lamp",
     _attribute("resistance", u.OHM, 1e-2, 1e4, "resistance when cold"),
     bare=(TOLERANCE, VOLTAGE, POWER),
     keyed=(_attribute("hot", u.OHM, 1e-2, 1e5, "resistance when it glows"),),
+    example="B1 5 ohm { hot 58 ohm }",
+    asked={"voltage": "250 V", "power": "20 W"},
     letters=("B", "LA", "LP", "E", "H"),
+    block="B",
+    spoken=("{noun} of {value:alone} cold and {hot:alone} hot", "{noun} of {value:alone}"),
 )
-LINK = PartKind("link", None, keyed=(_WIRE,), letters=("K", "LK", "J", "W", "B"))
+LINK = PartKind(
+    "link",
+    None,
+    keyed=(_WIRE,),
+    example="K1",
+    letters=("K", "LK", "J", "W", "B"),
+    block="",
+    wire=True,
+)
 
 KINDS: dict[str, PartKind] = {kind.word: kind for kind in (COIL, TAPPED_COIL, CAPACITOR, RESISTOR, LAMP, LINK)}
 
+INDUCTIVE = tuple(kind.word for kind in KINDS.values() if kind.inductive)
+"""The kinds that are windings."""
+
 ROLES = ("woofer", "mid", "tweeter")
 
-DRIVER = PartKind(
+DRIVER = Kind(
     "driver",
     _attribute("nominal", u.OHM, 0.5, 1e3, "nominal impedance"),
     bare=(POWER,),
@@ -161,12 +281,10 @@ DRIVER = PartKind(
         _attribute("fb", u.HERTZ, 5, 500, "tuning of a vented box"),
         _attribute("ql", u.PLAIN, 0.5, 200, "leakage Q of a vented box"),
     ),
-    letters=(),
-    terminals=("+", "-"),
     files=("measured",),
 )
 
-AMPLIFIER = PartKind(
+AMPLIFIER = Kind(
     "amplifier",
     _attribute("power", u.WATT, 0.1, 1e5, "rated power"),
     keyed=(

@@ -192,11 +192,11 @@ class _Resolver:
                 part = self.parts.get(label)
                 if part is None:
                     if path.text not in self.doubtful and path.words[0].text not in self.d.uses:
-                        coils = [name for name, part in self.parts.items() if part.kind == "coil"]
+                        coils = [name for name, part in self.parts.items() if kinds.KINDS[part.kind].couples]
                         self.say(findings.unknown_name(path.text, path.span, coils, "no coil of this name"))
                     elif path.words[0].text in self.d.uses:
                         labels.append(label)  # a coil inside a network: looked up once all are put in
-                elif part.kind != "coil":
+                elif not kinds.KINDS[part.kind].couples:
                     self.say(
                         findings.error(
                             "coupling-impossible",
@@ -363,8 +363,8 @@ class _Resolver:
         return frozenset(name for name in uses if prefix + name not in self.instances)
 
     def named_terminals(self, parts: Mapping[str, t.PartDecl], uses: Mapping[str, t.Use]) -> frozenset[str]:
-        tapped = {name for name, entry in parts.items() if entry.kind.text == kinds.TAPPED_COIL.word}
-        return frozenset(tapped | set(uses))
+        several = {name for name, entry in parts.items() if len(kinds.KINDS[entry.kind.text].terminals) > 2}
+        return frozenset(several | set(uses))
 
     def wire(self, terminals: Sequence[Terminals], drivers: Mapping[str, Driver]) -> tuple[Leg, ...]:
         d = self.d

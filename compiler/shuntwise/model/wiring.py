@@ -14,6 +14,7 @@ from dataclasses import dataclass, field
 from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic
 from shuntwise.model import findings
 from shuntwise.model.design import NodeStop, ParallelStop, PartStop, Stop, UnknownStop, Walk
+from shuntwise.model.kinds import KINDS
 from shuntwise.source import Span
 from shuntwise.syntax import tree as t
 from shuntwise.syntax.words import nearest
@@ -21,7 +22,8 @@ from shuntwise.syntax.words import nearest
 RETURN_WORDS = ("return", "ground")
 _NEAR_RETURN = frozenset(("gnd", "earth", "common", "com", "minus", "ret", "neutral", "returns", "grnd"))
 _LABEL = re.compile(r"([^\W\d]+)\d+[a-z]?")
-_PART_LIKE = re.compile(r"(?:[LCRT]|TL)\d+[a-z]?", re.IGNORECASE)
+_PART_LETTERS = "|".join(letters for kind in KINDS.values() for letters in kind.for_no_node)
+_PART_LIKE = re.compile(rf"(?:{_PART_LETTERS})\d+[a-z]?", re.IGNORECASE)
 
 
 @dataclass(frozen=True)

@@ -13,9 +13,10 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from math import pi
-from typing import TYPE_CHECKING, Any, NamedTuple
+from typing import TYPE_CHECKING, Any
 
 from shuntwise.model.design import Driver, ImpedanceTable
+from shuntwise.network.link import Link, Stage
 from shuntwise.network.network import ElementKind, FitReport
 
 if TYPE_CHECKING:
@@ -29,18 +30,6 @@ TABLE_BAND_HZ = (10.0, 24_000.0)
 
 TYPICAL_QL = 7.0
 """Box leakage Q where none is given: R. H. Small, Vented-box loudspeaker systems, part 1, 1973, takes 7."""
-
-
-class Link(NamedTuple):
-    """One ideal element: its kind, the suffix of its name, its value in SI units."""
-
-    kind: ElementKind
-    suffix: str
-    value: float
-
-
-Stage = tuple[tuple[Link, ...], ...]
-"""Chains of links side by side between two nodes."""
 
 
 @dataclass(frozen=True)
@@ -170,7 +159,7 @@ VOICE_COILS: tuple[tuple[str, Callable[[dict[str, float], tuple[Stage, ...]], Dr
 def _from_parameters(q: dict[str, float]) -> DriverModel:
     motion = next(((build(q),) for key, build in MOTIONS if key in q), ())
     coil = next((build(q, motion) for key, build in VOICE_COILS if key in q), DriverModel(()))
-    return DriverModel((_single("R", "re", q["re"]), *coil.stages, *motion), coil.fit)
+    return DriverModel((_copper(q["re"]), *coil.stages, *motion), coil.fit)
 
 
 # --- what must be fitted
@@ -214,7 +203,7 @@ def _measured(table: ImpedanceTable, re: float | None) -> DriverModel:
     sections = fit.fit(freq_hz, wanted, series_ohm=series_ohm, resonances=True)
     errors = fit.errors(sections.impedance(freq_hz), wanted)
     report = _report("the measured table", sections, freq_hz, errors, fit.scatter(wanted))
-    return DriverModel((_single("R", "re", sections.series_ohm), *_stages(sections)), report)
+    return DriverModel((_copper(sections.series_ohm), *_stages(sections)), report)
 
 
 def stages_impedance(stages: tuple[Stage, ...], s: Any) -> Any:
@@ -251,5 +240,10 @@ def _report(stands_for: str, sections: Sections, freq_hz: Any, errors: Any, scat
     )
 
 
-def _single(kind: ElementKind, suffix: str, value: float) -> Stage:
-    return ((Link(kind, suffix, value),),)
+def _single(kind: ElementKind, quantity: str, value: float) -> Stage:
+    return ((Link(kind, quantity, value),),)
+
+
+def _copper(ohm: float) -> Stage:
+    """The DC resistance of the voice coil."""
+    return ((Link("R", "re", ohm, copper=True),),)

@@ -1,7 +1,7 @@
 """Circuit -> Network: trade terms turned into ideal elements.
 
-In: a sound circuit. Out: a `Network`, and what stands in the way if there is none. A coil becomes its
-inductance and its DC resistance, a driver what `driver_model` makes of it. What hangs on no input, by wire or by
+In: a sound circuit. Out: a `Network`, and what stands in the way if there is none. A part becomes what
+`part_model` makes of it, a driver what `driver_model` does. What hangs on no input, by wire or by
 coupled coils, is left out: it carries no current, and the wiring checks have named it. So is, as a driver to read
 results at, one through which no current can flow.
 """
@@ -10,18 +10,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from math import sqrt
 
 from shuntwise.graph.circuit import Circuit, Edge
 from shuntwise.graph.currents import live_edges
 from shuntwise.graph.topology import DisjointSets, pair_links, reached
-from shuntwise.model.design import Driver, Part
+from shuntwise.model.kinds import KINDS
 from shuntwise.network.driver_model import driver_model, lacks
-from shuntwise.network.network import GROUND, Branch, Coupling, Element, ElementKind, Feed, FitReport, Network
+from shuntwise.network.link import Link, Stage
+from shuntwise.network.network import GROUND, Branch, Coupling, Element, Feed, FitReport, Network
 from shuntwise.network.network import Driver as DriverPort
-
-TIGHT = 0.98
-"""Coupling of the two sections of a tapped coil where none is given (common practice, no source)."""
+from shuntwise.network.part_model import part_model
 
 
 @dataclass(frozen=True)
@@ -46,7 +44,7 @@ def _obstacle(circuit: Circuit) -> Unlowered | None:
     if design.lost_wiring or circuit.doubtful:
         return Unlowered("wiring that could be read whole")
     for part in circuit.fitted_parts:
-        if part.value is None and part.kind != "link":
+        if part.value is None and KINDS[part.kind].value is not None:
             return Unlowered(f"a sound value of `{part.label}`", (part.label,))
     for driver in design.drivers.values():
         if lacking := lacks(driver):
@@ -65,15 +63,12 @@ def _obstacle(circuit: Circuit) -> Unlowered | None:
     return None
 
 
-def tapped_sections(part: Part) -> tuple[float, float, float]:
-    """The two sections' inductances (H) and their coupling, from the whole and the tapped inductance.
+@dataclass(frozen=True)
+class _Coupled:
+    """A coupling, and the keys of the edges that it is between."""
 
-    L = La + Lb + 2 k sqrt(La Lb), solved for sqrt(Lb): two coils in series aiding.
-    """
-    assert part.value is not None
-    whole, tap, k = part.value.value, part.get("tap"), part.get("k", TIGHT)
-    root = -k * sqrt(tap) + sqrt(whole - tap * (1 - k * k))
-    return tap, root * root, k
+    edges: tuple[str, str]
+    coupling: Coupling
 
 
 class _Lowering:
@@ -84,20 +79,39 @@ class _Lowering:
         self.elements: list[Element] = []
         self.branches: list[Branch] = []
         self.fits: list[FitReport] = []
+        self.models = {p.label: part_model(p) for p in circuit.fitted_parts if not KINDS[p.kind].wire}
         self.couplings = tuple(self._couplings())
         self.live = self._live()
         self.excited = self._excited()
 
-    def _couplings(self) -> Iterator[Coupling]:
-        """Between fitted coils and sections of tapped coils; an element of a coil is called as its edge is."""
-        for part in self.circuit.fitted_parts:
-            if part.kind == "tapped coil":
-                k = tapped_sections(part)[2]
-                yield Coupling(f"{part.label}.k", f"{part.label}.lower", f"{part.label}.upper", k)
+    def _couplings(self) -> Iterator[_Coupled]:
+        """Between sections of one part, and between the coils that the author couples."""
+        edges = self.circuit.edges
+        sections = {(edge.owner, edge.section): edge for edge in edges.values()}
+        for label, model in self.models.items():
+            for number, (first, second, k) in enumerate(model.couplings, 1):
+                name = f"{label}.k" if number == 1 else f"{label}.k{number}"
+                yield self._coupled(name, sections[label, first], sections[label, second], k)
         for declared in self.circuit.design.couplings:
             coils = declared.first, declared.second
-            if declared.k is not None and declared.k.value != 0 and self.circuit.edges.keys() >= set(coils):
-                yield Coupling(" and ".join(coils), *coils, declared.k.value)
+            if declared.k is not None and declared.k.value != 0 and edges.keys() >= set(coils):
+                yield self._coupled(" and ".join(coils), edges[coils[0]], edges[coils[1]], declared.k.value)
+
+    def _coupled(self, name: str, first: Edge, second: Edge, k: float) -> _Coupled:
+        return _Coupled((first.key, second.key), Coupling(name, self._inductor(first), self._inductor(second), k))
+
+    def _inductor(self, edge: Edge) -> str:
+        """The name of the inductor in a section of a part. Raises ValueError if there is none."""
+        for link in self.models[edge.owner].sections[edge.section]:
+            if link.kind == "L":
+                return self._name(edge, link)
+        raise ValueError(f"the model of `{edge.owner}` has no inductor to be coupled")
+
+    def _name(self, edge: Edge, link: Link) -> str:
+        """What stands for the value of a part is called as the edge is; else the quantity is put behind."""
+        part = self.circuit.design.parts[edge.owner] if edge.kind == "part" else None
+        value = KINDS[part.kind].value if part is not None else None
+        return edge.key if value is not None and value.name == link.quantity else f"{edge.key}.{link.quantity}"
 
     def _live(self) -> set[str]:
         """Nets with a path to an input, along parts, drivers, inputs, and from one coupled coil to another.
@@ -112,7 +126,7 @@ class _Lowering:
             ground = self.circuit.pad(pair.name, "-")
             if ground not in live:
                 live |= reached(near, ground)
-        coupled = [(edges[coupling.first].plus, edges[coupling.second].plus) for coupling in self.couplings]
+        coupled = [(edges[a].plus, edges[b].plus) for a, b in (coupling.edges for coupling in self.couplings)]
         while held := next((b if a in live else a for a, b in coupled if (a in live) != (b in live)), None):
             self.node_of[held] = GROUND
             live |= reached(near, held)
@@ -125,7 +139,7 @@ class _Lowering:
                 self.edge(edge)
         present = {element.name for element in self.elements}
         feeds = tuple(Feed(pair.name, self.node_of[self.circuit.pad(pair.name, "+")]) for pair in design.feeds)
-        coupled = [(coupling.first, coupling.second) for coupling in self.couplings]
+        coupled = [coupling.edges for coupling in self.couplings]
         carrying = live_edges(self.circuit, coupled, self.node_of)
         drivers = tuple(
             DriverPort(name, *(self.node_of[self.circuit.pad(name, sign)] for sign in "+-"))
@@ -134,7 +148,7 @@ class _Lowering:
         )
         return Network(
             tuple(self.elements),
-            tuple(coupling for coupling in self.couplings if coupling.first in present),
+            tuple(c.coupling for c in self.couplings if c.coupling.first in present),
             feeds,
             drivers,
             tuple(self.branches),
@@ -150,65 +164,37 @@ class _Lowering:
 
         Among them a shorted winding has none, but a current that the others feel; elsewhere it has neither.
         """
-        groups = DisjointSets(coil for c in self.couplings for coil in (c.first, c.second))
+        groups = DisjointSets(key for coupling in self.couplings for key in coupling.edges)
         for coupling in self.couplings:
-            groups.union(coupling.first, coupling.second)
+            groups.union(*coupling.edges)
         edges = self.circuit.edges
         return {coil for group in groups.sets() if not all(self.shorted(edges[c]) for c in group) for coil in group}
 
     def edge(self, edge: Edge) -> None:
         if edge.kind == "driver":
-            self.driver(self.circuit.design.drivers[edge.owner], edge)
-            return
-        part = self.circuit.design.parts[edge.owner]
-        assert part.value is not None
-        match part.kind:
-            case "coil":
-                self.series(edge, [("L", part.label, part.value.value), ("R", f"{part.label}.dcr", part.get("dcr"))])
-            case "capacitor":
-                self.series(edge, [("C", part.label, part.value.value), ("R", f"{part.label}.esr", part.get("esr"))])
-            case "tapped coil":
-                self.section(part, edge)
-            case _:
-                self.series(edge, [("R", part.label, part.value.value)])
+            model = driver_model(self.circuit.design.drivers[edge.owner])
+            self.lay(edge, model.stages)
+            if model.fit is not None:
+                self.fits.append(model.fit)
+        else:
+            self.lay(edge, tuple(((link,),) for link in self.models[edge.owner].sections[edge.section]))
 
-    def section(self, part: Part, edge: Edge) -> None:
-        lower_l, upper_l, _ = tapped_sections(part)
-        dcr = part.get("dcr")
-        lower_dcr = part.get("tap_dcr", dcr * sqrt(lower_l / (part.value.value if part.value else 1)))
-        lower_part = edge.key.endswith(".lower")
-        inductance, resistance = (lower_l, lower_dcr) if lower_part else (upper_l, dcr - lower_dcr)
-        self.series(edge, [("L", edge.key, inductance), ("R", f"{edge.key}.dcr", max(resistance, 0.0))])
-
-    def driver(self, driver: Driver, edge: Edge) -> None:
-        """The stages of the driver's model in series, the chains of each stage side by side."""
-        model = driver_model(driver)
-        name, plus, minus = driver.name, self.node_of[edge.plus], self.node_of[edge.minus]
+    def lay(self, edge: Edge, stages: tuple[Stage, ...]) -> None:
+        """Stages in series from the edge's plus to its minus, the chains of each stage side by side."""
+        plus, minus = self.node_of[edge.plus], self.node_of[edge.minus]
         names: list[str] = []
         node = plus
-        for index, stage in enumerate(model.stages, 1):
-            following = minus if index == len(model.stages) else f"inside {name}.{stage[0][-1].suffix}"
+        for index, stage in enumerate(stages, 1):
+            following = minus if index == len(stages) else f"inside {self._name(edge, stage[0][-1])}"
             for chain in stage:
                 at = node
                 for link in chain:
-                    element = f"{name}.{link.suffix}"
-                    to = following if link is chain[-1] else f"inside {element}"
-                    self.elements.append(Element(element, link.kind, at, to, link.value, name))
-                    names.append(element)
+                    name = self._name(edge, link)
+                    to = following if link is chain[-1] else f"inside {name}"
+                    self.elements.append(
+                        Element(name, link.kind, at, to, link.value, edge.owner, link.quantity, link.copper)
+                    )
+                    names.append(name)
                     at = to
             node = following
-        self.branches.append(Branch(edge.key, plus, minus, names[0], tuple(names)))
-        if model.fit is not None:
-            self.fits.append(model.fit)
-
-    def series(self, edge: Edge, chain: list[tuple[ElementKind, str, float]]) -> None:
-        """Elements in series from the edge's plus to its minus; zero resistances are left out."""
-        chain = [link for link in chain if link[2] > 0]
-        end = self.node_of[edge.minus]
-        node = self.node_of[edge.plus]
-        for index, (kind, name, value) in enumerate(chain):
-            following = end if index == len(chain) - 1 else f"inside {name}"
-            self.elements.append(Element(name, kind, node, following, value, edge.owner))
-            node = following
-        names = tuple(name for _, name, _ in chain)
-        self.branches.append(Branch(edge.key, self.node_of[edge.plus], end, names[0], names))
+        self.branches.append(Branch(edge.key, plus, minus, names[0], tuple(names), edge.terminals))

@@ -21,8 +21,9 @@ ElementKind = Literal["R", "L", "C"]
 class Element:
     """An ideal element between two nodes. `value` in ohm, henry or farad, finite and above zero.
 
-    `name` is unique in the network. `part` is the author's label of the part it belongs to. For an
-    inductor `plus` is the dotted end.
+    `name` is unique in the network, and tells nothing else. `part` is the author's label of the part that it belongs
+    to, `quantity` what it stands for in it, such as `inductance` or `dcr`. `copper`: its resistance rises with heat as
+    that of copper does. For an inductor `plus` is the dotted end.
     """
 
     name: str
@@ -31,6 +32,8 @@ class Element:
     minus: str
     value: float
     part: str
+    quantity: str = ""
+    copper: bool = False
 
 
 @dataclass(frozen=True)
@@ -64,7 +67,8 @@ class Driver:
 class Branch:
     """A part as a two-terminal branch: the current in it is the current of element `through`, plus to minus.
 
-    `elements` are the names of all elements that model the part. A tapped coil is two branches.
+    `elements` are the names of all elements that model the part. A tapped coil is two branches. `terminals` are the
+    part's at `plus` and at `minus`.
     """
 
     label: str
@@ -72,6 +76,7 @@ class Branch:
     minus: str
     through: str
     elements: tuple[str, ...]
+    terminals: tuple[str, str] = ("", "")
 
 
 @dataclass(frozen=True)

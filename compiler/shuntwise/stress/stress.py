@@ -18,6 +18,7 @@ from typing import Any
 import numpy as np
 
 from shuntwise.model.design import Design, Part
+from shuntwise.model.kinds import INDUCTIVE
 from shuntwise.network.network import Branch
 from shuntwise.response.measures import Extreme, bare_resonances, least_impedance
 from shuntwise.response.solve import Response, Solver
@@ -34,8 +35,6 @@ from shuntwise.response.stress import (
 )
 
 HOT_COPPER = 1.31
-COPPER = (".dcr", ".re")
-"""Endings of the names of elements that are copper: windings of coils, and voice coils."""
 
 CREST = 2.0
 """Peak over r.m.s. value of the programme where the amplifier does not say otherwise; see `amplifier_signal`."""
@@ -141,7 +140,7 @@ class Stress:
     @cached_property
     def working(self) -> Response:
         """The network as it is: cold, then hot; arrays (2, F)."""
-        copper = [element for element in self.solver.network.elements if element.name.endswith(COPPER)]
+        copper = [element for element in self.solver.network.elements if element.copper]
         hot = {element.name: element.value * HOT_COPPER for element in copper}
         return solve_cases(self.solver, [{}, hot], sweep())
 
@@ -168,8 +167,8 @@ class Stress:
         total: Any = np.zeros_like(self.working.freq_hz)
         for owner, terminal in ends:
             for branch in self.branches.get(owner, ()):
-                into_plus, into_minus = _terminals(branch)
-                sign = (terminal in into_plus) - (terminal in into_minus)
+                into_plus, into_minus = branch.terminals
+                sign = (terminal == into_plus) - (terminal == into_minus)
                 total = total + sign * self.working.current(branch.label)
         return float(np.max(self.signal.programme(np.abs(np.atleast_2d(total)))))
 
@@ -211,13 +210,18 @@ class Stress:
         The figures of such a case have no bound either: they are those of the grid, and nothing else.
         """
         network, found = self.solver.network, dict[str, Bare]()
-        lossless = [part.label for part in self.parts("coil", "tapped coil") if not part.get("dcr")]
+        lossless = [part.label for part in self.parts(*INDUCTIVE) if not self._resists(part.label)]
         for driver in self.unplugged_drivers if lossless else ():
             case = opened(network, self.branches[driver][0])
             for feed in network.feeds:
                 for freq_hz in bare_resonances(self.solver, feed.name, sweep(), case):
                     found.setdefault(driver, Bare(feed.name, freq_hz, self._ringing(case, freq_hz, lossless)))
         return found
+
+    def _resists(self, label: str) -> bool:
+        """Has a part any resistance?"""
+        element = self.solver.network.element
+        return any(element[name].kind == "R" for branch in self.branches[label] for name in branch.elements)
 
     def _ringing(self, case: Case, freq_hz: float, lossless: Sequence[str]) -> tuple[str, ...]:
         """The coils of `lossless` over which a resonance that nothing bounds builds up."""
@@ -306,12 +310,3 @@ def _ohms(siemens: Any) -> Any:
     """Impedances of admittances; infinite where no current flows at all."""
     with np.errstate(divide="ignore"):
         return 1 / siemens
-
-
-def _terminals(branch: Branch) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    """The terminals at a branch's plus and at its minus; a tapped coil's tap is between its two branches."""
-    if branch.label.endswith(".lower"):
-        return ("start",), ("tap",)
-    if branch.label.endswith(".upper"):
-        return ("tap",), ("end",)
-    return ("start", "+"), ("end", "-")

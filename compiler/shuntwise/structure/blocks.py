@@ -11,17 +11,15 @@ from dataclasses import dataclass
 from typing import Literal
 
 from shuntwise.graph.circuit import Circuit, Edge
-
-LETTERS = {"coil": "L", "tapped coil": "T", "capacitor": "C", "resistor": "R", "lamp": "B"}
-"""A letter for each kind of part; a driver is D. `Block.letters` spells a block with them."""
+from shuntwise.model.kinds import KINDS
 
 
 @dataclass(frozen=True)
 class Block:
     """One part or driver, a chain of blocks in a row, or a group side by side, between the nets `a` and `b`.
 
-    `ones` are the letter and label of each single part inside. The blocks of a chain stand in order from `a`
-    to `b`. `passes_dc` is true where direct current can flow between them.
+    `ones` are the letter (its kind's; D for a driver) and label of each single part inside. The blocks of a chain
+    stand in order from `a` to `b`. `passes_dc` is true where direct current can flow between them.
     """
 
     form: Literal["one", "chain", "group"]
@@ -86,8 +84,8 @@ def like_beside(blocks: Sequence[Block]) -> list[Block]:
     return [_group(alike) if len(alike) > 1 else alike[0] for alike in by_kind.values()]
 
 
-def _single(edge: Edge, letter: str) -> Block:
-    return Block("one", edge.plus, edge.minus, ((letter, edge.owner),), letter != "C")
+def _single(edge: Edge, letter: str, passes_dc: bool) -> Block:
+    return Block("one", edge.plus, edge.minus, ((letter, edge.owner),), passes_dc)
 
 
 def _chain(first: Block, second: Block) -> Block:
@@ -109,8 +107,11 @@ def singles(circuit: Circuit) -> list[Block]:
     for edge in circuit.edges.values():
         if edge.plus == edge.minus or edge.kind in ("feed", "posts"):
             continue
-        letter = "D" if edge.kind == "driver" else LETTERS[circuit.design.parts[edge.owner].kind]
-        singles.append(_single(edge, letter))
+        if edge.kind == "driver":
+            singles.append(_single(edge, "D", True))
+        else:
+            kind = KINDS[circuit.design.parts[edge.owner].kind]
+            singles.append(_single(edge, kind.block, kind.passes_dc))
     return singles
 
 

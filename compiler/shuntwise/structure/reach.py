@@ -11,6 +11,7 @@ from heapq import heapify, heappop, heappush
 
 from shuntwise.graph.circuit import Circuit, Edge
 from shuntwise.graph.topology import links, pair_links, reached, shortest_path
+from shuntwise.model.kinds import KINDS
 
 SAME = 1e-12
 """Potentials closer than this are one: the rounding of the elimination."""
@@ -88,11 +89,11 @@ def dc_path(circuit: Circuit, driver: str) -> tuple[str, ...] | None:
     type); otherwise coils and resistors are wire.
     """
     parts = circuit.design.parts
-    coils = {parts[e.owner].kind for e in _across(circuit, driver) if e.kind == "part"} & {"coil", "tapped coil"}
+    coils = any(e.kind == "part" and KINDS[parts[e.owner].kind].inductive for e in _across(circuit, driver))
     near = links(
         (e.plus, e.minus, e.owner)
         for e in circuit.edges.values()
-        if (e.kind == "part" and parts[e.owner].kind != "capacitor")
+        if (e.kind == "part" and KINDS[parts[e.owner].kind].passes_dc)
         or (e.kind == "driver" and e.owner != driver and not coils)
     )
     pads = circuit.pad(driver, "+"), circuit.pad(driver, "-")

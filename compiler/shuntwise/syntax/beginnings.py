@@ -22,7 +22,8 @@ from shuntwise.syntax.situation import (
     token,
     write,
 )
-from shuntwise.syntax.words import KIND_OF_LETTER, KINDS, SAID_FOR, STATEMENTS, nearest
+from shuntwise.syntax.tables import PART_KINDS
+from shuntwise.syntax.words import KIND_OF_LETTER, SAID_FOR, STATEMENTS, nearest
 
 
 def _statement_word(s: Situation) -> Complaint | None:
@@ -63,7 +64,7 @@ _FIRST_WORD = "the first word is missing"
 
 def _statement_tokens(said: str, at: Span) -> tuple[Token, ...]:
     """`driver woofer` is two words, `tapped coil` is one."""
-    if said in KINDS:
+    if said in PART_KINDS:
         return (token("KIND", said, at),)
     first, *name = said.split()
     return (token(first.upper(), first, at), *(token("NAME", word, at) for word in name))

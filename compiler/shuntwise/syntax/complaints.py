@@ -31,6 +31,7 @@ from shuntwise.syntax.situation import (
     token,
     write,
 )
+from shuntwise.syntax.tables import PART_KINDS
 from shuntwise.syntax.words import STATEMENTS, nearest
 
 _STATEMENT = re.compile(rf"(?:{'|'.join(STATEMENTS)})[ \t]+[\w\"]")
@@ -361,12 +362,7 @@ def _missing_name(s: Situation) -> Complaint | None:
 
 
 _NAME_HELP = {
-    "coil": "say which coil: `coil L1 0.82 mH`",
-    "tapped coil": "say which coil: `tapped coil T1 1.2 mH { tap 0.3 mH }`",
-    "capacitor": "say which capacitor: `capacitor C1 6.8 uF`",
-    "resistor": "say which resistor: `resistor R1 3.3 ohm`",
-    "lamp": "say which lamp: `lamp B1 5 ohm { hot 58 ohm }`",
-    "link": "say which link: `link K1`",
+    **{word: f"say which {word}: `{word} {example}`" for word, example in PART_KINDS.items()},
     "driver": "say which driver: `driver woofer 8 ohm`",
     "input": "say which input: `input low`; a single input needs no declaration",
     "posts": "say which posts: `posts high`",

@@ -13,11 +13,12 @@ from dataclasses import dataclass
 from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic, Edit, Fix, Label, Severity
 from shuntwise.source import Source, Span
 from shuntwise.syntax.automaton import Token
+from shuntwise.syntax.tables import PART_KINDS
 
 _LONGEST_LINE = 1000
 """How far a message looks along a line: a file that is one endless line must not cost its square."""
 
-BLOCK_HEADS = frozenset(("amplifier", "driver", "coil", "tapped coil", "capacitor", "resistor", "lamp", "link", "use"))
+BLOCK_HEADS = frozenset(("amplifier", "driver", *PART_KINDS, "use"))
 """Statements whose braces hold attributes; those of a leg, a network and a variant hold statements."""
 
 _LONGEST_TITLE = 80

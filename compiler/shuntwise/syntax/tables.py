@@ -3,7 +3,7 @@
 `TERMINALS` are patterns in the order in which they are tried, `KEYWORDS` words that are names elsewhere. A rule is
 its symbol, its node's name (None: its children go to the rule above), its length, the places of the children that
 are kept, and whether a lone child stands for the node. A state leads by symbol to another, or (below zero) to the
-rule ~n that is then reduced.
+rule ~n that is then reduced. `PART_KINDS` are the words that declare a part, each with an example of what follows.
 
 Long because it is a table.
 """
@@ -12,6 +12,15 @@ from __future__ import annotations
 
 START, END = 0, 46
 IGNORED = frozenset(['COMMENT', 'WS'])
+
+PART_KINDS: dict[str, str] = {
+    'coil': 'L1 0.82 mH',
+    'tapped coil': 'T1 1.2 mH { tap 0.3 mH }',
+    'capacitor': 'C1 6.8 uF',
+    'resistor': 'R1 3.3 ohm',
+    'lamp': 'B1 5 ohm { hot 58 ohm }',
+    'link': 'K1',
+}
 
 TERMINALS: dict[str, str] = {
     'CODE': '[0-9]+(?:[RKMGLkmunpµμ][0-9]+[BCDGJKM]?|R[0-9]+F|[RLkKMGmunpµμ])(?!\\w)',

@@ -10,18 +10,15 @@ from difflib import get_close_matches
 from itertools import islice
 from unicodedata import normalize
 
+from shuntwise.syntax.tables import PART_KINDS
+
 STATEMENTS = (
     "design",
     "amplifier",
     "input",
     "posts",
     "driver",
-    "coil",
-    "tapped coil",
-    "capacitor",
-    "resistor",
-    "lamp",
-    "link",
+    *PART_KINDS,
     "coupling",
     "testpoint",
     "let",
@@ -37,9 +34,6 @@ STATEMENTS = (
     "allow",
     "limit",
 )
-
-KINDS = ("coil", "tapped coil", "capacitor", "resistor", "lamp", "link")
-"""The statements that declare a part."""
 
 KEYWORDS = frozenset(
     word for statement in STATEMENTS for word in statement.split()

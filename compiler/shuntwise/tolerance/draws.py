@@ -3,9 +3,10 @@
 In: a design and its network. Out: the parts that vary, the parts that do not and why, and random offsets. It
 refuses to know what the offsets do to a response.
 
-What varies: the value of every fitted part that states a `tolerance`. The two sections of a tapped coil are one
-winding and move together. What is kept as stated: a coil's and a capacitor's series resistance (a tolerance is that
-of the inductance or capacitance; of the copper it says nothing), couplings, and the model of every driver.
+What varies: the value of every fitted part that states a `tolerance`. Which elements that moves, the part's kind
+says; the two sections of a tapped coil are one winding and move together. What is kept as stated: a coil's and a
+capacitor's series resistance (a tolerance is that of the inductance or capacitance; of the copper it says nothing),
+couplings, and the model of every driver.
 
 An offset is a share of the part's own tolerance, from -1 to 1. `uniform`: every value within the tolerance is equally
 likely. `normal`: the tolerance is three standard deviations, and what lies beyond it is drawn again. Which is nearer
@@ -27,6 +28,7 @@ import numpy as np
 import numpy.typing as npt
 
 from shuntwise.model.design import Design
+from shuntwise.model.kinds import KINDS
 from shuntwise.network.network import Network
 
 Real = npt.NDArray[np.float64]
@@ -57,14 +59,12 @@ def varying(design: Design, network: Network) -> Varying:
     """What varies in a network; parts that carry no current do not count."""
     values: dict[str, list[str]] = {}
     for element in network.elements:
-        if element.name in (element.part, f"{element.part}.lower", f"{element.part}.upper"):
-            values.setdefault(element.part, []).append(element.name)
+        owner = design.parts.get(element.part)
+        if owner is not None and element.quantity in KINDS[owner.kind].varying:
+            values.setdefault(owner.label, []).append(element.name)
     parts, exact = [], []
     for label in sorted(values):
-        part = design.parts.get(label)
-        if part is None:
-            continue
-        tolerance = part.get("tolerance")
+        tolerance = design.parts[label].get("tolerance")
         if tolerance > 0:
             parts.append(VaryingPart(label, tuple(values[label]), tolerance))
         else:

@@ -43,25 +43,19 @@ When to ignore it: for a part out of the drawer that carries no print; say so in
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import CORED, named, rated_at
 from shuntwise.checks.rule import Diagnostic, NotChecked, Rule, Severity
 from shuntwise.model.design import Driver, Part
+from shuntwise.model.kinds import KINDS, TOLERANCE
 
-WANTED = {
-    "coil": ("dcr",),
-    "tapped coil": ("dcr",),
-    "capacitor": ("voltage",),
-    "resistor": ("power",),
-    "lamp": ("voltage", "power"),
-}
 WORDS = {
-    "dcr": ("its DC resistance", "dcr 0.3 ohm"),
-    "current": ("the current that its core bears", "12 A"),
-    "voltage": ("its rated volts", "250 V"),
-    "power": ("its rated watts", "20 W"),
+    "dcr": "its DC resistance",
+    "current": "the current that its core bears",
+    "voltage": "its rated volts",
+    "power": "its rated watts",
 }
 
 
@@ -70,20 +64,20 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         yield RULE.not_checked("an `amplifier` with its power and load")
         return
     for part in evidence.circuit.fitted_parts:
-        wanted = WANTED.get(part.kind, ())
+        asked = {name: example for name, example in KINDS[part.kind].asked.items() if name != TOLERANCE.name}
         if part.construction in CORED:
-            wanted = (*wanted, "current")
-        yield from _missing(evidence, part, part.label, wanted)
+            asked["current"] = "12 A"
+        yield from _missing(evidence, part, part.label, asked)
     for driver in evidence.drivers():
-        yield from _missing(evidence, driver, driver.name, ("power",))
+        yield from _missing(evidence, driver, driver.name, {"power": "20 W"})
 
 
-def _missing(evidence: Evidence, item: Part | Driver, owner: str, wanted: tuple[str, ...]) -> Iterator[Diagnostic]:
-    missing = [attribute for attribute in wanted if attribute not in item.quantities]
+def _missing(evidence: Evidence, item: Part | Driver, owner: str, asked: Mapping[str, str]) -> Iterator[Diagnostic]:
+    missing = [attribute for attribute in asked if attribute not in item.quantities]
     if not missing or item.refused:  # what is missing may be what could not be read
         return
-    what = " and ".join(WORDS[attribute][0] for attribute in missing)
-    example = ", ".join(WORDS[attribute][1] for attribute in missing)
+    what = " and ".join(WORDS.get(attribute, f"its `{attribute}`") for attribute in missing)
+    example = ", ".join(asked[attribute] for attribute in missing)
     yield RULE.finding(
         rated_at(evidence, item),
         f"`{owner}` does not say {what}",

@@ -47,8 +47,7 @@ from collections.abc import Iterator
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import named, rated_at
 from shuntwise.checks.rule import Diagnostic, NotChecked, Rule, Severity
-
-EXAMPLES = {"coil": "5 %", "tapped coil": "5 %", "capacitor": "10 %", "resistor": "5 %"}
+from shuntwise.model.kinds import KINDS, TOLERANCE
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
@@ -56,14 +55,15 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         yield RULE.not_checked("an `amplifier` with its power and load")
         return
     for part in evidence.circuit.fitted_parts:
-        if part.kind not in EXAMPLES or "tolerance" in part.quantities or part.refused:
+        example = KINDS[part.kind].asked.get(TOLERANCE.name)
+        if example is None or TOLERANCE.name in part.quantities or part.refused:
             continue
         yield RULE.finding(
             rated_at(evidence, part),
             f"`{part.label}` does not say its tolerance",
             label="counts as exact",
             why="the windows of the check sheet and the spread of a batch come from the tolerances",
-            help=f"write it among its attributes, such as `{{ {EXAMPLES[part.kind]} }}`",
+            help=f"write it among its attributes, such as `{{ {example} }}`",
             subjects=named(evidence, part.label),
         )
 

@@ -40,7 +40,7 @@ class Faults:
 
 def account(circuit: Circuit) -> Faults:
     """Find what is wrong, and give each fault to one rule. Time is nearly linear in the size of the circuit."""
-    live = live_edges(circuit)
+    live = live_edges(circuit, circuit.coupled_sections)
     clusters = dead_clusters(circuit, live)
     ends = find_ends(circuit, clusters)
     look_alikes = find_look_alikes(circuit, ends)

@@ -14,7 +14,7 @@ from shuntwise.checks.faults.pairing import pair
 from shuntwise.graph.circuit import Attachment, Circuit, Net, is_group_end, point_of
 from shuntwise.graph.currents import Cluster
 from shuntwise.graph.topology import DisjointSets
-from shuntwise.model.kinds import KINDS, TAPPED_COIL
+from shuntwise.model.kinds import KINDS
 
 
 @dataclass(frozen=True)
@@ -22,7 +22,7 @@ class Ends:
     """`unwired` are labels of parts, drivers and networks in no walk. `open` are the ends that are told of.
 
     `nets` are all nets that this explains, and `inputs` those of which it explains why nothing flows. `spare` are
-    nets of terminals of tapped coils that may stay open.
+    nets of terminals of parts that may stay open.
     """
 
     unwired: tuple[str, ...]
@@ -152,11 +152,11 @@ class _Finding:
         return []
 
     def spare_terminal(self, attachment: Attachment) -> bool:
-        """Is this the one terminal of a tapped coil that is not wired?"""
-        if self.design.parts[attachment.owner].kind != TAPPED_COIL.word:
-            return False
-        points = [point_of(attachment.owner, terminal) for terminal in TAPPED_COIL.terminals]
-        return sum(point in self.circuit.joints for point in points) == len(points) - 1
+        """May this terminal stay open: can current flow between others of the part, if any of its winding is wired?"""
+        kind = KINDS[self.design.parts[attachment.owner].kind]
+        wired = {end for end in kind.terminals if point_of(attachment.owner, end) in self.circuit.joints}
+        (winding,) = (winding for winding in kind.windings if attachment.terminal in winding)
+        return attachment.terminal not in wired and len(wired) > 1 and len(wired & winding) != 1
 
     def is_spare(self, end: OpenEnd) -> bool:
         return end.kind == "terminal-unused" and end.attachment is not None and end.attachment.kind == "part"
@@ -164,8 +164,13 @@ class _Finding:
     def open_links(self) -> list[OpenEnd]:
         """Links of which one end leads to nothing: they are wire, so no net shows it."""
         circuit = self.circuit
-        links = [part.label for part in circuit.fitted_parts if part.kind == "link"]
-        links = [label for label in links if any(p in circuit.joints for p in _link_ends(label))]
+        links = [
+            Attachment(part.label, terminal, "part")
+            for part in circuit.fitted_parts
+            if (kind := KINDS[part.kind]).wire
+            and any(point_of(part.label, terminal) in circuit.joints for terminal in kind.ends)
+            for terminal in kind.ends
+        ]
         if not links:
             return []
         pieces = DisjointSets(circuit.net_of)
@@ -173,21 +178,15 @@ class _Finding:
             if wire.link is None:
                 pieces.union(wire.first, wire.second)
         arriving: dict[str, int] = {}
-        ends = [point for label in links for point in _link_ends(label)]
         attached = [attachment.point for net in circuit.nets.values() for attachment in net.attachments]
-        for point in (*attached, *ends):
+        for point in (*attached, *(end.point for end in links)):
             arriving[pieces[point]] = arriving.get(pieces[point], 0) + 1
         found = []
-        for point in ends:
-            net = circuit.net_of[point]
-            if arriving[pieces[point]] == 1 and net not in circuit.doubtful:
-                label, _, terminal = point.rpartition(".")
-                found.append(OpenEnd("half-fitted", f"{net} at {point}", Attachment(label, terminal, "part")))
+        for end in links:
+            net = circuit.net_of[end.point]
+            if arriving[pieces[end.point]] == 1 and net not in circuit.doubtful:
+                found.append(OpenEnd("half-fitted", f"{net} at {end.point}", end))
         return found
-
-
-def _link_ends(label: str) -> tuple[str, str]:
-    return point_of(label, "start"), point_of(label, "end")
 
 
 def _inside(name: str, network: str) -> bool:

@@ -11,8 +11,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from shuntwise.graph.circuit import Circuit, Edge, Wire, is_group_end, point_of
+from shuntwise.graph.circuit import Circuit, Wire, is_group_end, point_of
 from shuntwise.graph.currents import Cluster
+from shuntwise.model.kinds import KINDS
 
 ShortKind = Literal["input-shorted", "driver-shorted", "wired-across", "does-nothing", "winding-shorted"]
 
@@ -88,16 +89,21 @@ class _Finding:
         circuit = self.circuit
         for edge in circuit.edges.values():
             if edge.kind == "part" and edge.plus == edge.minus:
-                self.short(edge.plus, edge.owner, *_ends(edge))
+                self.short(edge.plus, edge.owner, *edge.points)
         for part in circuit.fitted_parts:
-            ends = point_of(part.label, "start"), point_of(part.label, "end")
+            kind = KINDS[part.kind]
+            ends = point_of(part.label, kind.ends[0]), point_of(part.label, kind.ends[1])
             net = circuit.net_of[ends[0]]
             if net != circuit.net_of[ends[1]]:
                 continue
-            if part.kind == "tapped coil" and net != circuit.net_of[point_of(part.label, "tap")]:
-                self.short(net, part.label, *ends)
-            elif part.kind == "link" and ends[0] in circuit.joints:
+            if kind.wire and ends[0] in circuit.joints:
                 self.needless_link(net, part.label, ends)
+            elif kind.ends not in kind.sections.values() and not self.idle_throughout(part.label):
+                self.short(net, part.label, *ends)  # its sections in a row
+
+    def idle_throughout(self, label: str) -> bool:
+        """Is every section of a part shorted by itself?"""
+        return all(edge.plus == edge.minus for edge in self.circuit.edges_of(label))
 
     def short(self, net: str, owner: str, start: str, end: str) -> None:
         """A part between two points of one net: bridged by a joint, or wired back to where it began."""
@@ -167,7 +173,7 @@ class _Finding:
         points = [
             point
             for edge in cluster.edges
-            for point in _ends(edge)
+            for point in edge.points
             if self.circuit.net_of[point] == net and point in self.circuit.joints
         ]
         owners = tuple(dict.fromkeys(edge.owner for edge in cluster.edges))
@@ -215,21 +221,13 @@ class _Finding:
         return any(end in feeds for end in ends)
 
 
-def _ends(edge: Edge) -> tuple[str, str]:
-    """The two points of an edge."""
-    section = {f"{edge.owner}.lower": ("start", "tap"), f"{edge.owner}.upper": ("tap", "end")}
-    first, second = section.get(edge.key, ("+", "-") if edge.kind == "driver" else ("start", "end"))
-    return point_of(edge.owner, first), point_of(edge.owner, second)
-
-
 def partners(circuit: Circuit, owner: str) -> tuple[str, ...]:
-    """The coils that feel a current in this one: those coupled with it; the rest of a tapped coil is itself."""
+    """The parts that feel a current in this one: those coupled with it; the rest of a tapped coil is itself."""
     part = circuit.design.parts.get(owner)
-    if part is not None and part.kind == "tapped coil":
-        return (owner,) if len({net for edge in circuit.edges_of(owner) for net in (edge.plus, edge.minus)}) > 1 else ()
-    pairs = [(c.first, c.second) for c in circuit.design.couplings if c.k is not None and c.k.value != 0]
-    near = [b if a == owner else a for a, b in pairs if owner in (a, b)]
-    return tuple(coil for coil in near if coil in circuit.edges)
+    if part is not None and KINDS[part.kind].couples_inside:
+        return (owner,) if any(edge.plus != edge.minus for edge in circuit.edges_of(owner)) else ()
+    near = [b if a == owner else a for a, b in circuit.coupled if owner in (a, b)]
+    return tuple(circuit.edges[key].owner for key in near)
 
 
 def outermost(circuit: Circuit, owner: str) -> str:

@@ -42,6 +42,7 @@ from collections.abc import Iterator
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
+from shuntwise.model.kinds import KINDS
 from shuntwise.structure.filters import TAPER
 
 
@@ -53,8 +54,9 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                 continue
             seen.add(far)
             part = evidence.design.parts[far]
-            size, way = ("larger", "smaller") if part.kind == "coil" else ("smaller", "larger")
-            dimension = units.HENRY if part.kind == "coil" else units.FARAD
+            inductive = KINDS[part.kind].inductive
+            size, way = ("larger", "smaller") if inductive else ("smaller", "larger")
+            dimension = units.HENRY if inductive else units.FARAD
             yield RULE.finding(
                 evidence.place(far),
                 f"`{far}` at the driver is {size} than `{near}` ahead of it",

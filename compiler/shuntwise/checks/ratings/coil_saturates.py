@@ -47,11 +47,12 @@ from collections.abc import Iterator
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import CORED, amperes, named, next_rating, rated_at, volts
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.model.kinds import INDUCTIVE
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     stress = evidence.stress
-    for part in stress.parts("coil", "tapped coil"):
+    for part in stress.parts(*INDUCTIVE):
         rating, peak_a = part.get("current"), stress.bears(part.label).peak_a
         if part.construction not in CORED or not rating or peak_a <= rating:
             continue

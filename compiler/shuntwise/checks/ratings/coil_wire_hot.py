@@ -53,6 +53,7 @@ from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import driven_by, named, rated_at, watts
 from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
 from shuntwise.model.design import Part
+from shuntwise.model.kinds import INDUCTIVE, KINDS
 from shuntwise.units import GRAM, WATT, quotient
 
 COPPER_KG_PER_M3 = 8960.0
@@ -89,10 +90,10 @@ def brooks_gram(henry: float, ohm: float) -> float:
 
 def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     unknown = []
-    for part in evidence.stress.parts("coil", "tapped coil"):
+    for part in evidence.stress.parts(*INDUCTIVE):
         gram = copper_gram(part)
         if gram is None:
-            unknown.append(part.label)
+            unknown += [part.label] * ("wire" in KINDS[part.kind].attributes)
             continue
         heat = evidence.stress.bears(part.label).heat_w
         if heat <= RULE.limit(evidence) * gram:

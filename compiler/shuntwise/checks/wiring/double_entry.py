@@ -35,7 +35,6 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
-from shuntwise.graph.circuit import point_of
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -43,7 +42,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     beside: dict[tuple[str, frozenset[str]], list[str]] = {}
     for edge in circuit.edges.values():
         # Parts on a net that is shorted are side by side for that reason.
-        if edge.kind == "part" and edge.key == edge.owner and not {edge.plus, edge.minus} & shorted:
+        if edge.kind == "part" and not edge.section and not {edge.plus, edge.minus} & shorted:
             kind = evidence.design.parts[edge.owner].kind
             beside.setdefault((kind, frozenset((edge.plus, edge.minus))), []).append(edge.owner)
     group_of = {part: number for number, group in enumerate(circuit.groups) for part in sorted(group)}
@@ -74,7 +73,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 
 def _beside(evidence: Evidence, label: str) -> frozenset[str]:
     """The points to which the two ends of a part are wired."""
-    points = {point_of(label, "start"), point_of(label, "end")}
+    points = {*evidence.circuit.edges[label].points}
     return frozenset(
         end
         for point in points

@@ -78,9 +78,9 @@ def _bridged_by_parts(evidence: Evidence) -> Iterator[Diagnostic]:
 
 def _all_but_wire(evidence: Evidence, edge: Edge, least: float) -> bool:
     part = evidence.design.parts.get(edge.owner)
-    if part is None or part.kind not in ("resistor", "lamp") or part.value is None or edge.plus == edge.minus:
+    if part is None or part.value is None or edge.plus == edge.minus:
         return False
-    return part.value.value <= least
+    return part.value.dimension == u.OHM and part.value.value <= least
 
 
 RULE = Rule("input-shorted", Severity.ERROR, "circuit", check, Bound(0.1, u.OHM))

@@ -35,7 +35,6 @@ from shuntwise.checks.rule import Diagnostic, Rule, Severity
 from shuntwise.model.kinds import KINDS
 
 _LABEL = re.compile(r"([A-Za-z]{1,2})\d+[a-z]?|([A-Z])[a-z]?")
-_COILS = ("coil", "tapped coil")
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -47,7 +46,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             continue
         letters = (match[1] or match[2]).upper()
         meant = [kind.word for kind in KINDS.values() if letters in kind.letters]
-        if not meant or part.kind in meant or (part.kind in _COILS and meant[0] in _COILS):
+        if not meant or part.kind in meant or (KINDS[part.kind].inductive and KINDS[meant[0]].inductive):
             continue
         seen.add(part.name_span)
         yield RULE.finding(
