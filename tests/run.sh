@@ -29,4 +29,4 @@ fi
 .venv/bin/mypy
 PYTHONPATH=compiler .venv/bin/lint-imports --no-logo
 # Simulators are required here: where they are missing a test fails instead of being skipped.
-CI=true .venv/bin/pytest -n 2 "$@"
+CI=true .venv/bin/pytest -n 2 --dist worksteal "$@"

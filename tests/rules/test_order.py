@@ -30,7 +30,7 @@ EXAMPLES = {
 
 def orders() -> list[list[str]]:
     names = list(RULES)
-    shuffled = [random.Random(seed).sample(names, len(names)) for seed in (1, 2)]
+    shuffled = [random.Random(seed).sample(names, len(names)) for seed in (1,)]
     return [names, names[::-1], *shuffled]
 
 
@@ -55,7 +55,7 @@ def test_an_example_of_a_page(example: Example) -> None:
         assert other == usual
 
 
-@pytest.mark.parametrize("slip", read_slips()[::3], ids=lambda slip: f"{slip.design}-{slip.part}")
+@pytest.mark.parametrize("slip", read_slips()[::6], ids=lambda slip: f"{slip.design}-{slip.part}")
 def test_a_slip_in_a_stranger_s_design(slip: MadeSlip) -> None:
     source = Source(slip.path.name, slip.harmed)
     collected, _ = read(source, file_loader(slip.path, slip.path.name))
