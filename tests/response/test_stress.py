@@ -28,9 +28,10 @@ from shuntwise.network.network import GROUND, Branch, Driver, Element, Feed, Net
 from shuntwise.network.sweep import Sweep
 from shuntwise.pipeline import read
 from shuntwise.response import programme as programmes
+from shuntwise.response.cases import greatest, opened, shorted, solve_cases, sweep
 from shuntwise.response.programme import power_shares, shaping_network
+from shuntwise.response.signal import amplifier_signal
 from shuntwise.response.solve import Solver
-from shuntwise.response.stress import amplifier_signal, greatest, opened, shorted, solve_cases, sweep
 from shuntwise.source import Source
 
 TESTS = Path(__file__).parents[1]

@@ -92,7 +92,8 @@ def _slopes(
         points.fill([register])
         parameters = [float(p) for p in points.parameters]
         with np.errstate(all="ignore"):
-            by_coefficient, by_omega = plan.tape.gradient(register, points.registers, points.coefficients, points.axis)
+            one = {register: np.ones(points.shape, np.complex128)}
+            by_coefficient, by_omega = plan.tape.gradient(one, points.registers, points.coefficients, points.axis)
             found = by_parameter(plan.tape.coefficients, by_coefficient, parameters)
         for p, slope in found.items():
             if p < size:

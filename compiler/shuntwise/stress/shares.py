@@ -9,8 +9,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from shuntwise.response.cases import greatest
 from shuntwise.response.solve import Response
-from shuntwise.response.stress import greatest
 
 
 @dataclass(frozen=True)

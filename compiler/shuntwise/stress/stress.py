@@ -20,19 +20,11 @@ import numpy as np
 from shuntwise.model.design import Design, Part
 from shuntwise.model.kinds import INDUCTIVE
 from shuntwise.network.network import Branch
+from shuntwise.response.cases import BAND_HZ, Case, greatest, opened, solve_cases, sweep
+from shuntwise.response.failures import fail_each
 from shuntwise.response.measures import Extreme, bare_resonances, least_impedance
+from shuntwise.response.signal import Signal, amplifier_signal
 from shuntwise.response.solve import Response, Solver
-from shuntwise.response.stress import (
-    BAND_HZ,
-    Case,
-    Signal,
-    amplifier_signal,
-    greatest,
-    opened,
-    shorted,
-    solve_cases,
-    sweep,
-)
 
 HOT_COPPER = 1.31
 
@@ -261,22 +253,18 @@ class Stress:
         """Every fitted part open, then shorted, with each input's least load and each driver's voltage."""
         network = self.solver.network
         labels = [label for label in self.branches if label in self.design.parts]
-        cases = [(label, short) for short in (False, True) for label in labels]
-        values = []
-        for label, short in cases:
-            make = shorted if short else opened
-            values.append({name: v for branch in self.branches[label] for name, v in make(network, branch).items()})
-        if not cases:
+        if not labels:
             return ()
         freq_hz = sweep(steps_per_octave=FAULT_STEPS_PER_OCTAVE)
-        response = solve_cases(self.solver, values, freq_hz, parts=False)
+        failed = fail_each(self.solver, [self.branches[label] for label in labels], freq_hz)
         signal = self.signal.at(freq_hz)
-        volts = {d.name: signal.programme(np.abs(response.driver_voltage(d.name))) for d in network.drivers}
-        least = {feed.name: _ohms(greatest(np.abs(response.admittance(feed.name)))) for feed in network.feeds}
+        volts = [(name, signal.programme(curve)) for name, curve in failed.voltage.items()]
+        least = {feed.name: _ohms(greatest(failed.admittance[feed.name])) for feed in network.feeds}
         return tuple(
-            Failure(label, short, feed, float(ohm[case]), {name: float(v[case]) for name, v in volts.items()})
+            Failure(label, bool(short), feed, float(ohm[short, case]), {n: float(v[short, case]) for n, v in volts})
             for feed, ohm in least.items()
-            for case, (label, short) in enumerate(cases)
+            for short in (0, 1)
+            for case, label in enumerate(labels)
         )
 
     # --- reading

@@ -1,19 +1,15 @@
-"""What a network bears when an amplifier drives it: volts, amperes and watts from phasors at 1 V.
+"""Cases of a network: element values that differ (warm copper, a driver unplugged, a part open or shorted).
 
-In: a compiled network, and cases: element values that differ (warm copper, a driver unplugged, a part open or
-shorted). Out: one `Response` whose builds are the cases, and the reading of its curves for a signal. It refuses
-to know what any part is rated for.
+In: a compiled network, and cases. Out: one `Response` whose builds are the cases. It refuses to know which matter.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
 
 import numpy as np
 
 from shuntwise.network.network import Branch, Network
-from shuntwise.response.programme import STEADY, power_shares
 from shuntwise.response.solve import Response, Solver
 from shuntwise.response.tape import Real
 
@@ -34,9 +30,6 @@ The solver takes no differences, so they cost no digits, and the network keeps i
 def sweep(low_hz: float = BAND_HZ[0], high_hz: float = BAND_HZ[1], steps_per_octave: int = STEPS_PER_OCTAVE) -> Real:
     """Frequencies in equal steps of log frequency, both ends included; Hz, (F,)."""
     return np.geomspace(low_hz, high_hz, round(np.log2(high_hz / low_hz) * steps_per_octave) + 1)
-
-
-# --- cases
 
 
 def opened(network: Network, branch: Branch) -> Case:
@@ -80,62 +73,6 @@ def solve_cases(solver: Solver, cases: Sequence[Case], freq_hz: Real, *, parts: 
             wanted.append(plan.element_current(branch.through))
     response.points.fill(wanted)
     return response
-
-
-# --- signals
-
-
-@dataclass(frozen=True, eq=False)
-class Signal:
-    """What the amplifier gives: a sine of `sine_v`, or a programme of `programme_v` (V r.m.s.).
-
-    The programme's peaks are `crest` times its r.m.s. value. `shares` are its power by frequency, (F,); None is a
-    steady sine at the worst frequency.
-    """
-
-    programme_name: str
-    sine_v: float
-    programme_v: float
-    crest: float
-    shares: Real | None
-
-    @property
-    def peak_v(self) -> float:
-        """The greatest voltage that the amplifier ever gives."""
-        return float(self.sine_v * np.sqrt(2))
-
-    def at(self, freq_hz: Real) -> Signal:
-        """The same signal for another sweep."""
-        return replace(self, shares=None if self.shares is None else power_shares(self.programme_name, freq_hz))
-
-    def sine(self, per_volt: Real) -> Real:
-        """The greatest r.m.s. value over frequency with the full sine, (...); `per_volt` (..., F), for 1 V."""
-        return np.asarray(self.sine_v * greatest(per_volt))
-
-    def programme(self, per_volt: Real) -> Real:
-        """The r.m.s. value with the programme, (...); `per_volt` (..., F), for 1 V at each frequency."""
-        if self.shares is None:
-            return np.asarray(self.programme_v * greatest(per_volt))
-        return np.asarray(self.programme_v * np.sqrt(per_volt**2 @ self.shares))
-
-    def heat(self, per_square_volt: Real) -> Real:
-        """The power with the programme (W), (...); `per_square_volt` (..., F) is the power for 1 V."""
-        return np.asarray(self.programme(np.sqrt(per_square_volt)) ** 2)
-
-
-def amplifier_signal(power_w: float, load_ohm: float, programme: str, crest: float, freq_hz: Real) -> Signal:
-    """The signal of an amplifier of a rated power into a rated load.
-
-    Its sine is U = sqrt(P R) r.m.s., its greatest instantaneous voltage sqrt(2) U. A programme driven until its
-    peaks just reach that voltage has the r.m.s. value sqrt(2) U / crest. Crest factor 2 is that of the clipped
-    programme signal of the IEC 60268 series (1.8 to 2.2: IEC 60268-7:2010, clause 8.3.2): the amplifier then
-    gives half its rated power, all day. A steady sine has its own crest factor.
-    """
-    sine_v = float(np.sqrt(power_w * load_ohm))
-    peak_v = float(np.sqrt(2) * sine_v)
-    if programme == STEADY:
-        return Signal(programme, sine_v, sine_v, float(np.sqrt(2)), None)
-    return Signal(programme, sine_v, peak_v / crest, crest, power_shares(programme, freq_hz))
 
 
 def greatest(curve: Real) -> Real:
