@@ -28,7 +28,7 @@ sys.path.insert(0, str(Path(__file__).parents[2] / "compiler"))
 
 from shuntwise.api import load
 from shuntwise.api import network as network_of
-from shuntwise.network.network import GROUND, Coupling, Driver, Element, Feed, Network
+from shuntwise.network.network import GROUND, Coupling, DriverPort, Element, Feed, Network
 from shuntwise.response.solve import Solver
 
 BUILDS, TOLERANCE_POINTS, SWEEP_POINTS = 10_000, 200, 1_000
@@ -86,7 +86,7 @@ def three_way(bridged: bool = False) -> Network:
             Element("C7", "C", source, "t", 0.33e-6, "C7"),
         ]
         couplings = (Coupling("K1", "L1", "L3", 0.04),)
-    drivers = tuple(Driver(name, node, GROUND) for name, node in (("woofer", "w"), ("mid", "m"), ("tweeter", "t")))
+    drivers = tuple(DriverPort(name, node, GROUND) for name, node in (("woofer", "w"), ("mid", "m"), ("tweeter", "t")))
     return Network(tuple(elements), couplings, (Feed("in", "in"),), drivers)
 
 

@@ -16,7 +16,7 @@ import numpy as np
 import pytest
 
 from documents.designs import ROOT, TWO_WAY, Compiled, example, one
-from shuntwise.documents.plot_labels import Box, Placer, spread
+from shuntwise.documents.plot_labels import Box, Placer, spaced
 from shuntwise.documents.plot_page import LINES
 from shuntwise.documents.plots import Curve, Drawing, impedance_plot, impedance_range, level_range, response_plot
 from shuntwise.figures.nominal import Nominal
@@ -170,10 +170,10 @@ def _luminance(colour: str) -> float:
 
 
 def test_names_at_the_right_are_spread_and_kept_in_order() -> None:
-    assert spread([10, 100], 20, 0, 200) == [10, 100]
-    assert spread([50, 50, 50], 20, 0, 200) == [30, 50, 70]
-    assert spread([0, 0, 200, 199], 20, 0, 200) == [0, 20, 200, 180]
-    heights = spread([5, 3, 90, 4, 88], 10, 0, 100)
+    assert spaced([10, 100], 20, 0, 200) == [10, 100]
+    assert spaced([50, 50, 50], 20, 0, 200) == [30, 50, 70]
+    assert spaced([0, 0, 200, 199], 20, 0, 200) == [0, 20, 200, 180]
+    heights = spaced([5, 3, 90, 4, 88], 10, 0, 100)
     assert all(abs(a - b) >= 10 - 1e-9 for a, b in combinations(heights, 2)) and heights[1] < heights[3] < heights[0]
 
 

@@ -11,7 +11,7 @@ import pytest
 
 from documents.designs import TWO_WAY, example, one
 from shuntwise.documents.table import as_csv, as_text, response_rows
-from shuntwise.network.network import GROUND, Driver, Element, Feed, Network
+from shuntwise.network.network import GROUND, DriverPort, Element, Feed, Network
 from shuntwise.response.sensitivity import group_delay
 from shuntwise.response.solve import Solver
 
@@ -75,7 +75,9 @@ def test_hostile_names_are_neutralised() -> None:
     """Names made by a program rather than by the language: formulas, quotes, escapes, line ends."""
     names = ['=HYPERLINK("x")', "+1", "-1", "@SUM(A1)", "\ttab", "a,b\r\nc", "\x1b[2J"]
     elements = tuple(Element(f"R{i}", "R", "n", GROUND, 8.0, f"R{i}") for i in range(len(names)))
-    network = Network(elements, feeds=(Feed("in", "n"),), drivers=tuple(Driver(name, "n", GROUND) for name in names))
+    network = Network(
+        elements, feeds=(Feed("in", "n"),), drivers=tuple(DriverPort(name, "n", GROUND) for name in names)
+    )
     columns = rows(network)
     parsed = list(csv.reader(io.StringIO(as_csv(columns), newline="")))
     assert len(parsed) == 1 + len(FREQ) and {len(row) for row in parsed} == {len(columns)}
@@ -88,7 +90,7 @@ def test_hostile_names_are_neutralised() -> None:
 def test_no_voltage_and_no_current_leave_cells_empty() -> None:
     """A driver that nothing feeds has no level; an input into nothing has no impedance."""
     elements = (Element("R1", "R", "x", GROUND, 8.0, "R1"), Element("R2", "R", "x", "y", 1.0, "R2"))
-    network = Network(elements, feeds=(Feed("in", "a"),), drivers=(Driver("woofer", "x", GROUND),))
+    network = Network(elements, feeds=(Feed("in", "a"),), drivers=(DriverPort("woofer", "x", GROUND),))
     columns = rows(network)
     assert np.isnan(columns[1].values).all() and np.isnan(columns[4].values).all()
     assert as_csv(columns).splitlines()[1] == "20,,,,,"

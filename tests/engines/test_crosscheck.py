@@ -11,7 +11,7 @@ from shuntwise.engines import crosscheck as module
 from shuntwise.engines.crosscheck import ENGINES, crosscheck
 from shuntwise.engines.engine import Engine
 from shuntwise.engines.ngspice import NGSPICE
-from shuntwise.network.network import Driver
+from shuntwise.network.network import DriverPort
 from shuntwise.network.sweep import Sweep
 from shuntwise.response.solve import solve
 
@@ -72,7 +72,7 @@ def test_solver_that_gives_no_number_never_passes(monkeypatch: pytest.MonkeyPatc
 
 @needs(NGSPICE)
 def test_driver_with_both_pads_on_one_node_is_left_out() -> None:
-    network = dataclasses.replace(networks()["N1"], drivers=(Driver("shorted", "w", "w"),))
+    network = dataclasses.replace(networks()["N1"], drivers=(DriverPort("shorted", "w", "w"),))
     check = crosscheck(network, SWEEP, NGSPICE)
     assert check.passed
     assert check.worst_of("driver") is None

@@ -16,7 +16,7 @@ from shuntwise.engines.engine import Engine, EngineFailed, EngineMissing, run_pr
 from shuntwise.engines.gnucap import GNUCAP
 from shuntwise.engines.ngspice import NGSPICE
 from shuntwise.netlist.spice import Netlist, emit
-from shuntwise.network.network import GROUND, Coupling, Driver, Element, Feed, Network
+from shuntwise.network.network import GROUND, Coupling, DriverPort, Element, Feed, Network
 from shuntwise.network.sweep import Sweep
 
 CLOSED_FORM = 1e-13
@@ -31,7 +31,7 @@ def divider(k: float = 0.0) -> Netlist:
         Element("L2", "L", "c", GROUND, 1e-3, "L2"),
     )
     couplings = (Coupling("K1", "L1", "L2", k),)
-    network = Network(elements, couplings, (Feed("input", "a"),), (Driver("woofer", "b", GROUND),))
+    network = Network(elements, couplings, (Feed("input", "a"),), (DriverPort("woofer", "b", GROUND),))
     return emit(network, Sweep(100.0, 1000.0, 2), design_title="divider")
 
 

@@ -72,24 +72,24 @@ POT = PartKind(
 
 MODELS = """
 def _reactor(part: Part) -> PartModel:
-    loss = Link("R", "loss", part.get("loss"), copper=True)
-    return PartModel({"": (Link("L", "inductance", _value(part)), loss)})
+    loss = Ideal("R", "loss", part.get("loss"), copper=True)
+    return PartModel({"": (Ideal("L", "inductance", _value(part)), loss)})
 
 
 def _ring_coil(part: Part) -> PartModel:
-    return PartModel({"": (Link("L", "inductance", _value(part)),)})
+    return PartModel({"": (Ideal("L", "inductance", _value(part)),)})
 
 
 def _transformer(part: Part) -> PartModel:
     fed, other = _value(part), _value(part) * part.get("ratio", 1.0) ** 2
-    sections = {"fed": (Link("L", "inductance", fed),), "other": (Link("L", "inductance", other),)}
+    sections = {"fed": (Ideal("L", "inductance", fed),), "other": (Ideal("L", "inductance", other),)}
     return PartModel(sections, (("fed", "other", 0.95),))
 
 
 def _pot(part: Part) -> PartModel:
     upper = _value(part) * part.get("turned", 0.5)
     sections = {"upper": upper, "lower": _value(part) - upper}
-    return PartModel({name: (Link("R", "resistance", ohm),) for name, ohm in sections.items()})
+    return PartModel({name: (Ideal("R", "resistance", ohm),) for name, ohm in sections.items()})
 
 """
 

@@ -7,7 +7,7 @@ import csv
 import tomllib
 from pathlib import Path
 
-from shuntwise.network.network import GROUND, Coupling, Driver, Element, Feed, Network
+from shuntwise.network.network import GROUND, Coupling, DriverPort, Element, Feed, Network
 
 REFERENCE = Path(__file__).parents[1] / "reference"
 
@@ -40,7 +40,7 @@ def _network(name: str, entry: dict) -> Network:
             couplings.append(Coupling(label, first, second, float(value[0])))
         else:
             elements.append(Element(label, label[0], first, second, float(value[0]), label))
-    drivers = tuple(Driver(*driver) for driver in DRIVERS[name])
+    drivers = tuple(DriverPort(*driver) for driver in DRIVERS[name])
     return Network(tuple(elements), tuple(couplings), tuple(feeds), drivers, (), entry["title"])
 
 

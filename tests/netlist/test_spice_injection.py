@@ -18,7 +18,7 @@ from engines.installed import EACH_ENGINE
 from shuntwise.engines.engine import Engine
 from shuntwise.netlist.reader import read
 from shuntwise.netlist.spice import Netlist, emit
-from shuntwise.network.network import GROUND, Branch, Coupling, Driver, Element, Feed, Network
+from shuntwise.network.network import GROUND, Branch, Coupling, DriverPort, Element, Feed, Network
 from shuntwise.network.sweep import Sweep
 
 CANARY = "canary.txt"
@@ -113,7 +113,7 @@ def network_named(text: str) -> Network:
         elements,
         (Coupling(f"{text}.k", f"{text}.c", f"{text}.d", 0.5),),
         (Feed(text, names[0]),),
-        (Driver(text, names[3], GROUND), Driver(f"{text}2", names[0], names[3])),
+        (DriverPort(text, names[3], GROUND), DriverPort(f"{text}2", names[0], names[3])),
         (Branch(text, names[0], names[1], f"{text}.a", (f"{text}.a",)),),
         text,
     )

@@ -17,7 +17,7 @@ from shuntwise.engines.ngspice import NGSPICE
 from shuntwise.netlist.names import CLASH_WORDS
 from shuntwise.netlist.reader import NotEmittedHere, read
 from shuntwise.netlist.spice import emit
-from shuntwise.network.network import GROUND, Branch, Coupling, Driver, Element, Feed, Network
+from shuntwise.network.network import GROUND, Branch, Coupling, DriverPort, Element, Feed, Network
 from shuntwise.network.sweep import Sweep
 
 SWEEP = Sweep(20.0, 20000.0, 2)
@@ -32,7 +32,7 @@ WEDGE = Network(
     ),
     couplings=(Coupling("L1~L2", "L1", "L2", 0.1),),
     feeds=(Feed("input", "input+"),),
-    drivers=(Driver("woofer", "woofer+", "between"),),
+    drivers=(DriverPort("woofer", "woofer+", "between"),),
     branches=(Branch("L1", "input+", "woofer+", "L1", ("L1", "L1.dcr")),),
 )
 
@@ -229,7 +229,7 @@ def test_capacitor_only_nodes_and_coil_loops_run_without_a_word(engine: Engine, 
         Element("L3", "L", "a", "b", 2e-3, "L3"),
         Element("R1", "R", "b", GROUND, 8.0, "R1"),
     )
-    network = Network(elements, feeds=(Feed("input", "a"),), drivers=(Driver("half", "m", GROUND),))
+    network = Network(elements, feeds=(Feed("input", "a"),), drivers=(DriverPort("half", "m", GROUND),))
     columns = printed(engine, run_unchanged(engine, emit(network, SWEEP, design_title="t").text, tmp_path))
     assert columns["vm(m)"] == pytest.approx([0.5] * 7, rel=1e-6)
 
@@ -240,7 +240,7 @@ def test_clash_words_as_node_names_are_printed(engine: Engine, tmp_path: Path) -
     words = [*sorted(CLASH_WORDS), "e", "pi", "i", "db", "mag", "ac", "r1"]
     elements = [Element(f"T{w}", "R", "top", w, 1.0, "t") for w in words]
     elements += [Element(f"B{w}", "R", w, GROUND, 3.0, "b") for w in words]
-    drivers = tuple(Driver(f"at {w}", w, GROUND) for w in words)
+    drivers = tuple(DriverPort(f"at {w}", w, GROUND) for w in words)
     network = Network(tuple(elements), feeds=(Feed("input", "top"),), drivers=drivers)
     netlist = emit(network, SWEEP, design_title="t")
     columns = printed(engine, run_unchanged(engine, netlist.text, tmp_path))
@@ -250,7 +250,7 @@ def test_clash_words_as_node_names_are_printed(engine: Engine, tmp_path: Path) -
 
 
 def test_driver_with_both_pads_on_one_node_has_no_column() -> None:
-    network = dataclasses.replace(WEDGE, drivers=(Driver("shorted", "between", "between"),))
+    network = dataclasses.replace(WEDGE, drivers=(DriverPort("shorted", "between", "between"),))
     netlist = emit(network, SWEEP, design_title="t")
     assert netlist.driver_nodes == {}
     assert '* note: driver "shorted": no voltage: both pads are on one node\n' in netlist.text

@@ -12,7 +12,7 @@ import math
 import random
 from dataclasses import replace
 
-from shuntwise.network.network import GROUND, Branch, Coupling, Driver, Element, Feed, Network
+from shuntwise.network.network import GROUND, Branch, Coupling, DriverPort, Element, Feed, Network
 
 VALUE_RANGE = {"R": (0.05, 100.0), "L": (5e-5, 1e-2), "C": (5e-7, 3e-4)}
 """Ohm, henry, farad: from a coil's own resistance to a bleeder, from a tweeter's choke to a woofer's."""
@@ -39,7 +39,7 @@ def random_network(seed: int) -> Network:
 
     feed_count = 2 if len(nodes) > 2 and draw.random() < 0.3 else 1
     feeds = tuple(Feed(f"input{i}", node) for i, node in enumerate(draw.sample(nodes, feed_count), start=1))
-    drivers = [Driver(f"driver{i}", *draw.sample(reached, 2)) for i in range(1, draw.randint(1, 4) + 1)]
+    drivers = [DriverPort(f"driver{i}", *draw.sample(reached, 2)) for i in range(1, draw.randint(1, 4) + 1)]
     builder.load(drivers)
     couplings = builder.couplings()
     elements = tuple(builder.elements)
@@ -83,7 +83,7 @@ class _Builder:
             self.add(self.draw.choice("LC"), *ends)
         reached.append(middle)
 
-    def load(self, drivers: list[Driver]) -> None:
+    def load(self, drivers: list[DriverPort]) -> None:
         """A resistance across each driver, most of them with a voice coil's inductance in series."""
         for driver in drivers:
             ends = driver.plus, driver.minus

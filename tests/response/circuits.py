@@ -10,7 +10,7 @@ from pathlib import Path
 
 import numpy as np
 
-from shuntwise.network.network import GROUND, Branch, Coupling, Driver, Element, Feed, Network
+from shuntwise.network.network import GROUND, Branch, Coupling, DriverPort, Element, Feed, Network
 
 REFERENCE = Path(__file__).parents[1] / "reference"
 
@@ -32,7 +32,7 @@ def network(lines: str | Iterable[str], drivers: Iterable[str] = ()) -> Network:
         else:
             elements.append(Element(name, name[0], plus, minus, float(rest[0]), name))  # type: ignore[arg-type]
     branches = tuple(Branch(e.name, e.plus, e.minus, e.name, (e.name,)) for e in elements)
-    hung = tuple(Driver(*line.split()) for line in drivers)
+    hung = tuple(DriverPort(*line.split()) for line in drivers)
     return Network(tuple(elements), tuple(couplings), tuple(feeds), hung, branches)
 
 

@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 
 from response.circuits import check_circuits, network
-from shuntwise.network.network import Driver, Network
+from shuntwise.network.network import DriverPort, Network
 from shuntwise.response import tape
 from shuntwise.response.solve import Solver, solve
 
@@ -13,7 +13,11 @@ FREQ_HZ = np.geomspace(50, 15e3, 40)
 
 def with_driver(circuit: Network, *nodes: str) -> Network:
     return Network(
-        circuit.elements, circuit.couplings, circuit.feeds, tuple(Driver(n, n, "0") for n in nodes), circuit.branches
+        circuit.elements,
+        circuit.couplings,
+        circuit.feeds,
+        tuple(DriverPort(n, n, "0") for n in nodes),
+        circuit.branches,
     )
 
 

@@ -24,7 +24,7 @@ from shuntwise.model.kinds import PROGRAMMES
 from shuntwise.model.resolve import resolve
 from shuntwise.netlist.spice import emit
 from shuntwise.network.lower import lower
-from shuntwise.network.network import GROUND, Branch, Driver, Element, Feed, Network
+from shuntwise.network.network import GROUND, Branch, DriverPort, Element, Feed, Network
 from shuntwise.network.sweep import Sweep
 from shuntwise.pipeline import read
 from shuntwise.response import programme as programmes
@@ -180,7 +180,7 @@ def low_pass(load_ohm: float = 8) -> Network:
         Branch("C1", "w", GROUND, "C1", ("C1",)),
         Branch("woofer", "w", GROUND, "woofer.nominal", ("woofer.nominal",)),
     )
-    return Network(elements, (), (Feed("in", "in"),), (Driver("woofer", "w", GROUND),), branches)
+    return Network(elements, (), (Feed("in", "in"),), (DriverPort("woofer", "w", GROUND),), branches)
 
 
 def test_low_pass_without_its_woofer() -> None:
@@ -259,7 +259,7 @@ def bridged(network: Network, branch: Branch) -> Network:
 
 
 def compare_with_ngspice(network: Network, changed: Network, case: dict[str, float], label: str) -> None:
-    """Driver voltages and impedance of the changed network by ngspice, and of the case by the solver.
+    """DriverPort voltages and impedance of the changed network by ngspice, and of the case by the solver.
 
     To 1e-6, because an open part is still 1e12 ohm here, and a shorted one 1e-9 ohm.
     """

@@ -19,7 +19,7 @@ from shuntwise.diagnostics.terminal import visible
 from shuntwise.files import OutputRefused, write_folder
 
 if TYPE_CHECKING:
-    from shuntwise.tolerance.spread import Band, FigureSpread, Spread
+    from shuntwise.tolerance.spread import Envelope, FigureSpread, Spread
 
 PATIENCE_S = 1.0
 """Work that takes longer shows how far it has come."""
@@ -142,7 +142,7 @@ def _plain_figure(one: FigureSpread) -> dict[str, Any]:
     }
 
 
-def _plain_band(band: Band) -> dict[str, Any]:
+def _plain_band(band: Envelope) -> dict[str, Any]:
     return {
         "owner": band.owner,
         "stated": band.nominal.tolist(),

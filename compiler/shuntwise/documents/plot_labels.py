@@ -44,7 +44,7 @@ class Box:
         return Box(other.left + across, other.bottom + up, other.right + across, other.top + up)
 
 
-def spread(wanted: Sequence[float], pitch: float, low: float, high: float) -> list[float]:
+def spaced(wanted: Sequence[float], pitch: float, low: float, high: float) -> list[float]:
     """Heights at least `pitch` apart, between `low` and `high`, and as near to the wanted ones as can be.
 
     Neighbours that are too close are pooled into a group about their mean. If there is no room for all, they run

@@ -17,7 +17,7 @@ import numpy as np
 import numpy.typing as npt
 
 from shuntwise import units as u
-from shuntwise.documents.plot_labels import Box, Placer, spread
+from shuntwise.documents.plot_labels import Box, Placer, spaced
 from shuntwise.documents.plot_page import (
     GREY,
     INK,
@@ -271,7 +271,7 @@ class Panel:
         right = [entry for entry in ends if entry[1] in ("right", "nowhere")]
         height = self.page.text_size("Ag", 10.5, "bold")[1]
         lowest, highest = self.frame.bottom + height / 2, self.frame.top - height / 2
-        places = spread([y for *_, y in right], height * 1.25, lowest, highest)
+        places = spaced([y for *_, y in right], height * 1.25, lowest, highest)
         for (curve, kind, _, y), at in zip(right, places, strict=True):
             text = self.plot.names[curve.name]
             if kind == "right":

@@ -17,7 +17,7 @@ import numpy.typing as npt
 from shuntwise.documents.plot_page import Drawing, drawing_settings, line_style
 from shuntwise.documents.plots import Curve, Plot, impedance_range, level_range, plot_heading
 from shuntwise.model.design import Design
-from shuntwise.tolerance.spread import PERCENT, Band, Spread
+from shuntwise.tolerance.spread import PERCENT, Envelope, Spread
 
 Real = npt.NDArray[np.float64]
 
@@ -73,11 +73,11 @@ def impedance_spread_plot(spread: Spread, design: Design, *, mark: str = "") -> 
         return plot.page.save(_said("Impedance", names, spread))
 
 
-def _edges(band: Band) -> tuple[Real, Real, Real, Real]:
+def _edges(band: Envelope) -> tuple[Real, Real, Real, Real]:
     return band.percentiles[LOW], band.percentiles[HIGH], band.worst[0], band.worst[1]
 
 
-def _deviations(plot: Plot, label: str, bands: Sequence[Band], edges: Sequence[tuple[Real, ...]]) -> None:
+def _deviations(plot: Plot, label: str, bands: Sequence[Envelope], edges: Sequence[tuple[Real, ...]]) -> None:
     """The lower panel: both edges of 9 builds in 10 in the curve's own line, the worst found thin and dotted."""
     far = max((float(np.nanmax(np.abs(edge))) for each in edges for edge in each if np.isfinite(edge).any()), default=0)
     step = next((step for step in STEPS if far <= 4 * step), 10.0 ** ceil(log10(max(far, 1))))
@@ -90,7 +90,7 @@ def _deviations(plot: Plot, label: str, bands: Sequence[Band], edges: Sequence[t
         panel.curves(curves, named=False)
 
 
-def _curves(bands: Sequence[Band], values: Sequence[Real]) -> list[Curve]:
+def _curves(bands: Sequence[Envelope], values: Sequence[Real]) -> list[Curve]:
     rows = enumerate(zip(bands, values, strict=True))
     return [Curve(band.owner, row, line_style(place)) for place, (band, row) in rows]
 

@@ -19,7 +19,7 @@ from shuntwise.documents.summary import WIDTH, aligned, hanging
 from shuntwise.documents.table import Column
 from shuntwise.figures.figure import Crossing, Figure
 from shuntwise.model.design import Design
-from shuntwise.tolerance.spread import PERCENT, Band, FigureSpread, Spread, Yield
+from shuntwise.tolerance.spread import PERCENT, Envelope, FigureSpread, Spread, Yield
 
 MOST_PARTS = 3
 """Parts named for each figure."""
@@ -174,7 +174,7 @@ def band_columns(spread: Spread) -> tuple[Column, ...]:
     return tuple(columns)
 
 
-def _rows(band: Band) -> Sequence[tuple[str, npt.NDArray[np.float64]]]:
+def _rows(band: Envelope) -> Sequence[tuple[str, npt.NDArray[np.float64]]]:
     named = [("least of builds" if p == 0 else "greatest of builds" if p == 100 else f"{p} %") for p in PERCENT]
     return [
         ("as stated", band.nominal),

@@ -20,7 +20,7 @@ from shuntwise.graph.topology import DisjointSets, loops
 
 
 @dataclass(frozen=True)
-class Cluster:
+class DeadPiece:
     """Dead edges that hang together without passing a live net or an input's pad.
 
     `contacts` are the live nets and input pads at which it hangs, `nets` those that are its own.
@@ -63,7 +63,7 @@ def _pair(a: str, b: str) -> tuple[str, str]:
     return (a, b) if a <= b else (b, a)
 
 
-def dead_clusters(circuit: Circuit, live: frozenset[str]) -> tuple[Cluster, ...]:
+def dead_clusters(circuit: Circuit, live: frozenset[str]) -> tuple[DeadPiece, ...]:
     """The edges that carry no current, inputs and shorted edges apart, in clusters."""
     borders = {net for key in live for net in (circuit.edges[key].plus, circuit.edges[key].minus)}
     borders |= {circuit.pad(pair.name, sign) for pair in circuit.design.feeds for sign in "+-"}
@@ -83,7 +83,7 @@ def dead_clusters(circuit: Circuit, live: frozenset[str]) -> tuple[Cluster, ...]
     return tuple(_cluster(edges, borders) for edges in members.values())
 
 
-def _cluster(edges: Iterable[Edge], borders: set[str]) -> Cluster:
+def _cluster(edges: Iterable[Edge], borders: set[str]) -> DeadPiece:
     edges = tuple(edges)
     nets = {net for edge in edges for net in (edge.plus, edge.minus)}
-    return Cluster(edges, frozenset(nets & borders), frozenset(nets - borders))
+    return DeadPiece(edges, frozenset(nets & borders), frozenset(nets - borders))

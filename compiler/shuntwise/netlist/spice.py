@@ -25,7 +25,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from shuntwise.netlist.names import NameTable, note
-from shuntwise.network.network import GROUND, Branch, Coupling, Driver, Element, Feed, Network
+from shuntwise.network.network import GROUND, Branch, Coupling, DriverPort, Element, Feed, Network
 from shuntwise.network.sweep import Sweep
 
 CIRCUIT_ENDS = "* note: the circuit ends here; what follows only measures"
@@ -127,7 +127,7 @@ def _circuit(network: Network, spell: _Speller) -> Iterator[str]:
     for part, elements in parts.items():
         yield "*"
         yield f'* note: part "{note(part)}"'
-        found: list[Branch | Driver] = [branch_of[e.name] for e in elements if e.name in branch_of]
+        found: list[Branch | DriverPort] = [branch_of[e.name] for e in elements if e.name in branch_of]
         found += [pads[part]] if part in pads else []
         for plus, minus in dict.fromkeys((ends.plus, ends.minus) for ends in found):
             yield f'* note: from "{note(plus)}" to "{note(minus)}"'
@@ -224,6 +224,6 @@ class _Speller:
         """A source of 1 A into the feed's node: through a source current flows from its first node."""
         return self._line("I", self.feeds[feed.name], GROUND, self.nodes[feed.node], "dc 0 ac 1.0")
 
-    def meter(self, driver: Driver, name: str, node: str) -> str:
+    def meter(self, driver: DriverPort, name: str, node: str) -> str:
         """A source that repeats the driver's voltage between `node` and ground."""
         return self._line("E", name, node, GROUND, self.nodes[driver.plus], self.nodes[driver.minus], 1.0)

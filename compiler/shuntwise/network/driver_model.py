@@ -16,7 +16,7 @@ from math import pi
 from typing import TYPE_CHECKING, Any
 
 from shuntwise.model.design import Driver, ImpedanceTable
-from shuntwise.network.link import Link, Stage
+from shuntwise.network.ideal import Ideal, Stage
 from shuntwise.network.network import ElementKind, FitReport
 
 if TYPE_CHECKING:
@@ -89,7 +89,7 @@ def _resonance(q: dict[str, float]) -> tuple[float, float, float]:
 
 def _free_air(q: dict[str, float]) -> Stage:
     res, lces, cmes = _resonance(q)
-    return (Link("R", "res", res),), (Link("L", "lces", lces),), (Link("C", "cmes", cmes),)
+    return (Ideal("R", "res", res),), (Ideal("L", "lces", lces),), (Ideal("C", "cmes", cmes),)
 
 
 def _sealed_box(q: dict[str, float]) -> Stage:
@@ -98,7 +98,7 @@ def _sealed_box(q: dict[str, float]) -> Stage:
     R. H. Small, Closed-box loudspeaker systems, part 1: analysis, J. Audio Eng. Soc. 20(10), 1972.
     """
     _, lces, _ = _resonance(q)
-    return *_free_air(q), (Link("L", "lceb", lces / q["alpha"]),)
+    return *_free_air(q), (Ideal("L", "lceb", lces / q["alpha"]),)
 
 
 def _vented_box(q: dict[str, float]) -> Stage:
@@ -110,9 +110,9 @@ def _vented_box(q: dict[str, float]) -> Stage:
     _, lces, _ = _resonance(q)
     lceb, omega_box = lces / q["alpha"], 2 * pi * q["fb"]
     box = (
-        Link("L", "lceb", lceb),
-        Link("C", "cmep", 1 / (omega_box**2 * lceb)),
-        Link("R", "rel", omega_box * lceb / q.get("ql", TYPICAL_QL)),
+        Ideal("L", "lceb", lceb),
+        Ideal("C", "cmep", 1 / (omega_box**2 * lceb)),
+        Ideal("R", "rel", omega_box * lceb / q.get("ql", TYPICAL_QL)),
     )
     return *_free_air(q), box
 
@@ -209,10 +209,10 @@ def _measured(table: ImpedanceTable, re: float | None) -> DriverModel:
 def stages_impedance(stages: tuple[Stage, ...], s: Any) -> Any:
     """Ohm of stages in series at the complex frequencies `s` (F,) in rad/s."""
 
-    def link(item: Link) -> Any:
+    def impedance(item: Ideal) -> Any:
         return item.value if item.kind == "R" else s * item.value if item.kind == "L" else 1 / (s * item.value)
 
-    return sum(1 / sum(1 / sum(link(item) for item in chain) for chain in stage) for stage in stages) + 0 * s
+    return sum(1 / sum(1 / sum(impedance(item) for item in chain) for chain in stage) for stage in stages) + 0 * s
 
 
 def _stages(sections: Sections) -> tuple[Stage, ...]:
@@ -220,13 +220,13 @@ def _stages(sections: Sections) -> tuple[Stage, ...]:
     if sections.series_henry > 0:
         stages.append(_single("L", "le", sections.series_henry))
     for number, (ohm, corner) in enumerate(sections.parallel, 1):
-        stages.append(((Link("R", f"r{number}", ohm),), (Link("L", f"l{number}", ohm / corner),)))
+        stages.append(((Ideal("R", f"r{number}", ohm),), (Ideal("L", f"l{number}", ohm / corner),)))
     for number, (ohm, centre, q) in enumerate(sections.resonances, 1):
         stages.append(
             (
-                (Link("R", f"res{number}", ohm),),
-                (Link("L", f"lces{number}", ohm / (q * centre)),),
-                (Link("C", f"cmes{number}", q / (ohm * centre)),),
+                (Ideal("R", f"res{number}", ohm),),
+                (Ideal("L", f"lces{number}", ohm / (q * centre)),),
+                (Ideal("C", f"cmes{number}", q / (ohm * centre)),),
             )
         )
     return tuple(stages)
@@ -241,9 +241,9 @@ def _report(stands_for: str, sections: Sections, freq_hz: Any, errors: Any, scat
 
 
 def _single(kind: ElementKind, quantity: str, value: float) -> Stage:
-    return ((Link(kind, quantity, value),),)
+    return ((Ideal(kind, quantity, value),),)
 
 
 def _copper(ohm: float) -> Stage:
     """The DC resistance of the voice coil."""
-    return ((Link("R", "re", ohm, copper=True),),)
+    return ((Ideal("R", "re", ohm, copper=True),),)

@@ -16,9 +16,8 @@ from shuntwise.graph.currents import live_edges
 from shuntwise.graph.topology import DisjointSets, pair_links, reached
 from shuntwise.model.kinds import KINDS
 from shuntwise.network.driver_model import driver_model, lacks
-from shuntwise.network.link import Link, Stage
-from shuntwise.network.network import GROUND, Branch, Coupling, Element, Feed, FitReport, Network
-from shuntwise.network.network import Driver as DriverPort
+from shuntwise.network.ideal import Ideal, Stage
+from shuntwise.network.network import GROUND, Branch, Coupling, DriverPort, Element, Feed, FitReport, Network
 from shuntwise.network.part_model import part_model
 
 
@@ -102,16 +101,16 @@ class _Lowering:
 
     def _inductor(self, edge: Edge) -> str:
         """The name of the inductor in a section of a part. Raises ValueError if there is none."""
-        for link in self.models[edge.owner].sections[edge.section]:
-            if link.kind == "L":
-                return self._name(edge, link)
+        for ideal in self.models[edge.owner].sections[edge.section]:
+            if ideal.kind == "L":
+                return self._name(edge, ideal)
         raise ValueError(f"the model of `{edge.owner}` has no inductor to be coupled")
 
-    def _name(self, edge: Edge, link: Link) -> str:
+    def _name(self, edge: Edge, ideal: Ideal) -> str:
         """What stands for the value of a part is called as the edge is; else the quantity is put behind."""
         part = self.circuit.design.parts[edge.owner] if edge.kind == "part" else None
         value = KINDS[part.kind].value if part is not None else None
-        return edge.key if value is not None and value.name == link.quantity else f"{edge.key}.{link.quantity}"
+        return edge.key if value is not None and value.name == ideal.quantity else f"{edge.key}.{ideal.quantity}"
 
     def _live(self) -> set[str]:
         """Nets with a path to an input, along parts, drivers, inputs, and from one coupled coil to another.
@@ -177,7 +176,7 @@ class _Lowering:
             if model.fit is not None:
                 self.fits.append(model.fit)
         else:
-            self.lay(edge, tuple(((link,),) for link in self.models[edge.owner].sections[edge.section]))
+            self.lay(edge, tuple(((ideal,),) for ideal in self.models[edge.owner].sections[edge.section]))
 
     def lay(self, edge: Edge, stages: tuple[Stage, ...]) -> None:
         """Stages in series from the edge's plus to its minus, the chains of each stage side by side."""
@@ -188,11 +187,11 @@ class _Lowering:
             following = minus if index == len(stages) else f"inside {self._name(edge, stage[0][-1])}"
             for chain in stage:
                 at = node
-                for link in chain:
-                    name = self._name(edge, link)
-                    to = following if link is chain[-1] else f"inside {name}"
+                for ideal in chain:
+                    name = self._name(edge, ideal)
+                    to = following if ideal is chain[-1] else f"inside {name}"
                     self.elements.append(
-                        Element(name, link.kind, at, to, link.value, edge.owner, link.quantity, link.copper)
+                        Element(name, ideal.kind, at, to, ideal.value, edge.owner, ideal.quantity, ideal.copper)
                     )
                     names.append(name)
                     at = to

@@ -55,7 +55,7 @@ class Feed:
 
 
 @dataclass(frozen=True)
-class Driver:
+class DriverPort:
     """Two nodes that a driver hangs between: its voltage is V(plus) - V(minus)."""
 
     name: str
@@ -125,7 +125,7 @@ class Network:
     elements: tuple[Element, ...]
     couplings: tuple[Coupling, ...] = ()
     feeds: tuple[Feed, ...] = ()
-    drivers: tuple[Driver, ...] = ()
+    drivers: tuple[DriverPort, ...] = ()
     branches: tuple[Branch, ...] = ()
     title: str = ""
     fits: tuple[FitReport, ...] = ()

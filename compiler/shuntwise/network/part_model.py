@@ -14,7 +14,7 @@ from math import sqrt
 
 from shuntwise.model.design import Part
 from shuntwise.model.kinds import KINDS
-from shuntwise.network.link import Link
+from shuntwise.network.ideal import Ideal
 
 TIGHT = 0.98
 """Coupling of the two sections of a tapped coil where none is given (common practice, no source)."""
@@ -28,7 +28,7 @@ class PartModel:
     `couplings` are pairs of sections and the coupling of their inductors; a section has one inductor at the most.
     """
 
-    sections: Mapping[str, tuple[Link, ...]]
+    sections: Mapping[str, tuple[Ideal, ...]]
     couplings: tuple[tuple[str, str, float], ...] = ()
 
 
@@ -40,7 +40,7 @@ def part_model(part: Part) -> PartModel:
     model = build(part)
     if model.sections.keys() != kind.sections.keys():
         raise ValueError(f"the model of the part kind `{kind.word}` has other sections than its row in KINDS")
-    rows = {section: tuple(link for link in row if link.value != 0) for section, row in model.sections.items()}
+    rows = {section: tuple(ideal for ideal in row if ideal.value != 0) for section, row in model.sections.items()}
     if not all(rows.values()):
         raise ValueError(f"the model of `{part.label}` has a section without elements")
     return replace(model, sections=rows)
@@ -52,8 +52,8 @@ def _value(part: Part) -> float:
 
 
 def _coil(part: Part) -> PartModel:
-    dcr = Link("R", "dcr", part.get("dcr"), copper=True)
-    return PartModel({"": (Link("L", "inductance", _value(part)), dcr)})
+    dcr = Ideal("R", "dcr", part.get("dcr"), copper=True)
+    return PartModel({"": (Ideal("L", "inductance", _value(part)), dcr)})
 
 
 def _tapped_coil(part: Part) -> PartModel:
@@ -66,19 +66,19 @@ def _tapped_coil(part: Part) -> PartModel:
     tap_dcr = part.get("tap_dcr", dcr * sqrt(tap / whole))
     return PartModel(
         {
-            "lower": (Link("L", "inductance", tap), Link("R", "dcr", tap_dcr, copper=True)),
-            "upper": (Link("L", "inductance", root * root), Link("R", "dcr", max(dcr - tap_dcr, 0.0), copper=True)),
+            "lower": (Ideal("L", "inductance", tap), Ideal("R", "dcr", tap_dcr, copper=True)),
+            "upper": (Ideal("L", "inductance", root * root), Ideal("R", "dcr", max(dcr - tap_dcr, 0.0), copper=True)),
         },
         (("lower", "upper", k),),
     )
 
 
 def _capacitor(part: Part) -> PartModel:
-    return PartModel({"": (Link("C", "capacitance", _value(part)), Link("R", "esr", part.get("esr")))})
+    return PartModel({"": (Ideal("C", "capacitance", _value(part)), Ideal("R", "esr", part.get("esr")))})
 
 
 def _resistor(part: Part) -> PartModel:
-    return PartModel({"": (Link("R", "resistance", _value(part)),)})
+    return PartModel({"": (Ideal("R", "resistance", _value(part)),)})
 
 
 PART_MODELS: dict[str, Callable[[Part], PartModel]] = {

@@ -364,36 +364,6 @@ class Plan:
             total = self.tape.add(total, y)
         return total
 
-    def log_determinant(self) -> dict[int, int]:
-        """ln det of the nodal matrix as a sum of logarithms of registers, each so many times (-1 if subtracted).
-
-        A product of pivots: the totals of the star-mesh transforms and, of every series cluster, its impedance over
-        those of its items. Those of its own elements are left out: see `series_admittance`.
-        """
-        counts: dict[int, int] = {}
-
-        def count(register: int, times: int) -> None:
-            if register > ONE:
-                counts[register] = counts.get(register, 0) + times
-
-        for eliminated in self._eliminated:
-            count(eliminated.per_total, -1)
-        for number in range(self._live):
-            if self._clusters[number].kind == SERIES:
-                children = [item for is_cluster, item, _ in self._clusters[number].items if is_cluster]
-                for one in (number, *children):
-                    above, below = self._fraction[one]
-                    count(above, 1)
-                    count(below, -1)
-        return {register: times for register, times in counts.items() if times}
-
-    def stands_in_series(self, name: str) -> bool | None:
-        """Is an element one of a series run, not one of several side by side? None if it is coupled or a dead end."""
-        place = self._place.get(self._number[name])
-        if place is None or place[0] >= self._live:
-            return None
-        return self._clusters[place[0]].kind == SERIES
-
     # 4. Voltages and currents
 
     def _at_clusters(self) -> None:

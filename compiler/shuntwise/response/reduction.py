@@ -17,7 +17,7 @@ from typing import NamedTuple
 LEAF, SERIES, PARALLEL = range(3)
 
 
-class Edge(NamedTuple):
+class Joined(NamedTuple):
     """An element, or two branches joined, from `plus` to `minus`.
 
     For a LEAF, `first` is the element. Otherwise `first` and `second` are branches, each turned round first
@@ -41,7 +41,7 @@ class Reduced:
     the cut node has the voltage of its neighbour. `loops` are elements with both ends on one node.
     """
 
-    edges: list[Edge] = field(default_factory=list)
+    edges: list[Joined] = field(default_factory=list)
     core: dict[str, dict[str, int]] = field(default_factory=dict)
     dead_ends: list[tuple[str, str, int]] = field(default_factory=list)
     loops: list[int] = field(default_factory=list)
@@ -73,14 +73,14 @@ def reduce(elements: Iterable[tuple[int, str, str]], staying: Collection[str]) -
     for node in staying:
         core[node] = {}
 
-    def join(edge: Edge) -> None:
+    def join(edge: Joined) -> None:
         """Add a branch, in parallel with one that is already there."""
         number = len(edges)
         edges.append(edge)
         old = core[edge.plus].get(edge.minus)
         if old is not None:
             flip = edge.plus != edges[old].plus
-            edges.append(Edge(PARALLEL, edges[old].plus, edges[old].minus, old, False, number, flip))
+            edges.append(Joined(PARALLEL, edges[old].plus, edges[old].minus, old, False, number, flip))
             number += 1
         core[edge.plus][edge.minus] = number
         core[edge.minus][edge.plus] = number
@@ -91,7 +91,7 @@ def reduce(elements: Iterable[tuple[int, str, str]], staying: Collection[str]) -
             continue
         core.setdefault(plus, {})
         core.setdefault(minus, {})
-        join(Edge(LEAF, plus, minus, element))
+        join(Joined(LEAF, plus, minus, element))
 
     work = [node for node in core if node not in staying]
     while work:
@@ -108,12 +108,12 @@ def reduce(elements: Iterable[tuple[int, str, str]], staying: Collection[str]) -
         elif len(around) == 2:
             (start, first), (end, second) = around.items()
             del core[node], core[start][node], core[end][node]
-            join(Edge(SERIES, start, end, first, edges[first].plus != start, second, edges[second].plus != node))
+            join(Joined(SERIES, start, end, first, edges[first].plus != start, second, edges[second].plus != node))
             work.extend(n for n in (start, end) if n not in staying)
     return result
 
 
-def unfold(edges: list[Edge], branch: int, clusters: list[Cluster]) -> int:
+def unfold(edges: list[Joined], branch: int, clusters: list[Cluster]) -> int:
     """Append the clusters of one branch to `clusters`; return the number of the outermost.
 
     A branch that is a single element becomes a parallel cluster of one.

@@ -14,7 +14,7 @@ from collections.abc import Callable
 
 import numpy as np
 
-from shuntwise.network.network import Driver
+from shuntwise.network.network import DriverPort
 from shuntwise.response.pivoted import PivotedPoints
 from shuntwise.response.solve import Response
 from shuntwise.response.tape import ONE, Complex, Real, by_parameter
@@ -71,7 +71,7 @@ def omega_slope(response: Response, driver: str) -> Complex:
         return np.asarray(voltage_slopes(response, ends.plus, ends.minus)[1] / response.driver_voltage(driver))
 
 
-def _driver(response: Response, name: str) -> Driver:
+def _driver(response: Response, name: str) -> DriverPort:
     ends = next((d for d in response.network.drivers if d.name == name), None)
     if ends is None:
         raise KeyError(f"no driver is called {name!r}")
@@ -92,8 +92,7 @@ def _slopes(
         points.fill([register])
         parameters = [float(p) for p in points.parameters]
         with np.errstate(all="ignore"):
-            one = {register: np.ones(points.shape, np.complex128)}
-            by_coefficient, by_omega = plan.tape.gradient(one, points.registers, points.coefficients, points.axis)
+            by_coefficient, by_omega = plan.tape.gradient(register, points.registers, points.coefficients, points.axis)
             found = by_parameter(plan.tape.coefficients, by_coefficient, parameters)
         for p, slope in found.items():
             if p < size:

@@ -16,7 +16,7 @@ from typing import Any
 
 import numpy as np
 
-from shuntwise.network.network import GROUND, Branch, Driver, Network
+from shuntwise.network.network import GROUND, Branch, DriverPort, Network
 from shuntwise.response.pivoted import PivotedPoints, SingularNetwork
 from shuntwise.response.plan import Plan
 from shuntwise.response.tape import ONE, ZERO, Axis, Complex, Mask, Real, Scalar, is_finite
@@ -341,7 +341,7 @@ class Response:
     def _value(self, name: str) -> Scalar:
         return self.points.parameters[self._plan.parameter_number(name)]
 
-    def _driver(self, name: str) -> Driver:
+    def _driver(self, name: str) -> DriverPort:
         for driver in self.network.drivers:
             if driver.name == name:
                 return driver

@@ -396,30 +396,25 @@ class Tape:
         return lump
 
     def gradient(
-        self,
-        outputs: Mapping[int, Complex],
-        registers: Sequence[Complex | None],
-        coefficients: Sequence[Scalar],
-        axis: Axis,
+        self, output: int, registers: Sequence[Complex | None], coefficients: Sequence[Scalar], axis: Axis
     ) -> tuple[dict[int, Complex], Complex]:
-        """Exact derivatives of a sum of registers with respect to every coefficient, and to omega (1/(rad/s)).
+        """Exact derivatives of a register with respect to every coefficient, and to omega (1/(rad/s)).
 
-        `outputs` are the registers, each with its weight (F,): what it is multiplied by in the derivative of the sum.
-        `registers` must hold every step behind them (see `evaluate`). The steps are run backwards, each
+        `registers` must hold every step behind `output` (see `evaluate`). The steps are run backwards, each
         handing its derivative on to its operands (A. Griewank, A. Walther, Evaluating Derivatives, 2nd ed.,
         SIAM 2008, chapter 3): the cost is a few forward runs, whatever the number of elements.
         """
         reg: Sequence[Complex] = registers  # type: ignore[assignment]
         by_coefficient: dict[int, Complex] = {}
         by_omega = np.zeros(axis.omega.shape, np.complex128)
-        adjoint = dict(outputs)
+        adjoint: dict[int, Complex] = {output: np.ones(axis.omega.shape, np.complex128)}
         s = 1j * axis.omega
 
         def hand(step: int, amount: Complex) -> None:
             if step > ONE:
                 adjoint[step] = adjoint[step] + amount if step in adjoint else amount
 
-        for step in reversed(self.needed(outputs)):
+        for step in reversed(self.needed([output])):
             bar = adjoint.pop(step, None)
             if bar is None:
                 continue

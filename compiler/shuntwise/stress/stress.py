@@ -20,8 +20,7 @@ import numpy as np
 from shuntwise.model.design import Design, Part
 from shuntwise.model.kinds import INDUCTIVE
 from shuntwise.network.network import Branch
-from shuntwise.response.cases import BAND_HZ, Case, greatest, opened, solve_cases, sweep
-from shuntwise.response.failures import fail_each
+from shuntwise.response.cases import BAND_HZ, Case, greatest, opened, shorted, solve_cases, sweep
 from shuntwise.response.measures import Extreme, bare_resonances, least_impedance
 from shuntwise.response.signal import Signal, amplifier_signal
 from shuntwise.response.solve import Response, Solver
@@ -255,16 +254,20 @@ class Stress:
         labels = [label for label in self.branches if label in self.design.parts]
         if not labels:
             return ()
+        cases = [(label, short) for short in (False, True) for label in labels]
+        values = []
+        for label, short in cases:
+            make = shorted if short else opened
+            values.append({name: v for branch in self.branches[label] for name, v in make(network, branch).items()})
         freq_hz = sweep(steps_per_octave=FAULT_STEPS_PER_OCTAVE)
-        failed = fail_each(self.solver, [self.branches[label] for label in labels], freq_hz)
+        response = solve_cases(self.solver, values, freq_hz, parts=False)
         signal = self.signal.at(freq_hz)
-        volts = [(name, signal.programme(curve)) for name, curve in failed.voltage.items()]
-        least = {feed.name: _ohms(greatest(failed.admittance[feed.name])) for feed in network.feeds}
+        volts = {d.name: signal.programme(np.abs(response.driver_voltage(d.name))) for d in network.drivers}
+        least = {feed.name: _ohms(greatest(np.abs(response.admittance(feed.name)))) for feed in network.feeds}
         return tuple(
-            Failure(label, bool(short), feed, float(ohm[short, case]), {n: float(v[short, case]) for n, v in volts})
+            Failure(label, short, feed, float(ohm[case]), {name: float(v[case]) for name, v in volts.items()})
             for feed, ohm in least.items()
-            for short in (0, 1)
-            for case, label in enumerate(labels)
+            for case, (label, short) in enumerate(cases)
         )
 
     # --- reading

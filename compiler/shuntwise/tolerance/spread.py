@@ -69,7 +69,7 @@ class NothingVaries(Exception):
 
 
 @dataclass(frozen=True)
-class Band:
+class Envelope:
     """A driver's level (dB) or an input's impedance (ohm) over frequency.
 
     `nominal` is (F,); `percentiles` (7, F), a row for each of PERCENT; `worst` (2, F): least and greatest found.
@@ -128,8 +128,8 @@ class Spread:
     distribution: Distribution
     varying: Varying
     freq_hz: Real
-    levels: tuple[Band, ...]
-    impedances: tuple[Band, ...]
+    levels: tuple[Envelope, ...]
+    impedances: tuple[Envelope, ...]
     figures: tuple[FigureSpread, ...]
     yields: tuple[Yield, ...]
     met: float | None
@@ -298,7 +298,7 @@ def _figure(
     )
 
 
-def _bands(run: _Run, corners: _Run, nominal: Curves) -> tuple[tuple[Band, ...], tuple[Band, ...]]:
+def _bands(run: _Run, corners: _Run, nominal: Curves) -> tuple[tuple[Envelope, ...], tuple[Envelope, ...]]:
     ranked, ends = run.percentiles(PERCENT), corners.percentiles((0, 100))
 
     def band(owner: str, squares: Sequence[Single]) -> tuple[Single, Single, Single]:
@@ -310,9 +310,11 @@ def _bands(run: _Run, corners: _Run, nominal: Curves) -> tuple[tuple[Band, ...],
     levels, impedances = [], []
     for owner in nominal.voltage_square:
         middle, random, worst = band(owner, [c.voltage_square[owner] for c in (nominal, ranked, ends)])
-        levels.append(Band(owner, square_to_db(middle), square_to_db(random), square_to_db(worst)))
+        levels.append(Envelope(owner, square_to_db(middle), square_to_db(random), square_to_db(worst)))
     for owner in nominal.admittance_square:
         middle, random, worst = band(owner, [c.admittance_square[owner] for c in (nominal, ranked, ends)])
         # The greatest admittance is the least impedance.
-        impedances.append(Band(owner, square_to_ohm(middle), square_to_ohm(random[::-1]), square_to_ohm(worst[::-1])))
+        impedances.append(
+            Envelope(owner, square_to_ohm(middle), square_to_ohm(random[::-1]), square_to_ohm(worst[::-1]))
+        )
     return tuple(levels), tuple(impedances)

@@ -12,7 +12,7 @@ from typing import Literal
 
 from shuntwise.checks.faults.shorts import outermost
 from shuntwise.graph.circuit import Circuit, Edge
-from shuntwise.graph.currents import Cluster
+from shuntwise.graph.currents import DeadPiece
 
 DeadKind = Literal["two-islands", "no-way-back", "dead-twig"]
 
@@ -34,7 +34,7 @@ class Dead:
         return tuple(edge.owner for edge in self.edges if edge.kind == "driver")
 
 
-def find_dead(circuit: Circuit, clusters: Sequence[Cluster], broken: Collection[str]) -> tuple[Dead, ...]:
+def find_dead(circuit: Circuit, clusters: Sequence[DeadPiece], broken: Collection[str]) -> tuple[Dead, ...]:
     """What to say of clusters that no open end, short or doubt explains.
 
     `broken` are inputs of which a pad is unwired or that are shorted: what hangs on them is not news, nor is
@@ -56,7 +56,7 @@ def find_dead(circuit: Circuit, clusters: Sequence[Cluster], broken: Collection[
     return tuple(found)
 
 
-def _owners(circuit: Circuit, cluster: Cluster) -> tuple[str, ...]:
+def _owners(circuit: Circuit, cluster: DeadPiece) -> tuple[str, ...]:
     """What is dead, used networks by their name; the parts inside, if it is all inside of one."""
     owners = tuple(dict.fromkeys(edge.owner for edge in cluster.edges))
     whole = tuple(dict.fromkeys(outermost(circuit, owner) or owner for owner in owners))

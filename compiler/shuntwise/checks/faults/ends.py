@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from shuntwise.checks.faults.open_end import EndKind, OpenEnd
 from shuntwise.checks.faults.pairing import pair
 from shuntwise.graph.circuit import Attachment, Circuit, Net, is_group_end, point_of
-from shuntwise.graph.currents import Cluster
+from shuntwise.graph.currents import DeadPiece
 from shuntwise.graph.topology import DisjointSets
 from shuntwise.model.kinds import KINDS
 
@@ -32,7 +32,7 @@ class Ends:
     spare: frozenset[str] = frozenset()
 
 
-def find_ends(circuit: Circuit, clusters: Sequence[Cluster]) -> Ends:
+def find_ends(circuit: Circuit, clusters: Sequence[DeadPiece]) -> Ends:
     """All that is open, each fault once. Says nothing where a whole file could not be read."""
     if circuit.design.unread:
         return Ends((), (), frozenset(circuit.nets), frozenset())
@@ -136,7 +136,7 @@ class _Finding:
                 kind = "terminal-unused"
         return [OpenEnd(kind, net.name, only, "", omitted)]
 
-    def open_together(self, cluster: Cluster) -> list[OpenEnd]:
+    def open_together(self, cluster: DeadPiece) -> list[OpenEnd]:
         """The open end of a dead cluster at which several parts arrive: of a declared group, or at a port."""
         for name in sorted(cluster.nets):
             net = self.circuit.nets[name]

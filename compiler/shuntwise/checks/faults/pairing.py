@@ -20,7 +20,7 @@ from typing import Literal
 
 from shuntwise.checks.faults.open_end import OpenEnd
 from shuntwise.graph.circuit import Circuit
-from shuntwise.graph.currents import Cluster
+from shuntwise.graph.currents import DeadPiece
 from shuntwise.graph.topology import pair_links, reached
 from shuntwise.syntax.words import nearest
 
@@ -52,7 +52,7 @@ class Told:
 
 def pair(
     circuit: Circuit,
-    clusters: Sequence[Cluster],
+    clusters: Sequence[DeadPiece],
     ends: Sequence[OpenEnd],
     explained: Collection[str],
     unwired: Collection[str],
@@ -79,7 +79,7 @@ def _is_feed(end: OpenEnd) -> bool:
 
 
 class _Pairing:
-    def __init__(self, circuit: Circuit, clusters: Sequence[Cluster]) -> None:
+    def __init__(self, circuit: Circuit, clusters: Sequence[DeadPiece]) -> None:
         self.circuit, self.clusters = circuit, clusters
         self.returns = {circuit.pad(feed.name, "-") for feed in circuit.design.feeds}
         self.partner: dict[str, OpenEnd] = {}

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from shuntwise.graph.circuit import Circuit, Wire, is_group_end, point_of
-from shuntwise.graph.currents import Cluster
+from shuntwise.graph.currents import DeadPiece
 from shuntwise.model.kinds import KINDS
 
 ShortKind = Literal["input-shorted", "driver-shorted", "wired-across", "does-nothing", "winding-shorted"]
@@ -36,8 +36,8 @@ class Short:
 
 
 def find_shorts(
-    circuit: Circuit, explained: Iterable[Wire], clusters: Sequence[Cluster]
-) -> tuple[tuple[Short, ...], tuple[Cluster, ...]]:
+    circuit: Circuit, explained: Iterable[Wire], clusters: Sequence[DeadPiece]
+) -> tuple[tuple[Short, ...], tuple[DeadPiece, ...]]:
     """All shorts, each once, and the clusters that are dead for another reason.
 
     `explained` joints are taken out first: another finding tells of them.
@@ -162,7 +162,7 @@ class _Finding:
         if chain:
             self.found.append(Short("does-nothing", net, (label,), chain[1:-1], None, ends))
 
-    def loop(self, cluster: Cluster) -> bool:
+    def loop(self, cluster: DeadPiece) -> bool:
         """Parts in series whose two ends are on one net, but not at one point: a wire bridges them together.
 
         True if that is so, or if only a short that has been told of makes the two ends one net.

@@ -10,7 +10,7 @@ from typing import NamedTuple
 from shuntwise.network.network import ElementKind
 
 
-class Link(NamedTuple):
+class Ideal(NamedTuple):
     """One ideal element: its kind, the quantity that it stands for, its value in SI units; whether it is copper."""
 
     kind: ElementKind
@@ -19,5 +19,5 @@ class Link(NamedTuple):
     copper: bool = False
 
 
-Stage = tuple[tuple[Link, ...], ...]
-"""Chains of links side by side between two nodes."""
+Stage = tuple[tuple[Ideal, ...], ...]
+"""Chains of ideal elements side by side between two nodes."""
