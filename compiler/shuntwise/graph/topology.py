@@ -86,16 +86,17 @@ def loops(pairs: Iterable[tuple[str, str]]) -> Iterator[list[tuple[str, str]]]:
         number[root] = 0
         low = {root: 0}
         trail: list[tuple[str, str]] = []
-        stack: list[tuple[str, str, Iterator[str]]] = [(root, root, iter(near[root]))]
+        # With each name: the one it was found from, the place on the trail of the pair that found it, what is near.
+        stack: list[tuple[str, str, int, Iterator[str]]] = [(root, root, 0, iter(near[root]))]
         while stack:
-            parent, here, ahead = stack[-1]
+            parent, here, begin, ahead = stack[-1]
             for name in ahead:
                 if name == parent:
                     continue
                 if name not in number:
                     number[name] = low[name] = len(number)
+                    stack.append((here, name, len(trail), iter(near[name])))
                     trail.append((here, name))
-                    stack.append((here, name, iter(near[name])))
                     break
                 if number[name] < number[here]:  # a way back, closing a loop
                     low[here] = min(low[here], number[name])
@@ -107,6 +108,5 @@ def loops(pairs: Iterable[tuple[str, str]]) -> Iterator[list[tuple[str, str]]]:
                 above = stack[-1][1]
                 low[above] = min(low[above], low[here])
                 if low[here] >= number[above]:
-                    begin = trail.index((above, here))
                     yield trail[begin:]
                     del trail[begin:]
