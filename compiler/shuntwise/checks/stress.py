@@ -20,6 +20,7 @@ import numpy as np
 from shuntwise.checks.rule import Evidence, Lacking
 from shuntwise.model.design import Design, Part
 from shuntwise.network.network import Branch
+from shuntwise.response.failures import CaseCurves
 from shuntwise.response.measures import Least, bare_resonances, least_impedance
 from shuntwise.response.solve import Response, Solver
 from shuntwise.response.stress import (
@@ -258,10 +259,10 @@ class Stress:
         if not cases:
             return ()
         freq_hz = sweep(steps_per_octave=FAULT_STEPS_PER_OCTAVE)
-        response = solve_cases(self.solver, values, freq_hz, parts=False)
+        curves = CaseCurves(self.solver, values, freq_hz)
         signal = self.signal.at(freq_hz)
-        volts = {d.name: signal.programme(np.abs(response.driver_voltage(d.name))) for d in network.drivers}
-        least = {feed.name: _ohms(greatest(np.abs(response.admittance(feed.name)))) for feed in network.feeds}
+        volts = {d.name: signal.programme(curves.driver_voltage(d.name)) for d in network.drivers}
+        least = {feed.name: _ohms(greatest(curves.admittance(feed.name))) for feed in network.feeds}
         return tuple(
             Failure(label, short, feed, float(ohm[case]), {name: float(v[case]) for name, v in volts.items()})
             for feed, ohm in least.items()

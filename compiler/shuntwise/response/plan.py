@@ -364,6 +364,30 @@ class Plan:
             total = self.tape.add(total, y)
         return total
 
+    def determinant(self) -> dict[int, int]:
+        """Registers with the power of each in a product: the determinant of the network but for constant factors.
+
+        It is that of the nodal matrix, times the impedance of every element that lies in a series run. Each node of
+        the mesh gives its total; the nodes inside a series run of impedances z give (sum of z) / (product of z), so a
+        tree gives the immittance of every cluster, save that of an outermost parallel one. With n/d for each, and d
+        being the n of the main child, only clusters that are no main child are left. Coupled coils are left out.
+        """
+        inside = set(self._main)
+        powers: dict[int, int] = {}
+        for number, cluster in enumerate(self._clusters[: self._live]):
+            if number not in inside and (cluster.kind == SERIES or cluster.parent >= 0):
+                above = self._fraction[number][0]
+                powers[above] = powers.get(above, 0) + 1
+        for step in self._eliminated:
+            powers[step.per_total] = powers.get(step.per_total, 0) - 1
+        return powers
+
+    def in_one_run(self, names: Iterable[str]) -> bool | None:
+        """Whether elements lie in one series run (True) or straight in parallel (False); None if neither is so."""
+        places = {self._place.get(self._number[name], (-1, 0))[0] if name in self._number else -1 for name in names}
+        number = places.pop() if len(places) == 1 else -1
+        return None if number < 0 else self._clusters[number].kind == SERIES
+
     # 4. Voltages and currents
 
     def _at_clusters(self) -> None:

@@ -397,34 +397,46 @@ class Tape:
         return lump
 
     def gradient(
-        self, output: int, registers: Sequence[Complex | None], coefficients: Sequence[Scalar], axis: Axis
+        self,
+        outputs: Mapping[int, Complex | complex],
+        registers: Sequence[Complex | None],
+        coefficients: Sequence[Scalar],
+        axis: Axis,
     ) -> tuple[dict[int, Complex], Complex]:
-        """Exact derivatives of a register with respect to every coefficient, and to omega (1/(rad/s)).
+        """Exact derivatives of a sum of registers with respect to every coefficient, and to omega (1/(rad/s)).
 
-        `registers` must hold every step behind `output` (see `evaluate`). The steps are run backwards, each
-        handing its derivative on to its operands (A. Griewank, A. Walther, Evaluating Derivatives, 2nd ed.,
-        SIAM 2008, chapter 3): the cost is a few forward runs, whatever the number of elements.
+        `outputs` are the registers with the weight of each in the sum, (F,) or a number. `registers` must hold every
+        step behind them (see `evaluate`). The steps are run backwards, each handing its derivative on to its operands
+        (A. Griewank, A. Walther, Evaluating Derivatives, 2nd ed., SIAM 2008, chapter 3): the cost is a few forward
+        runs, whatever the number of elements.
         """
         reg: Sequence[Complex] = registers  # type: ignore[assignment]
         by_coefficient: dict[int, Complex] = {}
         by_omega = np.zeros(axis.omega.shape, np.complex128)
-        adjoint: dict[int, Complex] = {output: np.ones(axis.omega.shape, np.complex128)}
+        adjoint: dict[int, Complex] = {
+            output: np.broadcast_to(np.asarray(weight, np.complex128), axis.omega.shape)
+            for output, weight in outputs.items()
+            if output > ONE
+        }
         s = 1j * axis.omega
+        powers = {power: s**power for power in POWERS}
+        per_omega = 1 / axis.omega
 
         def hand(step: int, amount: Complex) -> None:
             if step > ONE:
                 adjoint[step] = adjoint[step] + amount if step in adjoint else amount
 
-        for step in reversed(self.needed([output])):
+        for step in reversed(self.needed(outputs)):
             bar = adjoint.pop(step, None)
             if bar is None:
                 continue
             code, a, b = self.steps[step]
             if code == LAURENT:
                 for power, c in self.sums[a].terms:
-                    amount = bar * s**power
+                    amount = bar * powers[power]
                     by_coefficient[c] = by_coefficient[c] + amount if c in by_coefficient else amount
-                    by_omega += amount * (power * coefficients[c]) / axis.omega
+                    if power:
+                        by_omega += amount * (power * coefficients[c]) * per_omega
                 for addend in self.sums[a].addends:
                     hand(addend, bar)
             elif code == MUL:
