@@ -597,7 +597,8 @@ class Plan:
             if one in self._inner:
                 number, place = self._inner[one]
                 path = self._clusters[number].path
-                if other in (path[0], path[-1]) or self._inner.get(other, (-1, 0))[0] == number:
-                    end = path.index(other)
+                beside, end = self._inner.get(other, (-1, 0))
+                if beside == number or other in (path[0], path[-1]):
+                    end = end if beside == number else 0 if other == path[0] else len(path) - 1
                     return (number, place, end, sign) if place < end else (number, end, place, -sign)
         return None

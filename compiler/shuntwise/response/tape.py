@@ -76,7 +76,7 @@ class Axis:
 
 
 class Sums:
-    """The Laurent sums of some steps, before their addends: `steps[i]` has the coefficients `matrix[i]`.
+    """The Laurent sums of some steps, before their addends: `matrix[steps[step]]` are the coefficients of a step.
 
     `matrix` is (sums, builds, powers), builds being 1 if nothing varies.
     """
@@ -84,7 +84,7 @@ class Sums:
     def __init__(self, tape: Tape, steps: Iterable[int], coefficients: Sequence[Scalar], builds: int) -> None:
         specs = [(step, tape.sums[tape.steps[step][1]]) for step in steps if tape.steps[step][0] == LAURENT]
         specs = [(step, spec) for step, spec in specs if spec.terms]
-        self.steps = [step for step, _ in specs]
+        self.steps = {step: row for row, (step, _) in enumerate(specs)}
         wide = any(abs(power) > 1 for _, spec in specs for power, _ in spec.terms)
         self.matrix: Real = np.zeros((len(specs), builds, 5 if wide else 3))
         for i, (_, spec) in enumerate(specs):
@@ -103,13 +103,13 @@ class Sums:
         for first in range(0, rows.shape[0], step):
             np.matmul(rows[first : first + step], powers, out[first : first + step])
         each = out.view(np.complex128).reshape(count, -1, axis.omega.size)
-        return {step: each[i, 0] if single else each[i] for i, step in enumerate(self.steps)}
+        return {step: each[i, 0] if single else each[i] for step, i in self.steps.items()}
 
     def size(self, step: int, axis: Axis, part: slice) -> Real | float:
         """The sum of the magnitudes of the terms of one sum, shaped as its value."""
         if step not in self.steps:
             return 0.0
-        matrix = self.matrix[self.steps.index(step), part]
+        matrix = self.matrix[self.steps[step], part]
         size = np.abs(matrix) @ np.abs(axis.powers[: matrix.shape[-1]])
         size = size[:, 0::2] + size[:, 1::2]
         return np.asarray(size[0] if self.matrix.shape[1] == 1 else size)
