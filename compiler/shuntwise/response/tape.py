@@ -13,6 +13,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import reduce
 from typing import NamedTuple
 
 import numpy as np
@@ -339,7 +340,8 @@ class Tape:
             found = [r for r in (registers[step] for step in wanted) if r is not None]
             values = [r if r.shape == shape else np.broadcast_to(r, shape) for r in found]
             suspects += [~np.isfinite(value) for value in values if not is_finite(value)]
-            yield part, values, np.broadcast_to(np.logical_or.reduce(suspects), shape) if suspects else None
+            # Steps that do not vary have masks of one row, so these are joined one by one.
+            yield part, values, np.broadcast_to(reduce(np.logical_or, suspects), shape) if suspects else None
 
     def _execute(
         self,
