@@ -143,3 +143,7 @@ class Network:
     @cached_property
     def element(self) -> dict[str, Element]:
         return {element.name: element for element in self.elements}
+
+    @cached_property
+    def branch(self) -> dict[str, Branch]:
+        return {branch.label: branch for branch in self.branches}

@@ -73,6 +73,12 @@ class Plan:
         self._nominal += [coupling.k for coupling in network.couplings]
         for number, value in enumerate(self._nominal):
             self._refuse_absurd(number, value)
+        self._coupled: dict[int, dict[int, list[int]]] = {}
+        """By coil: the coils coupled with it, with the numbers of the couplings."""
+        for coupling in network.couplings:
+            ends = self._number[coupling.first], self._number[coupling.second]
+            for a, b in (ends, ends[::-1]):
+                self._coupled.setdefault(a, {}).setdefault(b, []).append(self._coupling_number[coupling.name])
         self._kinds = [element.kind for element in network.elements]
         self._terminals = {GROUND, *(feed.node for feed in network.feeds)}
         windings = find_windings(network, self._terminals)
@@ -87,6 +93,7 @@ class Plan:
         self._build_trees()
         self._mesh = self._open_mesh()
         self._stamped: dict[str, list[int]] = {}
+        self._pivots: list[int] = []  # their product is the determinant of the impedance matrices of all groups
         self._y_winding = [self._stamp(group) for group in self._groups]
         self._eliminated, floating = self._eliminate()
         self.floating = (*windings.floating, *floating)
@@ -135,12 +142,7 @@ class Plan:
 
     def _mutual(self, a: int, b: int) -> list[Monomial]:
         """M = k sqrt(La Lb), summed over the couplings declared between two coils."""
-        names = {self.network.elements[a].name, self.network.elements[b].name}
-        return [
-            ((self._coupling_number[c.name], 1.0), (a, 0.5), (b, 0.5))
-            for c in self.network.couplings
-            if {c.first, c.second} == names
-        ]
+        return [((coupling, 1.0), (a, 0.5), (b, 0.5)) for coupling in self._coupled[a].get(b, ())]
 
     def _stamp(self, windings: Sequence[Winding]) -> list[list[int]]:
         """Invert the impedance matrix of one group and add its admittances to the mesh; return them signed."""
@@ -153,6 +155,7 @@ class Plan:
             # With resistance in both windings no current flows without a voltage, so nothing can vanish.
             can_vanish = any(0 not in t for t in terms)
             determinant = tape.laurent(self._determinant(windings, terms, mutual[0][0][0]), can_vanish=can_vanish)
+            self._pivots.append(determinant)
             per_determinant = tape.reciprocal(determinant)
             between = tape.neg(tape.mul(tape.laurent({1: mutual}), per_determinant))
             y = [[tape.mul(z[1], per_determinant), between], [between, tape.mul(z[0], per_determinant)]]
@@ -200,6 +203,7 @@ class Plan:
             for j in range(i):
                 n[i][j] = n[j][i] = tape.laurent({1: self._mutual(windings[i].coil, windings[j].coil)})
         for k in range(size):
+            self._pivots.append(n[k][k])
             per_pivot = tape.reciprocal(n[k][k])
             row = list(n[k])
             share = [tape.mul(entry, per_pivot) for entry in row]
@@ -363,6 +367,42 @@ class Plan:
         for y in self._mesh[node].values():
             total = self.tape.add(total, y)
         return total
+
+    def determinant(self) -> dict[int, int]:
+        """Registers with the power of each in a product: the determinant of the network but for constant factors.
+
+        It is that of the nodal matrix, times the impedance of every element that lies in a series run. Each node of
+        the mesh gives its total; the nodes inside a series run of impedances z give (sum of z) / (product of z), so a
+        tree gives the immittance of every cluster, save that of an outermost parallel one. With n/d for each, and d
+        being the n of the main child, only clusters that are no main child are left.
+        """
+        inside = set(self._main)
+        powers: dict[int, int] = {}
+        for number, cluster in enumerate(self._clusters[: self._live]):
+            if number not in inside and (cluster.kind == SERIES or cluster.parent >= 0):
+                above = self._fraction[number][0]
+                powers[above] = powers.get(above, 0) + 1
+        for pivot in self._pivots:
+            powers[pivot] = powers.get(pivot, 0) + 1
+        for step in self._eliminated:
+            powers[step.per_total] = powers.get(step.per_total, 0) - 1
+        return powers
+
+    def in_one_run(self, names: Iterable[str]) -> bool | None:
+        """Whether elements lie in one series run (True) or straight in parallel (False); None if neither is so.
+
+        A coupled coil lies in no run, since its value has a part in the couplings; what is in series with it does.
+        """
+        places = {self._run_of(name) for name in names}
+        run = places.pop() if len(places) == 1 else None
+        return run if run is None else len(run) > 1 or self._clusters[run[0]].kind == SERIES
+
+    def _run_of(self, name: str) -> tuple[int, ...] | None:
+        """The cluster of an element, or the group and number of its winding."""
+        element = self._number.get(name, -1)
+        if element in self._in_winding:
+            return None if element in self._coupled else self._in_winding[element][:2]
+        return self._place[element][:1] if element in self._place else None
 
     # 4. Voltages and currents
 
@@ -538,11 +578,10 @@ class Plan:
     def _induced(self, coil: int, drive: Drive) -> int:
         """The voltage that the currents of other coils induce in this one."""
         total = ZERO
-        name = self.network.elements[coil].name
-        for other in dict.fromkeys(n for c in self.network.couplings for n in (c.first, c.second)):
-            if other != name and any({c.first, c.second} == {name, other} for c in self.network.couplings):
-                mutual = self.tape.laurent({1: self._mutual(coil, self._number[other])})
-                total = self.tape.add(total, self.tape.mul(mutual, self.element_current(other, drive)))
+        for other in self._coupled.get(coil, ()):
+            mutual = self.tape.laurent({1: self._mutual(coil, other)})
+            current = self.element_current(self.network.elements[other].name, drive)
+            total = self.tape.add(total, self.tape.mul(mutual, current))
         return total
 
     def voltage_between(self, plus: str, minus: str, drive: Drive | None = None) -> int:
@@ -573,7 +612,8 @@ class Plan:
             if one in self._inner:
                 number, place = self._inner[one]
                 path = self._clusters[number].path
-                if other in (path[0], path[-1]) or self._inner.get(other, (-1, 0))[0] == number:
-                    end = path.index(other)
+                beside, end = self._inner.get(other, (-1, 0))
+                if beside == number or other in (path[0], path[-1]):
+                    end = end if beside == number else 0 if other == path[0] else len(path) - 1
                     return (number, place, end, sign) if place < end else (number, end, place, -sign)
         return None

@@ -92,7 +92,9 @@ def _slopes(
         points.fill([register])
         parameters = [float(p) for p in points.parameters]
         with np.errstate(all="ignore"):
-            by_coefficient, by_omega = plan.tape.gradient(register, points.registers, points.coefficients, points.axis)
+            by_coefficient, by_omega = plan.tape.gradient(
+                {register: 1.0}, points.registers, points.coefficients, points.axis
+            )
             found = by_parameter(plan.tape.coefficients, by_coefficient, parameters)
         for p, slope in found.items():
             if p < size:

@@ -348,10 +348,10 @@ class Response:
         raise KeyError(f"no driver is called {name!r}")
 
     def _branch(self, label: str) -> Branch:
-        for branch in self.network.branches:
-            if branch.label == label:
-                return branch
-        raise KeyError(f"no part is called {label!r}")
+        branch = self.network.branch.get(label)
+        if branch is None:
+            raise KeyError(f"no part is called {label!r}")
+        return branch
 
     def _between(self, plus: str, minus: str) -> Complex:
         return self._read(

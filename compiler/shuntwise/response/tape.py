@@ -13,6 +13,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import reduce
 from typing import NamedTuple
 
 import numpy as np
@@ -76,7 +77,7 @@ class Axis:
 
 
 class Sums:
-    """The Laurent sums of some steps, before their addends: `steps[i]` has the coefficients `matrix[i]`.
+    """The Laurent sums of some steps, before their addends: `matrix[steps[step]]` are the coefficients of a step.
 
     `matrix` is (sums, builds, powers), builds being 1 if nothing varies.
     """
@@ -84,7 +85,7 @@ class Sums:
     def __init__(self, tape: Tape, steps: Iterable[int], coefficients: Sequence[Scalar], builds: int) -> None:
         specs = [(step, tape.sums[tape.steps[step][1]]) for step in steps if tape.steps[step][0] == LAURENT]
         specs = [(step, spec) for step, spec in specs if spec.terms]
-        self.steps = [step for step, _ in specs]
+        self.steps = {step: row for row, (step, _) in enumerate(specs)}
         wide = any(abs(power) > 1 for _, spec in specs for power, _ in spec.terms)
         self.matrix: Real = np.zeros((len(specs), builds, 5 if wide else 3))
         for i, (_, spec) in enumerate(specs):
@@ -103,13 +104,13 @@ class Sums:
         for first in range(0, rows.shape[0], step):
             np.matmul(rows[first : first + step], powers, out[first : first + step])
         each = out.view(np.complex128).reshape(count, -1, axis.omega.size)
-        return {step: each[i, 0] if single else each[i] for i, step in enumerate(self.steps)}
+        return {step: each[i, 0] if single else each[i] for step, i in self.steps.items()}
 
     def size(self, step: int, axis: Axis, part: slice) -> Real | float:
         """The sum of the magnitudes of the terms of one sum, shaped as its value."""
         if step not in self.steps:
             return 0.0
-        matrix = self.matrix[self.steps.index(step), part]
+        matrix = self.matrix[self.steps[step], part]
         size = np.abs(matrix) @ np.abs(axis.powers[: matrix.shape[-1]])
         size = size[:, 0::2] + size[:, 1::2]
         return np.asarray(size[0] if self.matrix.shape[1] == 1 else size)
@@ -339,7 +340,8 @@ class Tape:
             found = [r for r in (registers[step] for step in wanted) if r is not None]
             values = [r if r.shape == shape else np.broadcast_to(r, shape) for r in found]
             suspects += [~np.isfinite(value) for value in values if not is_finite(value)]
-            yield part, values, np.broadcast_to(np.logical_or.reduce(suspects), shape) if suspects else None
+            # Steps that do not vary have masks of one row, so these are joined one by one.
+            yield part, values, np.broadcast_to(reduce(np.logical_or, suspects), shape) if suspects else None
 
     def _execute(
         self,
@@ -396,34 +398,46 @@ class Tape:
         return lump
 
     def gradient(
-        self, output: int, registers: Sequence[Complex | None], coefficients: Sequence[Scalar], axis: Axis
+        self,
+        outputs: Mapping[int, Complex | complex],
+        registers: Sequence[Complex | None],
+        coefficients: Sequence[Scalar],
+        axis: Axis,
     ) -> tuple[dict[int, Complex], Complex]:
-        """Exact derivatives of a register with respect to every coefficient, and to omega (1/(rad/s)).
+        """Exact derivatives of a sum of registers with respect to every coefficient, and to omega (1/(rad/s)).
 
-        `registers` must hold every step behind `output` (see `evaluate`). The steps are run backwards, each
-        handing its derivative on to its operands (A. Griewank, A. Walther, Evaluating Derivatives, 2nd ed.,
-        SIAM 2008, chapter 3): the cost is a few forward runs, whatever the number of elements.
+        `outputs` are the registers with the weight of each in the sum, (F,) or a number. `registers` must hold every
+        step behind them (see `evaluate`). The steps are run backwards, each handing its derivative on to its operands
+        (A. Griewank, A. Walther, Evaluating Derivatives, 2nd ed., SIAM 2008, chapter 3): the cost is a few forward
+        runs, whatever the number of elements.
         """
         reg: Sequence[Complex] = registers  # type: ignore[assignment]
         by_coefficient: dict[int, Complex] = {}
         by_omega = np.zeros(axis.omega.shape, np.complex128)
-        adjoint: dict[int, Complex] = {output: np.ones(axis.omega.shape, np.complex128)}
+        adjoint: dict[int, Complex] = {
+            output: np.broadcast_to(np.asarray(weight, np.complex128), axis.omega.shape)
+            for output, weight in outputs.items()
+            if output > ONE
+        }
         s = 1j * axis.omega
+        powers = {power: s**power for power in POWERS}
+        per_omega = 1 / axis.omega
 
         def hand(step: int, amount: Complex) -> None:
             if step > ONE:
                 adjoint[step] = adjoint[step] + amount if step in adjoint else amount
 
-        for step in reversed(self.needed([output])):
+        for step in reversed(self.needed(outputs)):
             bar = adjoint.pop(step, None)
             if bar is None:
                 continue
             code, a, b = self.steps[step]
             if code == LAURENT:
                 for power, c in self.sums[a].terms:
-                    amount = bar * s**power
+                    amount = bar * powers[power]
                     by_coefficient[c] = by_coefficient[c] + amount if c in by_coefficient else amount
-                    by_omega += amount * (power * coefficients[c]) / axis.omega
+                    if power:
+                        by_omega += amount * (power * coefficients[c]) * per_omega
                 for addend in self.sums[a].addends:
                     hand(addend, bar)
             elif code == MUL:

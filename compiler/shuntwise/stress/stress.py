@@ -21,6 +21,7 @@ from shuntwise.model.design import Design, Part
 from shuntwise.model.kinds import INDUCTIVE
 from shuntwise.network.network import Branch
 from shuntwise.response.cases import BAND_HZ, Case, greatest, opened, shorted, solve_cases, sweep
+from shuntwise.response.failures import CaseCurves
 from shuntwise.response.measures import Extreme, bare_resonances, least_impedance
 from shuntwise.response.signal import Signal, amplifier_signal
 from shuntwise.response.solve import Response, Solver
@@ -249,21 +250,22 @@ class Stress:
 
     @cached_property
     def failures(self) -> tuple[Failure, ...]:
-        """Every fitted part open, then shorted, with each input's least load and each driver's voltage."""
+        """Every fitted part open, then every capacitor shorted: each input's least load, each driver's voltage."""
         network = self.solver.network
         labels = [label for label in self.branches if label in self.design.parts]
         if not labels:
             return ()
-        cases = [(label, short) for short in (False, True) for label in labels]
+        cases = [(label, False) for label in labels]
+        cases += [(label, True) for label in labels if self.design.parts[label].kind == "capacitor"]
         values = []
         for label, short in cases:
             make = shorted if short else opened
             values.append({name: v for branch in self.branches[label] for name, v in make(network, branch).items()})
         freq_hz = sweep(steps_per_octave=FAULT_STEPS_PER_OCTAVE)
-        response = solve_cases(self.solver, values, freq_hz, parts=False)
+        curves = CaseCurves(self.solver, values, freq_hz)
         signal = self.signal.at(freq_hz)
-        volts = {d.name: signal.programme(np.abs(response.driver_voltage(d.name))) for d in network.drivers}
-        least = {feed.name: _ohms(greatest(np.abs(response.admittance(feed.name)))) for feed in network.feeds}
+        volts = {d.name: signal.programme(curves.driver_voltage(d.name)) for d in network.drivers}
+        least = {feed.name: _ohms(greatest(curves.admittance(feed.name))) for feed in network.feeds}
         return tuple(
             Failure(label, short, feed, float(ohm[case]), {name: float(v[case]) for name, v in volts.items()})
             for feed, ohm in least.items()

@@ -66,7 +66,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     told: set[str] = set()
     for failure in evidence.stress.failures:
         part = evidence.design.parts[failure.label]
-        if failure.label in told or (failure.shorted and part.kind != "capacitor"):
+        if failure.label in told:
             continue
         harm = _harm(evidence, failure)
         if harm is None:
