@@ -29,16 +29,13 @@ from dataclasses import dataclass
 import numpy as np
 
 from shuntwise.network.network import GROUND, Network
+from shuntwise.response.coupled import Terms, inverse
 from shuntwise.response.reduction import SERIES, Cluster, reduce, unfold
 from shuntwise.response.tape import ONE, ZERO, Monomial, Scalar, Tape
 from shuntwise.response.windings import Winding, find_windings
 
 Drive = frozenset[str]
 """The names of the feeds that stand at 1 V; the amplifiers of the others are at rest, at 0 V."""
-
-Terms = dict[int, list[Monomial]]
-"""Coefficients by power of s."""
-
 
 MAX_CHAIN = 8
 """Levels of a tree that may be multiplied out: 8 factors of even 1e15 stay far inside the range of numbers."""
@@ -149,18 +146,9 @@ class Plan:
         tape = self.tape
         terms = [self._series_terms([element for element, _ in w.items]) for w in windings]
         z = [tape.laurent(t) for t in terms]
-        size = len(windings)
-        mutual = self._mutual(windings[0].coil, windings[1].coil)
-        if size == 2 and len(mutual) == 1:
-            # With resistance in both windings no current flows without a voltage, so nothing can vanish.
-            can_vanish = any(0 not in t for t in terms)
-            determinant = tape.laurent(self._determinant(windings, terms, mutual[0][0][0]), can_vanish=can_vanish)
-            self._pivots.append(determinant)
-            per_determinant = tape.reciprocal(determinant)
-            between = tape.neg(tape.mul(tape.laurent({1: mutual}), per_determinant))
-            y = [[tape.mul(z[1], per_determinant), between], [between, tape.mul(z[0], per_determinant)]]
-        else:
-            y = self._invert(windings, z)
+        size, coils = len(windings), [w.coil for w in windings]
+        y, pivots = inverse(tape, terms, z, coils, self._mutual, len(self.network.couplings))
+        self._pivots += pivots
         for p in range(size):
             # z_pp y_pp is 1 without coupling and grows without bound towards a lossless |k| = 1.
             tape.watch(tape.mul(z[p], y[p][p]))
@@ -175,48 +163,6 @@ class Plan:
                 for one, other, opposite in ((a, c, True), (b, d, True), (a, d, False), (b, c, False)):
                     self._add_branch(one, other, tape.neg(y[p][q]) if opposite else y[p][q])
         return y
-
-    def _determinant(self, windings: Sequence[Winding], terms: list[Terms], coupling: int) -> Terms:
-        """z1 z2 - (s M)^2 as one polynomial, in which L1 L2 - M^2 is written as L1 L2 (1 - k)(1 + k), exactly."""
-        coils = {w.coil for w in windings}
-        leak = coupling + len(self.network.couplings)
-        product: Terms = {}
-        for power, one in terms[0].items():
-            for other_power, other in terms[1].items():
-                for a in one:
-                    for b in other:
-                        both = a + b
-                        if {p for p, _ in both} == coils and power == other_power == 1:
-                            both += ((leak, 1.0),)
-                        product.setdefault(power + other_power, []).append(both)
-        return product
-
-    def _invert(self, windings: Sequence[Winding], z: list[int]) -> list[list[int]]:
-        """The inverse of the symmetric impedance matrix by sweeping each row in turn, ending with its negative.
-
-        A. E. Beaton, The use of special matrix operators in statistical calculus, ETS RB-64-51, 1964.
-        """
-        tape, size = self.tape, len(windings)
-        n = [[ZERO] * size for _ in range(size)]
-        for i in range(size):
-            n[i][i] = z[i]
-            for j in range(i):
-                n[i][j] = n[j][i] = tape.laurent({1: self._mutual(windings[i].coil, windings[j].coil)})
-        for k in range(size):
-            self._pivots.append(n[k][k])
-            per_pivot = tape.reciprocal(n[k][k])
-            row = list(n[k])
-            share = [tape.mul(entry, per_pivot) for entry in row]
-            for i in range(size):
-                for j in range(i, size):
-                    if k not in (i, j):
-                        n[i][j] = n[j][i] = tape.sub(n[i][j], tape.mul(share[i], row[j]))
-            for i in range(size):
-                if i != k:
-                    n[i][k] = n[k][i] = share[i]
-                    tape.watch(share[i])
-            n[k][k] = tape.neg(per_pivot)
-        return [[tape.neg(entry) for entry in row] for row in n]
 
     # 2. Trees
 
