@@ -12,19 +12,25 @@ from pathlib import Path
 
 sys.path[:0] = [str(Path(__file__).parents[2] / "compiler"), str(Path(__file__).parents[1])]
 
-from bench import ladders, solver, startup
+from bench import growth, ladders, solver, startup
 
 
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--json", action="store_true")
-    figures = {"solver": solver.figures(), "start": startup.measure(), "ladders": ladders.measure()}
+    figures = {
+        "solver": solver.figures(),
+        "start": startup.measure(),
+        "ladders": ladders.measure(),
+        "growth": growth.measure(),
+    }
     if parser.parse_args().json:
         print(json.dumps(figures, indent=1))
         return
     print(solver.words(figures["solver"]))
     print(startup.words(figures["start"]))
     print(ladders.words(figures["ladders"]))
+    print(growth.words(figures["growth"]))
 
 
 if __name__ == "__main__":

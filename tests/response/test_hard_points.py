@@ -5,9 +5,11 @@ from functools import partial
 import numpy as np
 import pytest
 
+from property.random_networks import random_network
 from response.circuits import network
+from shuntwise.response.cases import solve_cases, sweep
 from shuntwise.response.sensitivity import group_delay
-from shuntwise.response.solve import SingularNetwork, solve
+from shuntwise.response.solve import SingularNetwork, Solver, solve
 
 # omega = 1000 exactly and L C omega^2 = 1 to the last bit (both are powers of two times 1e-3).
 RESONANCE_HZ = 1000 / (2 * np.pi)
@@ -134,3 +136,14 @@ def test_unknown_names_are_refused() -> None:
     ):
         with pytest.raises(KeyError):
             ask("nobody")
+
+
+def test_points_lost_before_and_among_the_builds() -> None:
+    """Some steps lose digits whatever the build, others in one build: both kinds of points are solved again."""
+    circuit, freq_hz = random_network(1174), sweep(steps_per_octave=6)
+    cases = [{"L11": 1e-12}]
+    response = solve_cases(Solver(circuit), cases, freq_hz, parts=False)
+    alone = solve(circuit, freq_hz, values=cases[0])
+    assert response.fallback_points > 0
+    for feed in circuit.feeds:
+        assert response.admittance(feed.name)[0] == pytest.approx(alone.admittance(feed.name), rel=1e-6)
