@@ -17,10 +17,10 @@ from pathlib import Path
 # Before numpy itself: it keeps numpy on one thread.
 from solver import BUILDS, TOLERANCE_POINTS, Ngspice, nodal  # isort: skip
 import numpy as np
+from shuntwise.tolerance.curves import solve_curves
 
 from shuntwise.api import load, network
 from shuntwise.response.solve import Solver
-from shuntwise.tolerance.curves import solve_curves
 from shuntwise.tolerance.draws import draw, element_values, varying
 from shuntwise.tolerance.spread import spread
 
