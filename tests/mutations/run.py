@@ -1,8 +1,8 @@
 """Do the tests bite? `python tests/mutations/run.py [--seed N] [--count N] [--module FOLDER] [--jobs N] [--json]`
 
 Makes single-line mutations in the numerical folders, each in a copy of the tree, runs the tests chosen for its folder,
-and stops at the first that fails. A mutant that no test notices survives. Those of accepted.toml, which change nothing that
-anybody could notice, are counted apart, each with its reason.
+and stops at the first that fails. A mutant that no test notices survives. Those of accepted.toml, which change nothing
+that anybody could notice, are counted apart, each with its reason.
 """
 
 from __future__ import annotations

@@ -36,6 +36,13 @@ MOST_SLIPS = 20
 """On a line with more slips than this, what cannot be read is left out without another word."""
 
 
+def _braces() -> ModuleType:
+    """Loaded where something is wrong."""
+    from shuntwise.syntax import braces
+
+    return braces
+
+
 def _complaints() -> ModuleType:
     """What to say of a slip; loaded at the first one, since most texts have none."""
     from shuntwise.syntax import complaints
@@ -152,7 +159,7 @@ class _Reader:
         elif piece.type == "_NL" and self.brace_below():
             pass
         elif piece.type == "LBRACE" and len(self.open_braces) >= DEEPEST_BRACES:
-            self.diagnostics.append(_complaints().nested_too_deep(self.span(piece), DEEPEST_BRACES).finding)
+            self.diagnostics.append(_braces().nested_too_deep(self.span(piece), DEEPEST_BRACES).finding)
             self.lose(start)
         else:
             self.feed(piece)
@@ -203,7 +210,7 @@ class _Reader:
         self.feed(token("_NL", "\n", here))
         self.surplus -= 1
         if brace.span.start < brace.span.end:  # else it was put in, and reported, by a mend
-            self.diagnostics.append(_complaints().unclosed_brace(brace.span).finding)
+            self.diagnostics.append(_braces().unclosed_brace(brace.span).finding)
 
     def close_forgotten_braces(self) -> None:
         """A line that begins a statement belongs to no leg and to no list of attributes.
@@ -229,7 +236,7 @@ class _Reader:
             at += 1
         if self.text[at : at + 1] == "{":
             brace, gap = Span(self.source, at, at + 1), Span(self.source, end, at + 1)
-            self.diagnostics.append(_complaints().lowered_brace(brace, gap).finding)
+            self.diagnostics.append(_braces().lowered_brace(brace, gap).finding)
             return True
         line = self.text[at : self.text.find("\n", at)]
         head = " ".join(str(self.entry[0]).split())
@@ -244,7 +251,7 @@ class _Reader:
         ):
             return False
         gap = Span(self.source, end, end)
-        self.diagnostics.append(_complaints().unopened_block(head, gap).finding)
+        self.diagnostics.append(_braces().unopened_block(head, gap).finding)
         self.feed(token("LBRACE", "{", gap))
         self.surplus += 1
         return True
