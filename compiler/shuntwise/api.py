@@ -15,14 +15,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from shuntwise.loading import Unreadable, read_design
-from shuntwise.model.resolve import variant_names
+from shuntwise.loading import Unreadable
 from shuntwise.network.lower import Unlowered
 from shuntwise.network.network import Network
 from shuntwise.network.sweep import Sweep
-from shuntwise.pipeline import Compilation, compile_all, compile_variant, read
-from shuntwise.settings import SettingUnclear, read_settings
-from shuntwise.source import Source
+from shuntwise.pipeline import Compilation
+from shuntwise.settings import SettingUnclear
+from shuntwise.workspace import Workspace
 
 if TYPE_CHECKING:
     import numpy as np
@@ -41,21 +40,17 @@ def load(path: str, *, variant: str | None = None, settings: Sequence[str] = ())
     Raises Unreadable for a file that gives no text, KeyError for an unknown variant, SettingUnclear for a
     setting that cannot be read. Mistakes in the design are no exceptions: see `Compilation.findings`.
     """
-    collected, said = read_design(path)
-    if variant is not None and variant not in variant_names(collected):
-        raise KeyError(variant)
-    return compile_variant(collected, said, variant=variant, settings=read_settings(settings))
+    return Workspace(path).compilation(variant, settings)
 
 
 def load_text(text: str, name: str = "design", *, settings: Sequence[str] = ()) -> Compilation:
     """Compile a design given as a text that includes no files."""
-    collected, said = read(Source(name, text))
-    return compile_variant(collected, said, settings=read_settings(settings))
+    return Workspace.of_text(text, name).compilation(None, settings)
 
 
 def check(path: str) -> tuple[Compilation, ...]:
     """Compile a design file and each of its variants, the design itself first."""
-    return compile_all(*read_design(path))
+    return Workspace(path).compilations
 
 
 def network(compilation: Compilation) -> Network:
@@ -88,6 +83,7 @@ __all__ = [
     "SettingUnclear",
     "Sweep",
     "Unreadable",
+    "Workspace",
     "check",
     "load",
     "load_text",

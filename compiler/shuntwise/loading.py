@@ -7,7 +7,9 @@ no files, and the disk.
 from __future__ import annotations
 
 import os
+from collections.abc import Mapping
 from pathlib import Path
+from types import MappingProxyType
 
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.files import IncludeRefusal, IncludeRoot, ReadFailure, read_source
@@ -27,13 +29,22 @@ class Unreadable(Exception):
         self.help = help
 
 
-def read_design(path: str) -> tuple[Collected, tuple[Diagnostic, ...]]:
+Texts = Mapping[str, str]
+"""By the real path of a file the text to take instead of what it holds, such as that of an editor, not yet saved."""
+
+
+def read_design(path: str, texts: Texts = MappingProxyType({})) -> tuple[Collected, tuple[Diagnostic, ...]]:
     """Read and parse a design with its includes. Raises Unreadable if the file itself gives no text."""
-    found = read_source(Path(path), path)
+    real = Path(os.path.realpath(path))
+    found = _source(Path(path), path, texts)
     if isinstance(found, ReadFailure):
         raise Unreadable(f"`{found.name}`: {found.reason}", found.help)
-    real = Path(os.path.realpath(path))
-    return read(found, loader(real, path), str(real))
+    return read(found, loader(real, path, texts), str(real))
+
+
+def _source(path: Path, shown: str, texts: Texts) -> Source | ReadFailure:
+    real = os.path.realpath(path)
+    return Source(shown, texts[real], real) if real in texts else read_source(path, shown)
 
 
 def is_shipped(source: Source) -> bool:
@@ -41,7 +52,7 @@ def is_shipped(source: Source) -> bool:
     return Path(source.file).is_relative_to(os.path.realpath(LIBRARY)) if source.file else False
 
 
-def loader(design: Path, shown: str) -> Loader:
+def loader(design: Path, shown: str, texts: Texts = MappingProxyType({})) -> Loader:
     """Reads what the design at `design` (its real path) may include; `shown` is how the user named it."""
     root = IncludeRoot(design.parent)
     real_of: dict[Source, Path] = {}
@@ -53,7 +64,7 @@ def loader(design: Path, shown: str) -> Loader:
         real = root.resolve(real_of.get(source, design), path)
         if isinstance(real, IncludeRefusal):
             return NotLoaded(f"the path {real.reason}", real.help)
-        found = read_source(real, str(shown_folder / os.path.relpath(real, design.parent)))
+        found = _source(real, str(shown_folder / os.path.relpath(real, design.parent)), texts)
         if isinstance(found, ReadFailure):
             return NotLoaded(found.reason, found.help or "check the name and the file")
         real_of[found] = real

@@ -11,8 +11,7 @@ from pathlib import Path
 import jsonschema
 import pytest
 
-from shuntwise import loading
-from shuntwise.cli import check as command
+from shuntwise import loading, workspace
 from shuntwise.cli.main import main
 
 ROOT = Path(__file__).parents[2]
@@ -77,13 +76,13 @@ def test_file_that_changed_since_it_was_read_is_left_alone(
     design, coils = tmp_path / "box.shunt", tmp_path / "coils.shunt"
     design.write_text('include "coils.shunt"\n' + SOUND.replace("8 ohm", "8 Ohm"))
     coils.write_text(COMMA)
-    compiled = command.compile_all
+    compiled = workspace.compile_all
 
     def meanwhile(*arguments: object) -> object:
         coils.write_text("coil L1 0,47 mH\n")
         return compiled(*arguments)  # type: ignore[arg-type]
 
-    monkeypatch.setattr(command, "compile_all", meanwhile)
+    monkeypatch.setattr(workspace, "compile_all", meanwhile)
     assert main(["check", "--fix", str(design)]) == 2
     assert coils.read_text() == "coil L1 0,47 mH\n" and "8 Ohm" in design.read_text()
     captured = capsys.readouterr()
@@ -102,8 +101,8 @@ def test_file_that_cannot_be_exchanged_is_told_of(
         design.chmod(0o444)
         monkeypatch.setattr(os, "access", lambda *_: False)  # root may write to anything
     else:
-        compiled = command.compile_all
-        monkeypatch.setattr(command, "compile_all", lambda *a: (design.unlink(missing_ok=True), compiled(*a))[1])
+        compiled = workspace.compile_all
+        monkeypatch.setattr(workspace, "compile_all", lambda *a: (design.unlink(missing_ok=True), compiled(*a))[1])
     assert main(["check", "--fix", str(design)]) == 2
     captured = capsys.readouterr()
     assert {"hard link": "second name", "read-only": "read-only", "gone": "not changed"}[trouble] in captured.err
@@ -163,14 +162,14 @@ def test_machines_are_told_of_unread_files(folder: Path, capsys: pytest.CaptureF
 def test_fault_of_ours_in_one_file_hides_no_other(
     folder: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    compiled = command.compile_all
+    compiled = workspace.compile_all
 
     def broken(collected, said):  # type: ignore[no-untyped-def]
         if collected.source.name.endswith("c.shunt"):
             raise KeyError("to")
         return compiled(collected, said)
 
-    monkeypatch.setattr(command, "compile_all", broken)
+    monkeypatch.setattr(workspace, "compile_all", broken)
     assert main(["check", str(folder)]) == 3
     captured = capsys.readouterr()
     assert "a fault in shuntwise itself: KeyError" in captured.err and "[driver-one-lead]" in captured.out

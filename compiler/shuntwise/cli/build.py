@@ -1,4 +1,4 @@
-"""`shuntwise build`: the main job. Check, netlist, response table, plots, read-back and summary in one folder."""
+"""`shuntwise build`: the main job. Check, and lay every document of the design into one folder."""
 
 from __future__ import annotations
 
@@ -8,59 +8,24 @@ from pathlib import Path
 
 from shuntwise.cli.main import FINDINGS, Refused
 from shuntwise.cli.output import as_json, screen
-from shuntwise.cli.reading import compile_file, read_sweep, require_network, status
+from shuntwise.cli.reading import open_design, read_sweep, require_network, status
 from shuntwise.cli.solving import solving
 from shuntwise.diagnostics.terminal import visible
 from shuntwise.files import OutputRefused, write_folder
-from shuntwise.network.network import Network
 
 
 def run(options: argparse.Namespace) -> int:
     sweep = read_sweep(options)
-    compilation = compile_file(options)
+    work = open_design(options)
+    compilation = work.compilation(options.variant, options.settings)
     if not require_network(compilation):
         return FINDINGS
-    from shuntwise.documents.mark import design_mark
-    from shuntwise.documents.plots import impedance_plot, response_plot
-    from shuntwise.documents.read_aloud import read_aloud
-    from shuntwise.documents.summary import build_summary
-    from shuntwise.documents.table import as_csv, response_rows
-    from shuntwise.figures.nominal import Nominal
-    from shuntwise.figures.usual import plain, usual
-    from shuntwise.netlist.spice import emit
-    from shuntwise.response.measures import grid
-    from shuntwise.stress.shares import shares
+    from shuntwise.documents.catalogue import DOCUMENTS
+    from shuntwise.figures.usual import plain
 
-    design, lowered = compilation.design, compilation.lowered
-    assert isinstance(lowered, Network)
-    mark = design_mark([*compilation.texts, options.variant or "", *options.settings])
-    with solving(compilation) as solver:
-        response = solver.solve(grid(sweep.freq_from_hz, sweep.freq_to_hz, sweep.points_per_decade))
-        figures = usual(Nominal(solver), design.drivers, sweep.freq_from_hz, sweep.freq_to_hz)
-        borne = shares(solver.solve(grid(sweep.freq_from_hz, sweep.freq_to_hz)))
-        levels = response_plot(response, design, figures, mark=mark)
-        impedance = impedance_plot(response, design, figures, mark=mark)
-        table = as_csv(response_rows(response, lowered))
-    summary = build_summary(
-        design,
-        figures,
-        borne,
-        findings=compilation.findings,
-        not_checked=compilation.not_checked,
-        waived=len(compilation.waived),
-        mark=mark,
-    )
-    title = design.title or Path(options.file).stem
-    files = {
-        "netlist.cir": emit(lowered, sweep, design_title=title, notes=[f"design mark {mark}"]).text.encode(),
-        "response.csv": table.encode(),
-        "response.svg": levels.svg,
-        "response.png": levels.png,
-        "impedance.svg": impedance.svg,
-        "impedance.png": impedance.png,
-        "read-back.txt": read_aloud(compilation.circuit, design.network_of).encode(),
-        "summary.txt": summary.encode(),
-    }
+    material = work.material(sweep, options.variant, options.settings)
+    with solving(compilation):
+        files = {document.name: document.content(material) for document in DOCUMENTS}
     folder = Path(options.output or _folder_beside(options))
     try:
         write_folder(folder, files)
@@ -68,10 +33,10 @@ def run(options: argparse.Namespace) -> int:
         raise Refused(str(refusal), refusal.help) from None
     with screen(f"the files are in {folder}"):
         if options.json:
-            told = {**plain(figures), "shares": [asdict(share) for share in borne]}
-            print(as_json({"folder": str(folder), "files": sorted(files), "mark": mark, **told}))
+            told = {**plain(material.figures), "shares": [asdict(share) for share in material.shares]}
+            print(as_json({"folder": str(folder), "files": sorted(files), "mark": material.mark, **told}))
         else:
-            print(summary)
+            print(files["summary.txt"].decode())
             print(visible(f"written to {folder}: {', '.join(sorted(files))}"))
     return status(compilation)
 

@@ -12,10 +12,11 @@ from shuntwise import __version__
 from shuntwise.cli.main import CLEAN, FAULT, FINDINGS, USAGE, Refused, complain, told_fault
 from shuntwise.cli.reading import design_files, refusing, require_variant, show
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Unread
-from shuntwise.loading import is_shipped, read_design
-from shuntwise.pipeline import Compilation, compile_all, compile_variant
+from shuntwise.loading import is_shipped
+from shuntwise.pipeline import Compilation
 from shuntwise.settings import read_settings
 from shuntwise.source import Source
+from shuntwise.workspace import Workspace
 
 
 @dataclass(frozen=True)
@@ -72,14 +73,12 @@ def _files(path: str, unread: list[Unread]) -> list[str]:
 
 def _report(file: str, options: argparse.Namespace) -> Report:
     with refusing():
-        collected, said = read_design(file)
-        settings = read_settings(options.settings)
-    require_variant(collected, options.variant)
-    if options.variant is None and not settings:
-        compilations = compile_all(collected, said)
-    else:
-        compilations = (compile_variant(collected, said, variant=options.variant, settings=settings),)
-    return Report(file, collected.sources, compilations)
+        work = Workspace(file)
+        read_settings(options.settings)
+    require_variant(work, options.variant)
+    whole = options.variant is None and not options.settings
+    compilations = work.compilations if whole else (work.compilation(options.variant, options.settings),)
+    return Report(file, work.collected.sources, compilations)
 
 
 def _fix(file: str, options: argparse.Namespace, report: Report, unread: list[Unread]) -> Report:

@@ -6,18 +6,16 @@ import argparse
 
 from shuntwise.cli.main import FINDINGS
 from shuntwise.cli.output import put
-from shuntwise.cli.reading import compile_file, read_sweep, require_network, status
-from shuntwise.network.network import Network
+from shuntwise.cli.reading import open_design, read_sweep, require_network, status
 
 
 def run(options: argparse.Namespace) -> int:
     sweep = read_sweep(options)
-    compilation = compile_file(options)
+    work = open_design(options)
+    compilation = work.compilation(options.variant, options.settings)
     if not require_network(compilation):
         return FINDINGS
-    assert isinstance(compilation.lowered, Network)
-    from shuntwise.netlist.spice import emit
+    from shuntwise.documents.catalogue import render
 
-    title = compilation.design.title or options.file
-    put(emit(compilation.lowered, sweep, design_title=title).text, options.output)
+    put(render("netlist.cir", work.material(sweep, options.variant, options.settings)), options.output)
     return status(compilation)

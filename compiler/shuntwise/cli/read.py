@@ -5,14 +5,14 @@ from __future__ import annotations
 import argparse
 import sys
 
-from shuntwise.cli.main import CLEAN, FINDINGS
-from shuntwise.cli.reading import compile_file, show
+from shuntwise.cli.reading import open_design, show, status
 
 
 def run(options: argparse.Namespace) -> int:
-    from shuntwise.documents.read_aloud import read_aloud
+    from shuntwise.documents.catalogue import render
 
-    compilation = compile_file(options)
-    sys.stdout.write(read_aloud(compilation.circuit, compilation.design.network_of))
+    work = open_design(options)
+    compilation = work.compilation(options.variant, options.settings)
+    sys.stdout.write(render("read-back.txt", work.material(None, options.variant, options.settings)))
     show(compilation.findings)
-    return FINDINGS if compilation.failed else CLEAN
+    return status(compilation)

@@ -12,14 +12,13 @@ from pathlib import Path
 from shuntwise.checks.registry import FAMILY_OF
 from shuntwise.cli.main import CLEAN, FINDINGS, Refused
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
-from shuntwise.loading import Unreadable, read_design
-from shuntwise.model.include import Collected
-from shuntwise.model.resolve import variant_names
+from shuntwise.loading import Unreadable
 from shuntwise.network.network import Network
 from shuntwise.network.sweep import Sweep
-from shuntwise.pipeline import Compilation, compile_variant
+from shuntwise.pipeline import Compilation
 from shuntwise.settings import SettingUnclear, read_frequency, read_settings
 from shuntwise.syntax.words import nearest
+from shuntwise.workspace import Workspace
 
 
 @contextmanager
@@ -31,24 +30,27 @@ def refusing() -> Iterator[None]:
         raise Refused(str(error), error.help) from None
 
 
-def require_variant(collected: Collected, name: str | None) -> None:
+def open_design(options: argparse.Namespace) -> Workspace:
+    """The design file of a command, whose variant and tried values can be had."""
+    with refusing():
+        work = Workspace(options.file)
+        read_settings(options.settings)
+    require_variant(work, options.variant)
+    return work
+
+
+def require_variant(work: Workspace, name: str | None) -> None:
     """Refuse a variant that the design does not have."""
-    known = variant_names(collected)
-    if name is not None and name not in known:
-        close = nearest(name, known)
-        help_text = (
-            f"a similar one exists: {close}" if close else "it has " + ", ".join(known) if known else "it has none"
-        )
+    if name is not None and name not in work.variants:
+        close = nearest(name, work.variants)
+        known = "it has " + ", ".join(work.variants) if work.variants else "it has none"
+        help_text = f"a similar one exists: {close}" if close else known
         raise Refused(f"the design has no variant called `{name}`", help_text)
 
 
 def compile_file(options: argparse.Namespace) -> Compilation:
     """One design file, one variant, all passes."""
-    with refusing():
-        collected, said = read_design(options.file)
-        settings = read_settings(options.settings)
-    require_variant(collected, options.variant)
-    return compile_variant(collected, said, variant=options.variant, settings=settings)
+    return open_design(options).compilation(options.variant, options.settings)
 
 
 def design_files(paths: Iterable[str]) -> Iterator[str]:

@@ -6,21 +6,20 @@ import argparse
 
 from shuntwise.cli.main import FINDINGS
 from shuntwise.cli.output import as_json, put
-from shuntwise.cli.reading import compile_file, read_sweep, require_network, status
+from shuntwise.cli.reading import open_design, read_sweep, require_network, status
 from shuntwise.cli.solving import solving
 
 
 def run(options: argparse.Namespace) -> int:
     sweep = read_sweep(options)
-    compilation = compile_file(options)
+    work = open_design(options)
+    compilation = work.compilation(options.variant, options.settings)
     if not require_network(compilation):
         return FINDINGS
-    from shuntwise.documents.table import Column, as_csv, as_text, response_rows
-    from shuntwise.response.measures import grid
+    from shuntwise.documents.table import Column, as_csv, as_text
 
-    with solving(compilation) as solver:
-        freq_hz = grid(sweep.freq_from_hz, sweep.freq_to_hz, sweep.points_per_decade)
-        columns = response_rows(solver.solve(freq_hz), solver.network)
+    with solving(compilation):
+        columns = work.material(sweep, options.variant, options.settings).columns
 
     def plain(column: Column) -> dict[str, object]:
         values = column.values.tolist()

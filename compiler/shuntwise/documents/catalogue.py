@@ -1,0 +1,80 @@
+"""Every document of a design: its name, what it needs, and how it is made.
+
+To add one, write its module in this folder and a row here; what several documents need goes into `material.py`. `build`
+lays them all into a folder, and commands that show one take it from here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Literal
+
+from shuntwise.documents.material import Material
+
+
+@dataclass(frozen=True)
+class Document:
+    """`name` is that of its file, `render` gives the file's text or bytes.
+
+    `needs` says what must exist: the wiring alone, or a network that can be solved.
+    """
+
+    name: str
+    needs: Literal["circuit", "network"]
+    render: Callable[[Material], str | bytes]
+
+    def content(self, material: Material) -> bytes:
+        """The bytes of the file. Raises SingularNetwork."""
+        made = self.render(material)
+        return made.encode() if isinstance(made, str) else made
+
+
+def _netlist(material: Material) -> str:
+    from shuntwise.netlist.spice import emit
+
+    notes = [f"design mark {material.mark}"]
+    return emit(material.network, material.sweep, design_title=material.title, notes=notes).text
+
+
+def _table(material: Material) -> str:
+    from shuntwise.documents.table import as_csv
+
+    return as_csv(material.columns)
+
+
+def _read_back(material: Material) -> str:
+    from shuntwise.documents.read_aloud import read_aloud
+
+    return read_aloud(material.circuit, material.design.network_of)
+
+
+def _summary(material: Material) -> str:
+    from shuntwise.documents.summary import build_summary
+
+    return build_summary(
+        material.design,
+        material.figures,
+        material.shares,
+        findings=material.findings,
+        not_checked=material.not_checked,
+        waived=material.waived,
+        mark=material.mark,
+    )
+
+
+DOCUMENTS: tuple[Document, ...] = (
+    Document("netlist.cir", "network", _netlist),
+    Document("response.csv", "network", _table),
+    Document("response.svg", "network", lambda material: material.level_plot.svg),
+    Document("response.png", "network", lambda material: material.level_plot.png),
+    Document("impedance.svg", "network", lambda material: material.impedance_plot.svg),
+    Document("impedance.png", "network", lambda material: material.impedance_plot.png),
+    Document("read-back.txt", "circuit", _read_back),
+    Document("summary.txt", "network", _summary),
+)
+
+
+def render(name: str, material: Material) -> str:
+    """The text of one document by its name. Raises KeyError, and SingularNetwork."""
+    return {document.name: document for document in DOCUMENTS}[name].content(material).decode()

@@ -1,0 +1,100 @@
+"""What documents are made from: one compiled design, solved once for all of them, and only if one asks for it.
+
+In: the values of the passes. Out: the same, and what is worked out from them. Refuses to know any document.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+from typing import TYPE_CHECKING
+
+from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
+from shuntwise.graph.circuit import Circuit
+from shuntwise.model.design import Design
+from shuntwise.network.lower import Unlowered
+from shuntwise.network.network import Network
+from shuntwise.network.sweep import Sweep
+
+if TYPE_CHECKING:
+    from shuntwise.documents.plot_page import Drawing
+    from shuntwise.documents.table import Column
+    from shuntwise.figures.usual import Usual
+    from shuntwise.response.solve import Response, Solver
+    from shuntwise.stress.shares import Share
+
+
+@dataclass(frozen=True)
+class Material:
+    """`stem` names a design without a title; `mark` tells from which texts it was made; `waived` counts findings.
+
+    What is solved raises SingularNetwork; only where there is a network.
+    """
+
+    design: Design
+    circuit: Circuit
+    lowered: Network | Unlowered
+    sweep: Sweep
+    stem: str
+    mark: str
+    findings: tuple[Diagnostic, ...] = ()
+    not_checked: tuple[NotChecked, ...] = ()
+    waived: int = 0
+
+    @property
+    def title(self) -> str:
+        return self.design.title or self.stem
+
+    @property
+    def network(self) -> Network:
+        assert isinstance(self.lowered, Network)
+        return self.lowered
+
+    @cached_property
+    def solver(self) -> Solver:
+        from shuntwise.response.solve import Solver
+
+        return Solver(self.network)
+
+    @cached_property
+    def response(self) -> Response:
+        """The network solved at the frequencies of the sweep."""
+        from shuntwise.response.measures import grid
+
+        sweep = self.sweep
+        return self.solver.solve(grid(sweep.freq_from_hz, sweep.freq_to_hz, sweep.points_per_decade))
+
+    @cached_property
+    def columns(self) -> tuple[Column, ...]:
+        """The table of what reaches each driver, and of the impedance."""
+        from shuntwise.documents.table import response_rows
+
+        return tuple(response_rows(self.response, self.network))
+
+    @cached_property
+    def figures(self) -> Usual:
+        """The figures that every builder asks for, in the band of the sweep."""
+        from shuntwise.figures.nominal import Nominal
+        from shuntwise.figures.usual import usual
+
+        return usual(Nominal(self.solver), self.design.drivers, self.sweep.freq_from_hz, self.sweep.freq_to_hz)
+
+    @cached_property
+    def shares(self) -> tuple[Share, ...]:
+        """What each part bears for 1 V, the worst in the band of the sweep."""
+        from shuntwise.response.measures import grid
+        from shuntwise.stress.shares import shares
+
+        return shares(self.solver.solve(grid(self.sweep.freq_from_hz, self.sweep.freq_to_hz)))
+
+    @cached_property
+    def level_plot(self) -> Drawing:
+        from shuntwise.documents.plots import response_plot
+
+        return response_plot(self.response, self.design, self.figures, mark=self.mark)
+
+    @cached_property
+    def impedance_plot(self) -> Drawing:
+        from shuntwise.documents.plots import impedance_plot
+
+        return impedance_plot(self.response, self.design, self.figures, mark=self.mark)

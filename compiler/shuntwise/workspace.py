@@ -1,0 +1,122 @@
+"""A design as one works on it: text in, everything that is made of it out, each thing worked out once.
+
+In: a design file, perhaps with texts that are not saved yet, or a text alone. Out: compilations by variant and tried
+values, and what documents are made from. The command line, the scripts' interface, a preview and an editor stand on it.
+It refuses to know options, screens and exit statuses.
+"""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Mapping, Sequence
+from pathlib import Path
+
+from shuntwise.diagnostics.diagnostic import Diagnostic
+from shuntwise.documents.mark import design_mark
+from shuntwise.documents.material import Material
+from shuntwise.loading import read_design
+from shuntwise.model.include import Collected
+from shuntwise.model.resolve import variant_names
+from shuntwise.network.sweep import Sweep
+from shuntwise.pipeline import Compilation, compile_all, compile_variant, read
+from shuntwise.settings import read_settings
+from shuntwise.source import Source
+
+Settings = tuple[str, ...]
+"""Tried values as they are typed, such as "L1=0.75mH"."""
+
+
+class Workspace:
+    """One design. What has been worked out is kept as long as no text changes that it was made from.
+
+    Raises Unreadable where the file gives no text, SettingUnclear for tried values that cannot be read, and KeyError
+    for a variant that the design does not have. Mistakes in the design are findings, no exceptions.
+    """
+
+    def __init__(self, path: str, texts: Mapping[str, str] | None = None) -> None:
+        """`texts` are taken instead of what the files hold that they are named after."""
+        self.path = path
+        self._texts = {os.path.realpath(name): text for name, text in (texts or {}).items()}
+        self._take(*read_design(path, self._texts))
+
+    @classmethod
+    def of_text(cls, text: str, name: str = "design") -> Workspace:
+        """A design given as a text, which includes no files."""
+        made = cls.__new__(cls)
+        made.path, made._texts = name, {}
+        made._take(*read(Source(name, text)))
+        return made
+
+    def edit(self, path: str, text: str | None) -> None:
+        """Take another text for a file of the design; None takes again what the file holds."""
+        real = os.path.realpath(path)
+        if text is None:
+            self._texts.pop(real, None)
+        else:
+            self._texts[real] = text
+        self.read_again()
+
+    def read_again(self) -> None:
+        """Read the files anew; everything is kept if none of them has changed."""
+        collected, said = read_design(self.path, self._texts)
+        if _texts_of(collected) != _texts_of(self.collected):
+            self._take(collected, said)
+
+    def _take(self, collected: Collected, said: Sequence[Diagnostic]) -> None:
+        self.collected, self.said = collected, tuple(said)
+        self._compiled: dict[tuple[str | None, Settings], Compilation] = {}
+        self._all: tuple[Compilation, ...] | None = None
+        self._materials: dict[tuple[str | None, Settings, Sweep], Material] = {}
+
+    @property
+    def files(self) -> tuple[Source, ...]:
+        """The texts that were read: the design's, those that it includes, its tables."""
+        return (*self.collected.sources, *dict.fromkeys(self.collected.attached.values()))
+
+    @property
+    def variants(self) -> tuple[str, ...]:
+        """The names of the variants, in the order in which they are written."""
+        return variant_names(self.collected)
+
+    def compilation(self, variant: str | None = None, settings: Sequence[str] = ()) -> Compilation:
+        """The design, or one variant of it, through all passes and checks."""
+        key = (variant, tuple(settings))
+        if key not in self._compiled:
+            tried = read_settings(settings)
+            if variant is not None and variant not in self.variants:
+                raise KeyError(variant)
+            self._compiled[key] = compile_variant(self.collected, self.said, variant=variant, settings=tried)
+        return self._compiled[key]
+
+    @property
+    def compilations(self) -> tuple[Compilation, ...]:
+        """The design and each of its variants; what the design itself has is not said again of a variant."""
+        if self._all is None:
+            self._all = compile_all(self.collected, self.said)
+        return self._all
+
+    def material(
+        self, sweep: Sweep | None = None, variant: str | None = None, settings: Sequence[str] = ()
+    ) -> Material:
+        """What documents are made from, solved where a document asks for it."""
+        key = (variant, tuple(settings), sweep or Sweep())
+        if key not in self._materials:
+            made = self.compilation(variant, settings)
+            self._materials[key] = Material(
+                design=made.design,
+                circuit=made.circuit,
+                lowered=made.lowered,
+                sweep=sweep or Sweep(),
+                stem=Path(self.path).stem,
+                mark=design_mark([*made.texts, variant or "", *settings]),
+                findings=made.findings,
+                not_checked=made.not_checked,
+                waived=len(made.waived),
+            )
+        return self._materials[key]
+
+
+def _texts_of(collected: Collected) -> list[tuple[str, str]]:
+    """The names and texts of everything that a design was read from, its tables by the names that it gives them."""
+    texts = [(source.name, source.text) for source in collected.sources]
+    return texts + [(name, source.text) for (_, name), source in collected.attached.items()]
