@@ -83,16 +83,22 @@ def _bridged_by_parts(evidence: Evidence) -> Iterator[Diagnostic]:
 
 def _chain(near: dict[str, list[Edge]], start: str, end: str) -> tuple[Edge, ...]:
     """The shortest chain of edges between two different nets; empty if there is none."""
-    came: dict[str, tuple[Edge, ...]] = {start: ()}
+    came: dict[str, tuple[str, Edge] | None] = {start: None}
     waiting = deque([start])
     while waiting:
         net = waiting.popleft()
         for edge in near.get(net, ()):
             other = edge.minus if edge.plus == net else edge.plus
             if other not in came:
-                came[other] = (*came[net], edge)
+                came[other] = net, edge
                 waiting.append(other)
-    return came.get(end, ())
+    chain: list[Edge] = []
+    step = came.get(end)
+    while step is not None:
+        net, edge = step
+        chain.append(edge)
+        step = came[net]
+    return tuple(reversed(chain))
 
 
 RULE = Rule("input-shorted", Severity.ERROR, "circuit", check, Bound(0.1, u.OHM))
