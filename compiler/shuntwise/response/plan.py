@@ -29,6 +29,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from shuntwise.network.network import GROUND, Network
+from shuntwise.response.inverse import invert
 from shuntwise.response.reduction import SERIES, Cluster, reduce, unfold
 from shuntwise.response.tape import ONE, ZERO, Monomial, Scalar, Tape
 from shuntwise.response.windings import Winding, find_windings
@@ -160,7 +161,11 @@ class Plan:
             between = tape.neg(tape.mul(tape.laurent({1: mutual}), per_determinant))
             y = [[tape.mul(z[1], per_determinant), between], [between, tape.mul(z[0], per_determinant)]]
         else:
-            y = self._invert(windings, z)
+            below = [
+                [tape.laurent({1: self._mutual(a.coil, b.coil)}) for b in windings[:i]] for i, a in enumerate(windings)
+            ]
+            y, pivots = invert(tape, z, below)
+            self._pivots += pivots
         for p in range(size):
             # z_pp y_pp is 1 without coupling and grows without bound towards a lossless |k| = 1.
             tape.watch(tape.mul(z[p], y[p][p]))
@@ -190,33 +195,6 @@ class Plan:
                             both += ((leak, 1.0),)
                         product.setdefault(power + other_power, []).append(both)
         return product
-
-    def _invert(self, windings: Sequence[Winding], z: list[int]) -> list[list[int]]:
-        """The inverse of the symmetric impedance matrix by sweeping each row in turn, ending with its negative.
-
-        A. E. Beaton, The use of special matrix operators in statistical calculus, ETS RB-64-51, 1964.
-        """
-        tape, size = self.tape, len(windings)
-        n = [[ZERO] * size for _ in range(size)]
-        for i in range(size):
-            n[i][i] = z[i]
-            for j in range(i):
-                n[i][j] = n[j][i] = tape.laurent({1: self._mutual(windings[i].coil, windings[j].coil)})
-        for k in range(size):
-            self._pivots.append(n[k][k])
-            per_pivot = tape.reciprocal(n[k][k])
-            row = list(n[k])
-            share = [tape.mul(entry, per_pivot) for entry in row]
-            for i in range(size):
-                for j in range(i, size):
-                    if k not in (i, j):
-                        n[i][j] = n[j][i] = tape.sub(n[i][j], tape.mul(share[i], row[j]))
-            for i in range(size):
-                if i != k:
-                    n[i][k] = n[k][i] = share[i]
-                    tape.watch(share[i])
-            n[k][k] = tape.neg(per_pivot)
-        return [[tape.neg(entry) for entry in row] for row in n]
 
     # 2. Trees
 
