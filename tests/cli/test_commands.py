@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import importlib
 import json
 import re
 import subprocess
@@ -12,7 +13,7 @@ from pathlib import Path
 import pytest
 
 from engines.installed import needs
-from shuntwise.cli.main import COMMANDS, main
+from shuntwise.cli.main import COMMANDS, main, parser
 from shuntwise.engines.ngspice import NGSPICE
 
 ROOT = Path(__file__).parents[2]
@@ -116,6 +117,16 @@ def test_netlist_goes_to_the_screen_or_a_file(tmp_path: Path, capsys: pytest.Cap
     assert text.startswith("* shuntwise: Market-square horn box\n") and text.endswith(".end\n")
     assert main(["netlist", EXAMPLE, "-o", str(tmp_path / "x.cir")]) == 0
     assert (tmp_path / "x.cir").read_text() == text
+
+
+@pytest.mark.parametrize("name", COMMANDS)
+def test_a_command_has_a_module_options_and_a_row(name: str) -> None:
+    """The three steps by which a command is added; completion scripts are made from the parser."""
+    assert callable(importlib.import_module(f"shuntwise.cli.{name}").run)
+    assert f"| `shuntwise {name}" in (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
+    with pytest.raises(SystemExit) as ended:
+        parser().parse_args([name, "--help"])
+    assert ended.value.code == 0
 
 
 def test_variants_and_tried_values_change_the_netlist(capsys: pytest.CaptureFixture[str]) -> None:
