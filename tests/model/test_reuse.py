@@ -281,7 +281,7 @@ def test_a_network_that_uses_itself_is_refused() -> None:
 
 def test_networks_that_multiply_are_refused(monkeypatch: pytest.MonkeyPatch) -> None:
     """Ten levels of networks that use the next one four times would be a million parts."""
-    monkeypatch.setattr("shuntwise.model.resolve.MOST_PARTS", 500)  # the real bound only takes longer
+    monkeypatch.setattr("shuntwise.model.uses.MOST_PARTS", 500)  # the real bound only takes longer
     text = "network n0 (x, y) {\n  resistor R 1 ohm\n  x -- R -- y\n}\n"
     for level in range(1, 11):
         uses = "".join(f"  use n{level - 1} as U{i}\n" for i in range(4))

@@ -18,7 +18,7 @@ from shuntwise import checks
 from shuntwise.checks.page import Example, Page, page_of, render, render_markdown
 from shuntwise.checks.registry import FAMILIES, FAMILY_OF, MODULES, PAGES, RETIRED, RULES
 from shuntwise.house.reference import FINDINGS, reference
-from shuntwise.model import resolve
+from shuntwise.model import uses
 from shuntwise.syntax import parser
 
 SOURCES = Path(shuntwise.__file__).parent
@@ -97,7 +97,7 @@ def test_bad_example_gives_this_finding_alone(name: str, number: int, monkeypatc
     """Exactly this finding, at exactly the marked place, and none besides, in the design and its variants."""
     # Two bounds are brought down, as the pages say: true examples would fill a book.
     if name == "too-many-parts":
-        monkeypatch.setattr(resolve, "MOST_PARTS", 4)
+        monkeypatch.setattr(uses, "MOST_PARTS", 4)
     if name == "nested-too-deep":
         monkeypatch.setattr(parser, "DEEPEST_BRACES", 1)
     page: Page = ALL_PAGES[name]
