@@ -12,9 +12,11 @@ from rules.test_ratings import evidence_of
 from shuntwise.api import load_text
 from shuntwise.api import network as network_of
 from shuntwise.checks.rated import next_rating
+from shuntwise.figures.curves import square_to_db
 from shuntwise.figures.figure import Corner
 from shuntwise.figures.nominal import Nominal
 from shuntwise.response.cases import opened, solve_cases
+from shuntwise.response.measures import FLOOR_DB, corners
 from shuntwise.response.solve import Solver
 from shuntwise.tolerance.draws import element_values, varying
 from shuntwise.tolerance.first_order import figure_effects
@@ -147,8 +149,6 @@ def test_a_corner_moves_with_all_points_of_its_reference() -> None:
 
 
 def figure_at(circuit: Nominal, reference_db: float, figure: Corner) -> float:
-    from shuntwise.response.measures import corners
-
     found = corners(circuit.solver, "woofer", figure.below_db, 20.0, 20e3, reference_db)
     return min(found, key=lambda freq: abs(np.log(freq / figure.near_hz)))
 
@@ -218,3 +218,31 @@ ROW = [(0.7, 0.7), (1, 1), (1.01, 1.5), (9.9, 10), (10.1, 15), (12, 15), (31, 40
 def test_the_next_rating_is_the_next_in_the_row(least: float, step: float) -> None:
     """Steps in which parts are commonly sold: common practice, no source."""
     assert next_rating(least) == pytest.approx(step)
+
+
+def test_no_level_is_below_the_floor() -> None:
+    assert square_to_db([0.0, 1e-30, 1.0]) == pytest.approx([FLOOR_DB, FLOOR_DB, 0.0])
+
+
+def test_all_corners_are_solved_up_to_ten_parts() -> None:
+    """With eleven only those that the sensitivities point at."""
+    for count in (10, 11):
+        parts = "".join(f"resistor R{k} 1 ohm {{ 5 % }}\n" for k in range(count))
+        walk = " -- ".join(f"R{k}" for k in range(count))
+        made = load_text(
+            f"driver woofer 8 ohm\n{parts}leg woofer {{\n  input+ -- {walk} -- woofer+\n  woofer- -- return\n}}\n"
+        )
+        result = spread(made.design, network_of(made), builds=2)
+        assert result.all_corners == (count == 10)
+        assert result.corners == (1024 if count == 10 else 2)
+
+
+def test_a_figure_that_no_part_moves_has_no_shares() -> None:
+    """The tweeter hangs straight on the amplifier: its level does not depend on the woofer's coil."""
+    made = load_text(
+        "driver woofer 8 ohm\ndriver tweeter 8 ohm\ncoil L1 1 mH { 5 % }\nleg woofer {\n  input+ -- L1 -- woofer+\n"
+        "  woofer- -- return\n}\nleg tweeter {\n  input+ -- tweeter+\n  tweeter- -- return\n}\n"
+    )
+    result = spread(made.design, network_of(made), builds=5)
+    level = next(one for one in result.figures if one.figure.name.startswith("level of tweeter"))
+    assert level.deviation == 0 and [one.share for one in level.influences] == [0.0]
