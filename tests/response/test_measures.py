@@ -6,6 +6,8 @@ import numpy as np
 import pytest
 
 from response.circuits import check_circuits, network
+from shuntwise.figures.figure import Slope
+from shuntwise.figures.nominal import Nominal
 from shuntwise.response import measures
 from shuntwise.response.sensitivity import group_delay
 from shuntwise.response.solve import Solver, solve
@@ -56,7 +58,7 @@ def test_corners_of_a_butterworth_section() -> None:
 def test_slopes_of_a_butterworth_section() -> None:
     """Far above f 12 dB/octave; anywhere -20 lg 2 (2 x^4/(1 + x^4))."""
     solver = butterworth_2()
-    assert measures.slope_db_per_octave(solver, "woofer", 10e3, 20e3) == pytest.approx(
+    assert Slope(("woofer",), 10e3, 20e3).nominal(Nominal(solver)) == pytest.approx(
         -10 * np.log10((1 + 10.0**4) / (1 + 5.0**4)), abs=1e-9
     )
     for x in (0.3, 1.0, 4.0):

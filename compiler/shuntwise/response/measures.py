@@ -105,12 +105,6 @@ def greatest_level(solver: Solver, driver: str, from_hz: float, to_hz: float) ->
     return freq_hz, -least
 
 
-def slope_db_per_octave(solver: Solver, driver: str, from_hz: float, to_hz: float) -> float:
-    """The mean slope between two frequencies: the difference in level over the octaves between."""
-    low, high = _level(solver, driver)(np.array([from_hz, to_hz]))
-    return float((high - low) / np.log2(to_hz / from_hz))
-
-
 def local_slope_db_per_octave(solver: Solver, driver: str, freq_hz: float) -> float:
     """The slope at a frequency, from the exact derivative: d(20 lg |V|) / d(lb f) = 20 lg 2 Re(omega V'/V)."""
     ratio = omega_slope(solver.solve([freq_hz]), driver)
