@@ -246,3 +246,10 @@ def test_a_figure_that_no_part_moves_has_no_shares() -> None:
     result = spread(made.design, network_of(made), builds=5)
     level = next(one for one in result.figures if one.figure.name.startswith("level of tweeter"))
     assert level.deviation == 0 and [one.share for one in level.influences] == [0.0]
+
+
+def test_the_residual_is_a_share_of_what_flows() -> None:
+    """A million amperes leave no more of Kirchhoff's laws undone, in proportion, than a milliampere."""
+    for ohm in (1e-6, 1e3):
+        lines = ["V1 in 0", f"R1 in a {ohm!r}", f"R2 a 0 {ohm!r}", f"R3 a b {ohm!r}", f"R4 b 0 {3 * ohm!r}"]
+        assert Solver(network(lines, ["d b 0"])).solve([1000.0]).residual < 1e-13
