@@ -251,5 +251,7 @@ def test_a_figure_that_no_part_moves_has_no_shares() -> None:
 def test_the_residual_is_a_share_of_what_flows() -> None:
     """A million amperes leave no more of Kirchhoff's laws undone, in proportion, than a milliampere."""
     for ohm in (1e-6, 1e3):
-        lines = ["V1 in 0", f"R1 in a {ohm!r}", f"R2 a 0 {ohm!r}", f"R3 a b {ohm!r}", f"R4 b 0 {3 * ohm!r}"]
+        sizes = (1.0, 1.7, 2.3, 0.61, 3.37)
+        ends = ("in a", "a 0", "a b", "b 0", "in b")
+        lines = ["V1 in 0", *(f"R{i} {e} {n * ohm!r}" for i, (e, n) in enumerate(zip(ends, sizes, strict=True)))]
         assert Solver(network(lines, ["d b 0"])).solve([1000.0]).residual < 1e-13
