@@ -26,7 +26,11 @@ PARTS = {
     "import networkx": "import networkx",
     "import numpy": "import numpy",
     "import lark, networkx (the yardstick)": "import lark, networkx",
-    "import the checks": "import shuntwise.pipeline",
+    "import the parser": "import shuntwise.syntax.parser",
+    "import the language": "import shuntwise.model.resolve",
+    "import the solver": "import shuntwise.response.solve",
+    "import the rules": "import shuntwise.checks.registry",
+    "import all passes": "import shuntwise.workspace",
     "check one example": "import sys; from shuntwise.cli.main import main; sys.exit(main(['check', sys.argv[1]]))",
 }
 
@@ -66,7 +70,7 @@ def words(figures: dict[str, float]) -> str:
     """The figures as a table."""
     lines = ["cold start, median milliseconds of the whole process"]
     for name, value in figures.items():
-        lines.append(f"  {name:42} {value:8.2f}" + ("   (at most 1.5)" if name == "ratio" else ""))
+        lines.append(f"  {name:42} {value:8.2f}" + ("   (at most 1.6)" if name == "ratio" else ""))
     return "\n".join(lines)
 
 
