@@ -28,13 +28,13 @@ sys.path[:0] = [str(ROOT / "tests")]
 from mutations.mutants import Mutant, mutants
 
 SOURCES = ROOT / "compiler" / "shuntwise"
-MESHES = "property/test_random_networks.py"
+GAPS, MESHES, RATINGS = "mutations/test_gaps.py", "property/test_random_networks.py", "rules/test_ratings.py"
 TESTS = {
-    "response": ("response", "figures/test_nominal.py", "stress", "rules/test_load.py", "tolerance", MESHES),
-    "network": ("network", "lowering", "drivers", "netlist", "model", "engines", MESHES),
-    "figures": ("figures", "tolerance", "documents", "rules"),
-    "stress": ("stress", "rules/test_load.py", "rules/test_ratings.py", "rules/test_pages.py", "documents"),
-    "tolerance": ("tolerance", "rules/test_values.py", "rules/test_pages.py", "figures/test_one_owner.py"),
+    "response": ("response", GAPS, "figures/test_nominal.py", "stress", "rules/test_load.py", "tolerance", MESHES),
+    "network": ("network", GAPS, "lowering", "drivers", "netlist", "model", "engines", "stress", RATINGS, MESHES),
+    "figures": (GAPS, "figures", "tolerance", "documents", "rules"),
+    "stress": (GAPS, "stress", "rules/test_load.py", RATINGS, "rules/test_pages.py", "documents"),
+    "tolerance": (GAPS, "tolerance", "rules/test_values.py", "rules/test_pages.py", "figures/test_one_owner.py"),
 }
 """The folders that are mutated, and where their tests are, the quick ones first."""
 
