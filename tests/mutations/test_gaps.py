@@ -12,6 +12,7 @@ from rules.test_ratings import evidence_of
 from shuntwise.api import load_text
 from shuntwise.api import network as network_of
 from shuntwise.checks.rated import next_rating
+from shuntwise.figures.builds import crossings_of_builds
 from shuntwise.figures.curves import square_to_db
 from shuntwise.figures.figure import Corner
 from shuntwise.figures.nominal import Nominal
@@ -255,3 +256,12 @@ def test_the_residual_is_a_share_of_what_flows() -> None:
         ends = ("in a", "a 0", "a b", "b 0", "in b")
         lines = ["V1 in 0", *(f"R{i} {e} {n * ohm!r}" for i, (e, n) in enumerate(zip(ends, sizes, strict=True)))]
         assert Solver(network(lines, ["d b 0"])).solve([1000.0]).residual < 1e-13
+
+
+@pytest.mark.parametrize("crossing_hz", [110.0, 150.0, 431.0, 980.0])
+def test_a_crossing_is_found_at_both_ends_of_the_grid(crossing_hz: float) -> None:
+    """|V|^2 = (f / f_c)^2 crosses 1 at f_c: a straight line of level over log frequency, exact for a cubic."""
+    freq_hz = np.geomspace(100.0, 1000.0, 12)
+    square = ((freq_hz / crossing_hz) ** 2)[:, None]
+    found = crossings_of_builds(freq_hz, square, np.ones_like(square), 300.0)
+    assert found == pytest.approx([crossing_hz], rel=1e-9)
