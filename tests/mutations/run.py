@@ -2,7 +2,8 @@
 
 Makes single-line mutations in the numerical folders, each in a copy of the tree, runs the tests chosen for its folder,
 and stops at the first that fails. A mutant that no test notices survives. Those of accepted.toml, which change nothing
-that anybody could notice, are counted apart, each with its reason.
+that anybody could notice, are counted apart, each with its reason. `--again FILE:LINE` judges only those of a sample
+that change such a line, as often as it is given.
 """
 
 from __future__ import annotations
@@ -28,7 +29,7 @@ sys.path[:0] = [str(ROOT / "tests")]
 from mutations.mutants import Mutant, mutants
 
 SOURCES = ROOT / "compiler" / "shuntwise"
-GAPS, MESHES, RATINGS = "mutations/test_gaps.py", "property/test_random_networks.py", "rules/test_ratings.py"
+GAPS, MESHES, RATINGS = "mutations", "property/test_random_networks.py", "rules/test_ratings.py"
 TESTS = {
     "response": ("response", GAPS, "figures/test_nominal.py", "stress", "rules/test_load.py", "tolerance", MESHES),
     "network": ("network", GAPS, "lowering", "drivers", "netlist", "model", "engines", "stress", RATINGS, MESHES),
@@ -107,10 +108,13 @@ def main() -> int:
     parser.add_argument("--count", type=int, default=200)
     parser.add_argument("--module", action="append", choices=list(TESTS), help="only this folder")
     parser.add_argument("--jobs", type=int, default=os.cpu_count() or 1)
+    parser.add_argument("--again", action="append", metavar="FILE:LINE", help="only those of the sample on such a line")
     parser.add_argument("--json", action="store_true")
     options = parser.parse_args()
     every = sites(options.module or list(TESTS))
     chosen = random.Random(options.seed).sample(every, min(options.count, len(every)))
+    if options.again:
+        chosen = [site for site in chosen if f"{site.name}:{site.mutant.line}" in options.again]
     reasons = accepted()
     counts: Counter[str] = Counter()
     survivors: list[Site] = []
@@ -129,8 +133,10 @@ def main() -> int:
             finally:
                 trees.put(tree)
 
-        for site, verdict in pool.map(judge, chosen):
+        for number, (site, verdict) in enumerate(pool.map(judge, chosen), start=1):
             counts[verdict] += 1
+            if number % 20 == 0:
+                print(f"{number} of {len(chosen)} judged", file=sys.stderr, flush=True)
             if verdict == "survived":
                 survivors.append(site)
                 if not options.json:
