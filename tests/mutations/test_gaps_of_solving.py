@@ -138,8 +138,8 @@ def search_of(shapes: list[tuple[float, float, float]], ripple: float = 0.0) -> 
 
 def test_resonances_are_read_off_the_peaks() -> None:
     """The highest first, each with its place and width; a ripple of 0.5 % is none."""
-    found = search_of(SHAPES, ripple=0.005).peaks()
-    wanted = sorted(SHAPES, key=lambda shape: -shape[1])
+    found = search_of(SHAPES[:3], ripple=0.005).peaks()
+    wanted = sorted(SHAPES[:3], key=lambda shape: -shape[1])
     assert [centre for centre, _ in found] == pytest.approx([2 * np.pi * hz for hz, _, _ in wanted], rel=0.02)
     assert [q for _, q in found] == pytest.approx([q for *_, q in wanted], rel=0.15)
 
