@@ -47,3 +47,9 @@ def test_there_are_eight_designs_and_a_hundred_slips() -> None:
     assert len(SLIPS) >= 100
     assert min(Counter(slip.design for slip in SLIPS).values()) >= 10
     assert len({(slip.design, slip.was, slip.typed) for slip in SLIPS}) == len(SLIPS)
+
+
+@pytest.mark.parametrize("path", DESIGNS, ids=lambda path: path.stem)
+def test_a_sound_design_draws_no_error(path: Path) -> None:
+    """A series type too, with a resistor ahead of its tweeter: a coil lies across both."""
+    assert [f.headline for f in load(str(path)).findings if f.severity is Severity.ERROR] == []

@@ -85,8 +85,8 @@ def turned_round(circuit: Circuit) -> frozenset[str]:
 def dc_path(circuit: Circuit, driver: str) -> tuple[str, ...] | None:
     """The parts on a way for direct current to this driver's hot pad, if there is one all the way through it.
 
-    A coil across the driver keeps direct current away from it where it must first pass another driver (series
-    type); otherwise coils and resistors are wire.
+    A coil across the driver, or across it and resistors in a row with it, keeps direct current away from it where it
+    must first pass another driver (series type); otherwise coils and resistors are wire.
     """
     parts = circuit.design.parts
     coils = any(e.kind == "part" and KINDS[parts[e.owner].kind].inductive for e in _across(circuit, driver))
@@ -106,8 +106,23 @@ def dc_path(circuit: Circuit, driver: str) -> tuple[str, ...] | None:
 
 
 def _across(circuit: Circuit, driver: str) -> Iterator[Edge]:
+    """What lies across a driver, or across it and the resistors in a row with it."""
+    ends = {_beyond_resistors(circuit, driver, sign) for sign in "+-"}
     pads = {circuit.pad(driver, sign) for sign in "+-"}
-    return (edge for edge in circuit.edges.values() if {edge.plus, edge.minus} == pads)
+    return (edge for edge in circuit.edges.values() if {edge.plus, edge.minus} in (pads, ends))
+
+
+def _beyond_resistors(circuit: Circuit, driver: str, sign: str) -> str:
+    """The net at the far end of the resistors that are in a row with a driver's pad."""
+    parts = circuit.design.parts
+    net, behind = circuit.pad(driver, sign), {driver}
+    while True:
+        further = [e for e in circuit.edges.values() if net in (e.plus, e.minus) and e.owner not in behind]
+        if len(further) != 1 or further[0].kind != "part" or parts[further[0].owner].kind != "resistor":
+            return net
+        (edge,) = further
+        behind.add(edge.owner)
+        net = edge.minus if net == edge.plus else edge.plus
 
 
 def tied_legs(circuit: Circuit) -> Iterator[tuple[tuple[str, ...], tuple[str, ...]]]:
