@@ -11,9 +11,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.folding import with_cause
 from shuntwise.checks.idle_waivers import idle_waivers
-from shuntwise.checks.registry import CATALOGUE, RULES
+from shuntwise.checks.registry import CATALOGUE, RANK, RULES
 from shuntwise.checks.run import Checked, run
+from shuntwise.checks.values.slip_explains import RULE as SLIP
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.connect import connect
@@ -66,7 +68,8 @@ def compile_variant(
     design, resolved = resolve(collected, variant=variant, settings=settings, catalogue=CATALOGUE)
     circuit, connected = connect(design)
     lowered = lower(circuit)
-    checked = run(RULES.values(), Evidence(design, circuit, lowered))
+    evidence = Evidence(design, circuit, lowered)
+    checked = with_cause(RULES.values(), evidence, run(RULES.values(), evidence), SLIP)
     findings = (*said, *resolved, *connected, *checked.findings, *idle_waivers(design, checked))
     texts = tuple(source.text for source in collected.sources)
     return Compilation(texts, design, circuit, lowered, in_order(findings), checked.waived, checked.not_checked)
@@ -88,9 +91,14 @@ def compile_all(collected: Collected, said: Sequence[Diagnostic] = ()) -> tuple[
 
 
 def in_order(findings: Sequence[Diagnostic]) -> tuple[Diagnostic, ...]:
-    """By file and place, each once."""
+    """Causes before what follows from them, then by file and place, each once."""
     unique = {_identity(finding): finding for finding in reversed(findings)}
-    return tuple(sorted(unique.values(), key=lambda f: (f.span.source.name, f.span.start, f.span.end, f.name)))
+
+    def place(finding: Diagnostic) -> tuple[int, str, int, int, str]:
+        span = finding.span
+        return RANK[finding.name], span.source.name, span.start, span.end, finding.name
+
+    return tuple(sorted(unique.values(), key=place))
 
 
 def _identity(finding: Diagnostic) -> tuple[str, str, int, int, str]:

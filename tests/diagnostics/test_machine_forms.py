@@ -74,6 +74,7 @@ def test_json_has_every_field_in_its_order() -> None:
                 "severity": "error",
                 "headline": "`L1` is declared twice",
                 "variant": "budget",
+                "cause": None,
                 "subjects": ["L1"],
                 "place": place,
                 "label": "again here",

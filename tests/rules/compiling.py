@@ -7,9 +7,11 @@ from pathlib import Path
 
 import shuntwise
 from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.folding import with_cause
 from shuntwise.checks.idle_waivers import idle_waivers
 from shuntwise.checks.registry import CATALOGUE, FAMILIES
 from shuntwise.checks.run import run
+from shuntwise.checks.values.slip_explains import RULE as SLIP
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.graph.connect import connect
 from shuntwise.model.include import Loaded, Loader, NotLoaded
@@ -47,7 +49,8 @@ def findings_of(source: Source, families: Collection[str], beside: Collection[So
     for variant in (None, *variant_names(collected)):
         design, resolved = resolve(collected, variant=variant, catalogue=CATALOGUE)
         circuit, connected = connect(design)
-        checked = run(rules, Evidence(design, circuit, lower(circuit)))
+        evidence = Evidence(design, circuit, lower(circuit))
+        checked = with_cause(rules, evidence, run(rules, evidence), SLIP)
         found += [*resolved, *connected, *checked.findings, *idle_waivers(design, checked)]
     return in_order(found)
 

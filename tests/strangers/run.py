@@ -33,17 +33,27 @@ class Verdict:
     advised: int
 
     @property
+    def first(self) -> Diagnostic:
+        """The first that is printed by itself: what follows from another is told under it."""
+        return next((finding for finding in self.told if finding.cause is None), self.told[0])
+
+    @property
+    def messages(self) -> int:
+        """Those that are printed by themselves, and one line for all that is told under a cause."""
+        return sum(f.cause is None for f in self.told) + any(f.cause is not None for f in self.told)
+
+    @property
     def names_it(self) -> bool:
         """A finding on the form of the text names what it points at."""
         if not self.told:
             return False
-        first, part = self.told[0], self.slip.part
+        first, part = self.first, self.slip.part
         of_form = FAMILY_OF[first.name] == "language" and self.right_place
         return part in first.subjects or f"`{part}" in first.headline or of_form
 
     @property
     def right_place(self) -> bool:
-        return bool(self.told) and self.told[0].span.line == self.slip.line_number
+        return bool(self.told) and self.first.span.line == self.slip.line_number
 
 
 def findings(path: Path, text: str) -> list[Diagnostic]:
@@ -77,8 +87,8 @@ def main() -> int:
         "any finding": sum(bool(v.told) or v.advised > 0 for v in verdicts),
         "first message names the part": sum(v.names_it for v in verdicts),
         "first message names the part, on its line": sum(v.names_it and v.right_place for v in verdicts),
-        "errors and warnings a slip": round(sum(len(v.told) for v in verdicts) / count, 2),
-        "most on one slip": max(len(v.told) for v in verdicts),
+        "messages a slip, lines of what follows included": round(sum(v.messages for v in verdicts) / count, 2),
+        "most on one slip": max(v.messages for v in verdicts),
     }
     by_kind: dict[str, list[Verdict]] = defaultdict(list)
     for verdict in verdicts:
@@ -92,7 +102,7 @@ def main() -> int:
         return 0
     for verdict in verdicts:
         if options.all or not (verdict.names_it and verdict.right_place):
-            slip, first = verdict.slip, verdict.told[0] if verdict.told else None
+            slip, first = verdict.slip, verdict.first if verdict.told else None
             said = f"{first.severity.name.lower()} {first.name}, line {first.span.line}" if first else "nothing"
             print(f"{slip.design} {slip.part}, line {slip.line_number} ({slip.why}): {said}")
     for name, figure in figures.items():

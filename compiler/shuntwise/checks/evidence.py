@@ -24,15 +24,20 @@ if TYPE_CHECKING:
     from shuntwise.stress.stress import Lacking, Stress
     from shuntwise.structure.ladders import Ladder, Shunt, Structure
     from shuntwise.structure.slips import Slip
+    from shuntwise.suspects.search import Suspect
 
 
 @dataclass(frozen=True)
 class Evidence:
-    """All that rules may look at: one design (or one variant of it) in all its forms."""
+    """All that rules may look at: one design (or one variant of it) in all its forms.
+
+    `explained` are the suspects once all rules have been run with them, that which explains most first.
+    """
 
     design: Design
     circuit: Circuit
     lowered: Network | Unlowered
+    explained: tuple[Suspect, ...] = ()
 
     @property
     def network(self) -> Network:
@@ -111,6 +116,13 @@ class Evidence:
         from shuntwise.structure.filters import TAPER, reversed_tapers
 
         return tuple(reversed_tapers(self.design, ladder, self.limit("taper-reversed", TAPER)))
+
+    @cached_property
+    def suspects(self) -> tuple[Suspect, ...]:
+        """Single slips, each of which would explain why the circuit does not do what it must; the likeliest first."""
+        from shuntwise.suspects.search import demands, explain
+
+        return explain(self.circuit, self.network, demands(self.design, self.network))
 
     @property
     def stated_polarities(self) -> frozenset[str]:

@@ -131,6 +131,7 @@ from shuntwise.checks.values import (
     no_effect_part,
     off_series,
     pad_load_off,
+    slip_explains,
     spread_too_wide,
     tolerance_wide,
     trap_too_broad,
@@ -276,6 +277,7 @@ INTENT: tuple[ModuleType, ...] = (
 )
 
 VALUES: tuple[ModuleType, ...] = (
+    slip_explains,
     decimal_slip,
     off_series,
     coil_facts_disagree,
@@ -337,6 +339,24 @@ RETIRED: tuple[str, ...] = ()
 RULES: Mapping[str, Rule] = {module.RULE.name: module.RULE for module in MODULES}
 PAGES: Mapping[str, ModuleType] = {module.RULE.name: module for module in MODULES}
 FAMILY_OF: Mapping[str, str] = {module.RULE.name: family for family, modules in FAMILIES.items() for module in modules}
+
+_UNPLUGGED = (unplugged_collapse, cap_volts_unplugged, one_part_fails)
+_FOLLOWS = (*_UNPLUGGED, expectation_unmet)
+_RANKS = (
+    (*LANGUAGE, *WIRING),
+    DRIVERS,
+    (slip_explains,),
+    [module for module in INTENT if module not in _FOLLOWS],
+    [module for module in VALUES if module is not slip_explains],
+    [module for module in LOAD if module not in _FOLLOWS],
+    [module for module in RATINGS if module not in _FOLLOWS],
+    _UNPLUGGED,
+    (expectation_unmet,),
+    DOCUMENTS,
+)
+RANK: Mapping[str, int] = {module.RULE.name: rank for rank, modules in enumerate(_RANKS) for module in modules}
+"""How near to the cause a finding is: form, names, wiring, facts of one part, intent and value come before what follows
+from them: load, heat, what happens with a driver off, what does not come out. What is only missing comes last."""
 
 CATALOGUE = Catalogue(
     waivable=tuple(rule.name for rule in RULES.values() if rule.check is not None),

@@ -60,7 +60,8 @@ class Diagnostic:
     `name` is its identity, kebab-case, and names the bad thing. `headline` says what, in one line.
     `label` says what is at `span`. `why` gives the reason to care, `help` the change to make.
     `subjects` are the parts, drivers and nodes that it is about: a waiver names one of them.
-    `variant` is set when the finding arises only in that variant of the design.
+    `variant` is set when the finding arises only in that variant of the design. `cause` is the name of the finding
+    that this one follows from, and under which it is told.
     """
 
     name: str
@@ -74,6 +75,7 @@ class Diagnostic:
     fixes: tuple[Fix, ...] = ()
     subjects: tuple[str, ...] = ()
     variant: str | None = None
+    cause: str | None = None
 
 
 @dataclass(frozen=True)

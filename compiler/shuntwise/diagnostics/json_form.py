@@ -55,12 +55,16 @@ class FixForm(TypedDict):
 
 
 class DiagnosticForm(TypedDict):
-    """One finding; a text that was not given is empty, `variant` is null unless it holds in one only."""
+    """One finding; a text that was not given is empty, `variant` is null unless it holds in one only.
+
+    `cause` is the name of the finding that this one follows from, or null.
+    """
 
     name: str
     severity: str
     headline: str
     variant: str | None
+    cause: str | None
     subjects: list[str]
     place: PlaceForm
     label: str
@@ -132,6 +136,7 @@ def _diagnostic(diagnostic: Diagnostic) -> DiagnosticForm:
         "severity": diagnostic.severity.value,
         "headline": diagnostic.headline,
         "variant": diagnostic.variant,
+        "cause": diagnostic.cause,
         "subjects": list(diagnostic.subjects),
         "place": _place(diagnostic.span),
         "label": diagnostic.label,

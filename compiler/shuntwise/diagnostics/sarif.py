@@ -118,6 +118,8 @@ def _result(diagnostic: Diagnostic, index: dict[str, int], seen: Counter[str]) -
         properties["subjects"] = list(diagnostic.subjects)
     if diagnostic.variant is not None:
         properties["variant"] = diagnostic.variant
+    if diagnostic.cause is not None:
+        properties["cause"] = diagnostic.cause
     if properties:
         result["properties"] = properties
     return result

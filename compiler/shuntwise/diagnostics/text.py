@@ -29,7 +29,13 @@ def render_text(
     """
     width = max(width, 40)
     paint = painter(colour)
-    blocks = [_diagnostic(diagnostic, width, paint) for diagnostic in diagnostics]
+    under = _under_causes(diagnostics)
+    folded = {id(follows) for those in under.values() for follows in those}
+    blocks = [
+        _diagnostic(diagnostic, under.get(id(diagnostic), ()), width, paint)
+        for diagnostic in diagnostics
+        if id(diagnostic) not in folded
+    ]
     blocks += [_not_checked(lacks, entries, width, paint) for lacks, entries in _by_lack(not_checked).items()]
     blocks.append([paint("strong", line) for line in wrap(summary(diagnostics, not_checked), width)])
     return "\n\n".join("\n".join(block) for block in blocks) + "\n"
@@ -50,7 +56,19 @@ def summary(diagnostics: Iterable[Diagnostic], not_checked: Sequence[NotChecked]
     return text
 
 
-def _diagnostic(diagnostic: Diagnostic, width: int, paint: Paint) -> list[str]:
+def _under_causes(diagnostics: Sequence[Diagnostic]) -> dict[int, list[Diagnostic]]:
+    """By cause, what follows from it: the cause of the same variant, else that of the design itself."""
+    causes = {(cause.name, cause.variant): cause for cause in diagnostics if cause.cause is None}
+    under: dict[int, list[Diagnostic]] = {}
+    for finding in diagnostics:
+        if finding.cause is not None:
+            cause = causes.get((finding.cause, finding.variant)) or causes.get((finding.cause, None))
+            if cause is not None:
+                under.setdefault(id(cause), []).append(finding)
+    return under
+
+
+def _diagnostic(diagnostic: Diagnostic, follows: Iterable[Diagnostic], width: int, paint: Paint) -> list[str]:
     spans = [diagnostic.span, *(place.span for place in diagnostic.places)]
     spans += [edit.span for fix in diagnostic.fixes for edit in fix.edits]
     frame = Frame(len(str(max(last_line(span) for span in spans))), width, paint)
@@ -64,6 +82,9 @@ def _diagnostic(diagnostic: Diagnostic, width: int, paint: Paint) -> list[str]:
     for key, text in (("why", diagnostic.why), ("help", diagnostic.help)):
         if text:
             lines += _note(frame, key, text)
+    also = "; ".join(f"{one.headline} [{one.name}]" for one in follows)
+    if also:
+        lines += _note(frame, "also", also)
     if diagnostic.variant is not None:
         lines += _note(frame, "in variant", f"`{diagnostic.variant}`")
     for fix in diagnostic.fixes:

@@ -1,0 +1,96 @@
+"""One slip would explain why the circuit does not do what it must.
+
+What it finds: where an `expect` line is not met and the wiring has no error: the one value that a power of ten would
+put right, the two parts that belong in each other's place, or the driver that is to be turned round, so that every
+`expect` line comes out and the load is not below the amplifier's least. Each such change is solved. Of several the one
+is named that leaves fewest other findings, then the one that brings the figures nearest to the middles of their
+windows; a plain value is preferred to parts exchanged. Findings that vanish with it are told in one line under it.
+
+Why it matters: a slipped part shows far from where it is: in a crossing, in a level, in the load.
+
+Bad:
+    driver woofer 8 ohm { re 6 ohm, le 0.4 mH }
+    driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH }
+    coil L1 0.47 mH
+    capacitor C1 0.68 uF
+                 ^^^^^^^
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C1 -- tweeter+
+      tweeter- -- return
+    }
+    expect crossing of woofer and tweeter at 3 kHz within 20 %
+
+Good:
+    driver woofer 8 ohm { re 6 ohm, le 0.4 mH }
+    driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH }
+    coil L1 0.47 mH
+    capacitor C1 6.8 uF
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer- -- return
+    }
+    leg tweeter {
+      input+ -- C1 -- tweeter+
+      tweeter- -- return
+    }
+    expect crossing of woofer and tweeter at 3 kHz within 20 %
+
+When to ignore it: when the value is meant; then look at the findings that it would explain.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rule import Confidence, Diagnostic, Label, Rule, Severity, Span
+from shuntwise.model.findings import replace
+from shuntwise.suspects.changes import Change
+
+
+def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    if not evidence.explained:
+        return
+    first, *others = evidence.explained
+    change, quantity = first.change, first.change.quantity
+    places = sorted((_place(evidence, name) for name in change.owners), key=lambda span: span.start)
+    if quantity is not None and quantity.span.source is evidence.design.source:
+        places = [quantity.span]
+    span, plain = places[0], quantity is not None and places[0].text == quantity.text
+    either = next((other.change for other in others if other.change.owners != change.owners), None)
+    yield RULE.finding(
+        span,
+        _headline(change),
+        label="one slip here would explain what follows",
+        why="solved with this one thing put right, everything that the design asks for comes out",
+        help=f"look at the part: {change.title}" + (f"; less likely: {either.title}" if either is not None else ""),
+        places=[Label(other, "and here") for other in places[1:]],
+        fixes=(replace(span, change.text, Confidence.NEEDS_REVIEW),) if plain else (),
+        subjects=change.owners,
+    )
+
+
+def _place(evidence: Evidence, owner: str) -> Span:
+    """Where the part is first met: a driver's pad, or the use of the network that a part belongs to."""
+    outer = next((name for name in evidence.design.instance_spans if owner.startswith(f"{name}.")), None)
+    if outer is not None:
+        return evidence.declared(outer)
+    if owner in evidence.design.drivers:
+        return min((evidence.place(owner + sign) for sign in "+-"), key=lambda span: span.start)
+    return evidence.place(owner)
+
+
+def _headline(change: Change) -> str:
+    names = " and ".join(f"`{name}`" for name in change.owners)
+    if change.quantity is not None:
+        return f"{names} looks slipped: {change.quantity.text}, where {change.text} would do all that is asked for"
+    if len(change.owners) == 1:
+        return f"the leads of {names} look exchanged: the other way round all that is asked for comes out"
+    return f"{names} look exchanged: the other way round all that is asked for comes out"
+
+
+RULE = Rule("slip-explains", Severity.WARNING, "sound", check)
