@@ -13,6 +13,8 @@ from types import ModuleType
 from shuntwise.checks import idle_waivers
 from shuntwise.checks.documents import driver_assumed, rating_missing, tolerance_missing, variant_unnamed
 from shuntwise.checks.drivers import (
+    amplifier_load_odd,
+    driver_figure_odd,
     driver_model_twice,
     fit_poor,
     measured_band_short,
@@ -237,6 +239,8 @@ DRIVERS: tuple[ModuleType, ...] = (
     measured_unlike_driver,
     measured_band_short,
     fit_poor,
+    driver_figure_odd,
+    amplifier_load_odd,
 )
 
 INTENT: tuple[ModuleType, ...] = (
