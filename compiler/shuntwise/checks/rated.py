@@ -12,6 +12,9 @@ from shuntwise.source import Span
 
 ELECTROLYTIC = ("non-polar electrolytic", "polar electrolytic")
 CORED = ("iron core", "ferrite core")
+VOLT_STEPS = (35.0, 50.0, 63.0, 100.0, 160.0, 250.0, 400.0, 630.0)
+"""Voltages in which capacitors for crossovers are sold: common practice, no source."""
+
 STANDARD_STEPS = (1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.3, 7.0, 8.0, 10.0)
 
 
@@ -51,9 +54,14 @@ def driven_by(evidence: Evidence) -> str:
 
 
 def next_rating(least: float) -> float:
-    """The next step up in which power resistors and capacitors' volts are commonly sold."""
+    """The next step up in which power resistors and coils are commonly sold."""
     decade = 10.0 ** (len(f"{int(least)}") - 1) if least >= 1 else 0.1
     return next(step * decade for step in STANDARD_STEPS if step * decade >= least * (1 - 1e-9))
+
+
+def next_volts(least: float) -> float:
+    """The next voltage up in which capacitors are commonly sold; beyond the row, the next rating."""
+    return next((step for step in VOLT_STEPS if step >= least * (1 - 1e-9)), next_rating(least))
 
 
 def volts(value: float) -> str:

@@ -11,7 +11,7 @@ from shuntwise import units
 from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic, Edit, Fix, Label, Severity
 from shuntwise.model.kinds import Attribute
 from shuntwise.source import Span
-from shuntwise.syntax.words import nearest
+from shuntwise.syntax.words import ATTRIBUTES_SAID_FOR, nearest
 
 
 def error(name: str, span: Span, headline: str, **rest: object) -> Diagnostic:
@@ -54,7 +54,8 @@ def unknown_name(word: str, span: Span, candidates: Iterable[str], what: str, **
 
 def unknown_word(word: str, span: Span, candidates: Iterable[str], where: str, *, guess: bool = True) -> Diagnostic:
     known = tuple(candidates)
-    close = nearest(word, known) if guess else None
+    said = ATTRIBUTES_SAID_FOR.get(word.casefold())
+    close = (said if said in known else nearest(word, known)) if guess else None
     return error(
         "unknown-word",
         span,
@@ -70,12 +71,12 @@ def unknown_word(word: str, span: Span, candidates: Iterable[str], where: str, *
 
 def unit_missing(span: Span, attribute: str, dimension: units.Dimension, fix: Fix | None) -> Diagnostic:
     symbol = units.SYMBOLS.get(dimension, "")
-    example = {units.OHM: "ohm", units.HENRY: "mH", units.FARAD: "uF"}.get(dimension, symbol)
+    example = {units.OHM: "ohm", units.HENRY: "mH", units.FARAD: "uF", units.PLAIN: "%"}.get(dimension, symbol)
     return error(
         "unit-missing",
         span,
         f"the unit is missing behind `{span.text}`",
-        label=f"{units.describe(dimension)} has a unit",
+        label=f"{units.describe(dimension)} has a unit" if dimension != units.PLAIN else "a tolerance has a unit",
         why="a number alone can be a thousand times off, and the board would not show it",
         help=f"write the unit, such as `{span.text} {example}`",
         fixes=(fix,) if fix else (Fix("write the unit", (), Confidence.SHOW_ONLY),),

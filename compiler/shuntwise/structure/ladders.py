@@ -233,22 +233,34 @@ class _Tracing:
             rails.append(tuple(Step(inner, inner.a, inner.b, in_return) for inner in like_together(chain)))
         return rails
 
-    def zones(self, cuts: list[Block], start: str, barred: str, floor: float, ceiling: float) -> dict[str, int]:
-        """The nets of one rail, each with the number of cuts between it and `start`."""
+    def zones(
+        self, cuts: list[Block], start: str, barred: str, end: str, floor: float, ceiling: float
+    ) -> dict[str, int]:
+        """The nets of one rail, each with the number of cuts between it and `start`.
+
+        Between two cuts those count that lie on a way from the first to the second: what hangs on one net only, such
+        as the leg of another driver, does not.
+        """
         zones: dict[str, int] = {}
         reach = reached(self.links, start, (barred,))
-        for block in cuts:
-            kept = reached(self.links, start, (barred,), (block,))
-            for net in reach - kept:
+        behind = [reach - reached(self.links, start, (barred,), (block,)) for block in cuts]
+        for number, (block, nets) in enumerate(zip(cuts, behind, strict=True), start=1):
+            entry = block.a if block.a in nets else block.b
+            following = cuts[number] if number < len(cuts) else None
+            leaving = end if following is None else following.a if following.a not in behind[number] else following.b
+            between = {entry} if entry == leaving else {entry, *reached(self.links, leaving, (entry, barred))}
+            for net in nets & between - (behind[number] if following is not None else set()):
                 if floor - SAME <= self.potential.get(net, -1.0) <= ceiling + SAME:
-                    zones[net] = zones.get(net, 0) + 1
+                    zones[net] = number
         return {start: 0, **zones}
 
     def shunts(
         self, out: list[Block], back: list[Block], steps: list[list[tuple[Step, ...]]], path: tuple[Step, ...]
     ) -> Iterator[Shunt]:
-        hot = {self.hot: len(out)} | self.zones(out, self.plus, self.minus, self.potential[self.hot], 1.0)
-        cold = {self.cold: len(back)} | self.zones(back, self.minus, self.plus, 0.0, self.potential[self.cold])
+        hot = {self.hot: len(out)} | self.zones(out, self.plus, self.minus, self.hot, self.potential[self.hot], 1.0)
+        cold = {self.cold: len(back)} | self.zones(
+            back, self.minus, self.plus, self.cold, 0.0, self.potential[self.cold]
+        )
         in_path = {id(block) for block in (*out, *back)}
         for block in self.others:
             if block.is_driver or id(block) in in_path:

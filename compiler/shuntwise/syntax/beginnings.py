@@ -23,7 +23,7 @@ from shuntwise.syntax.situation import (
     write,
 )
 from shuntwise.syntax.tables import PART_KINDS
-from shuntwise.syntax.words import KIND_OF_LETTER, SAID_FOR, STATEMENTS, nearest
+from shuntwise.syntax.words import EXPLAINED, KIND_OF_LETTER, SAID_FOR, STATEMENTS, nearest
 
 
 def _statement_word(s: Situation) -> Complaint | None:
@@ -33,21 +33,23 @@ def _statement_word(s: Situation) -> Complaint | None:
     if s.inside == "leg" or (s.inside == "network" and "--" in s.rest):
         return None  # a walk
     word, at = s.head, s.span_of(s.entry[0])
+    explained: str | None = None
     said: str | None = f"{word} {s.word}".casefold()
     if said in STATEMENTS:
         at = at.to(s.span)
     else:
-        said = SAID_FOR.get(word.casefold()) or nearest(word, STATEMENTS)
-        if said is None:
+        explained = EXPLAINED.get(word.casefold())
+        said = None if explained else SAID_FOR.get(word.casefold()) or nearest(word, STATEMENTS)
+        if said is None and explained is None:
             return _lacking_word(s, word, at)
-    if not _may_follow(s, said):
+    if said is not None and not _may_follow(s, said):
         said = None
     complaint = finding(
         at,
         f"no statement begins with `{at.text}`",
         name="unknown-statement",
         label="not a word that a line can begin with",
-        help="" if said else _BEGINNINGS,
+        help="" if said else explained or _BEGINNINGS,
         fix=write(at, said, safe=said == at.text.casefold()) if said else None,
     )
     return Complaint(complaint, Mend(_statement_tokens(said, at), at.end, anew=True, guess=True) if said else None)

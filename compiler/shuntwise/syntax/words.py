@@ -48,6 +48,11 @@ SAID_FOR = {
     "inductor": "coil",
     "ind": "coil",
     "condenser": "capacitor",
+    "electrolytic": "capacitor",
+    "npe": "capacitor",
+    "bipolar": "capacitor",
+    "autotransformer": "tapped coil",
+    "autoformer": "tapped coil",
     "res": "resistor",
     "bulb": "lamp",
     "jumper": "link",
@@ -76,6 +81,28 @@ SAID_FOR = {
     "inputs": "input",
 }
 """Words that people say, with the word of the language for the same thing."""
+
+EXPLAINED = {
+    "fuse": "a fuse is no part of its own: write the resistance that it has when cold as a `resistor`",
+    "lpad": 'a pad is a network of the library: `include "lpad" from library`, then `use lpad as P1 { loss 4 dB }`',
+    "transformer": "a transformer is no part of its own: a `tapped coil` is one with a common winding",
+}
+"""Words that people begin a line with, for which no word of the language stands, and what to write."""
+
+ATTRIBUTES_SAID_FOR = {
+    "npe": "non-polar electrolytic",
+    "np": "non-polar electrolytic",
+    "nonpolar": "non-polar electrolytic",
+    "bipolar": "bipolar electrolytic",
+    "mkp": "film",
+    "mkt": "film",
+    "iron": "iron core",
+    "ferrite": "ferrite core",
+    "air": "air core",
+    "awg": "wire",
+    "gauge": "wire",
+}
+"""Words that people write on a part, with those of the language for the same thing."""
 
 KIND_OF_LETTER = {"L": "coil", "C": "capacitor", "R": "resistor"}
 """The letters that labels of parts begin with (IEC 60617 and the trade agree on these three)."""

@@ -47,7 +47,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
-from shuntwise.checks.rated import ELECTROLYTIC, hertz, named, next_rating, rated_at, volts
+from shuntwise.checks.rated import ELECTROLYTIC, hertz, named, next_volts, rated_at, volts
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.model.design import Part
 from shuntwise.units import PLAIN
@@ -74,7 +74,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                 severity=Severity.ADVICE,
                 label="little to spare",
                 why=f"practice is {least / min(bears.peak_v, stress.signal.peak_v):.3g} times the amplifier's peak",
-                help=f"fit {volts(next_rating(least))} or more",
+                help=f"fit {volts(next_volts(least))} or more",
                 subjects=named(evidence, part.label),
             )
 
@@ -91,7 +91,7 @@ def _finding(evidence: Evidence, part: Part, rating: str, bears: str, least: flo
         f"`{part.label}` bears {bears} and is rated for {volts(part.get(rating))}",
         label="too little",
         why=f"{where}, all drivers on",
-        help=f"fit {volts(next_rating(least))} or more",
+        help=f"fit {volts(next_volts(least))} or more",
         subjects=named(evidence, part.label),
     )
 

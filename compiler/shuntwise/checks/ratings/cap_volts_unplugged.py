@@ -53,7 +53,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
-from shuntwise.checks.rated import driven_by, named, next_rating, rated_at, volts
+from shuntwise.checks.rated import driven_by, named, next_volts, rated_at, volts
 from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
 from shuntwise.units import PLAIN
 
@@ -80,7 +80,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
             f"with `{driver}` unplugged `{part.label}` bears {volts(peaks[driver])} and is rated for {volts(rating)}",
             label=f"enough with all drivers on: {volts(working.programme_peak_v)}",
             why=f"nothing damps the filter then; peaks at {driven_by(evidence)}",
-            help=f"fit {volts(next_rating(margin * peaks[driver]))} or more, or damp the filter with a Zobel",
+            help=f"fit {volts(next_volts(margin * peaks[driver]))} or more, or damp the filter with a Zobel",
             subjects=(*named(evidence, part.label), driver),
         )
 

@@ -1,10 +1,11 @@
 """One slip would explain why the circuit does not do what it must.
 
-What it finds: where an `expect` line is not met and the wiring has no error: the one value that a power of ten would
-put right, the two parts that belong in each other's place, or the driver that is to be turned round, so that every
-`expect` line comes out and the load is not below the amplifier's least. Each such change is solved. Of several the one
-is named that leaves fewest other findings, then the one that brings the figures nearest to the middles of their
-windows; a plain value is preferred to parts exchanged. Findings that vanish with it are told in one line under it.
+What it finds: where an `expect` line is not met and the circuit itself draws no error or warning: the one value that a
+power of ten would put right, the two parts that belong in each other's place, or the driver that is to be turned
+round, so that every `expect` line comes out and the load is not below the amplifier's least. Each such change is
+solved. Of several the one is named that leaves fewest other findings and brings the figures nearest to the middles of
+their windows; a plain value is preferred to parts exchanged. Findings that vanish with it are told under it, in one
+line.
 
 Why it matters: a slipped part shows far from where it is: in a crossing, in a level, in the load.
 
@@ -93,4 +94,4 @@ def _headline(change: Change) -> str:
     return f"{names} look exchanged: the other way round all that is asked for comes out"
 
 
-RULE = Rule("slip-explains", Severity.WARNING, "sound", check)
+RULE = Rule("slip-explains", Severity.WARNING, "settled", check)
