@@ -62,6 +62,7 @@ from shuntwise.checks.intent import (
 from shuntwise.checks.language import (
     attribute_twice,
     circular_value,
+    conflict_markers,
     decimal_comma,
     driver_model_incomplete,
     expectation_unclear,
@@ -72,6 +73,7 @@ from shuntwise.checks.language import (
     misplaced_statement,
     needless_key,
     nested_too_deep,
+    netlist_given,
     network_loop,
     node_ends_group,
     pad_on_part,
@@ -168,6 +170,8 @@ from shuntwise.model.resolve import Catalogue
 LANGUAGE: tuple[ModuleType, ...] = (
     syntax_error,
     unknown_statement,
+    conflict_markers,
+    netlist_given,
     unclosed_brace,
     nested_too_deep,
     misplaced_statement,

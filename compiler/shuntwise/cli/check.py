@@ -58,7 +58,7 @@ def run(options: argparse.Namespace) -> int:
     if options.json or options.sarif or options.annotations:
         print(_for_machines(reports, unread, options))
     else:
-        _for_people(reports, unread)
+        _for_people(reports, unread, options.unrun)
     failed = any(compilation.failed for report in reports for compilation in report.compilations)
     return max(status, USAGE if unread else CLEAN, FINDINGS if failed else CLEAN)
 
@@ -106,9 +106,9 @@ def _fix(file: str, options: argparse.Namespace, report: Report, unread: list[Un
     return report
 
 
-def _for_people(reports: list[Report], unread: list[Unread]) -> None:
+def _for_people(reports: list[Report], unread: list[Unread], unrun: bool) -> None:
     for report in reports:
-        show(report.findings, report.not_checked, to_stderr=False)
+        show(report.findings, report.not_checked, to_stderr=False, unrun=unrun)
     clean = [report for report in reports if not report.findings]
     waived = sum(len(compilation.waived) for report in reports for compilation in report.compilations)
     also = f"; {waived} finding{'s' * (waived != 1)} waived" if waived else ""

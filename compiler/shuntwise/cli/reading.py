@@ -83,8 +83,17 @@ def read_sweep(options: argparse.Namespace) -> Sweep:
         raise Refused(str(error), "for example --from 20 --to 20kHz --per-decade 24") from None
 
 
-def show(findings: Sequence[Diagnostic], not_checked: Sequence[NotChecked] = (), *, to_stderr: bool = True) -> None:
-    """Print findings for a person: colour on a terminal only, as wide as the terminal."""
+def show(
+    findings: Sequence[Diagnostic],
+    not_checked: Sequence[NotChecked] = (),
+    *,
+    to_stderr: bool = True,
+    unrun: bool = False,
+) -> None:
+    """Print findings for a person: colour on a terminal only, as wide as the terminal.
+
+    `unrun`: name the checks that could not run one by one.
+    """
     if not findings and not not_checked:
         return
     import shutil
@@ -94,7 +103,7 @@ def show(findings: Sequence[Diagnostic], not_checked: Sequence[NotChecked] = (),
     stream = sys.stderr if to_stderr else sys.stdout
     colour = stream.isatty() and "NO_COLOR" not in os.environ and os.environ.get("TERM") != "dumb"
     width = shutil.get_terminal_size((100, 24)).columns if stream.isatty() else 100
-    print(render_text(findings, not_checked, width=min(width, 120), colour=colour), file=stream, end="")
+    print(render_text(findings, not_checked, width=min(width, 120), colour=colour, unrun=unrun), file=stream, end="")
 
 
 def require_network(compilation: Compilation) -> bool:

@@ -21,11 +21,13 @@ def render_text(
     *,
     width: int = 100,
     colour: bool = False,
+    unrun: bool = True,
 ) -> str:
     """All findings in the order given, then the checks that could not run, then a summary line.
 
     Lines are at most `width` cells (below 40 counts as 40); only the `file:line:column` lines are never
-    broken, so that an editor can follow them. The text ends with a line end.
+    broken, so that an editor can follow them. Where several checks lack the same, their names and what they are about
+    are given only if `unrun` is set. The text ends with a line end.
     """
     width = max(width, 40)
     paint = painter(colour)
@@ -36,7 +38,7 @@ def render_text(
         for diagnostic in diagnostics
         if id(diagnostic) not in folded
     ]
-    blocks += [_not_checked(lacks, entries, width, paint) for lacks, entries in _by_lack(not_checked).items()]
+    blocks += [_not_checked(lacks, entries, unrun, width, paint) for lacks, entries in _by_lack(not_checked).items()]
     blocks.append([paint("strong", line) for line in wrap(summary(diagnostics, not_checked), width)])
     return "\n\n".join("\n".join(block) for block in blocks) + "\n"
 
@@ -100,13 +102,15 @@ def _by_lack(not_checked: Sequence[NotChecked]) -> dict[str, list[NotChecked]]:
     return lacking
 
 
-def _not_checked(lacks: str, entries: Sequence[NotChecked], width: int, paint: Paint) -> list[str]:
+def _not_checked(lacks: str, entries: Sequence[NotChecked], unrun: bool, width: int, paint: Paint) -> list[str]:
     frame = Frame(1, width, paint)
     names = list(dict.fromkeys(entry.name for entry in entries))
     if len(names) == 1:
         lines = _headed("not checked", lacks, names[0], width, paint)
     else:
         lines = _headed("not checked", lacks, f"{len(names)} checks", width, paint)
+        if not unrun:
+            return lines
         lines += _note(frame, "checks", ", ".join(names))
     subjects = dict.fromkeys(subject for entry in entries for subject in entry.subjects)
     if subjects:

@@ -24,6 +24,7 @@ from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.source import Source, Span
 from shuntwise.syntax.automaton import Automaton, Node, Token, UnexpectedCharacter, UnexpectedToken, terminal_pattern
 from shuntwise.syntax.build import Builder
+from shuntwise.syntax.foreign import foreign
 from shuntwise.syntax.signs import comment_mark, lone_returns
 from shuntwise.syntax.situation import BLOCK_HEADS, Complaint, Mend, Situation, token
 from shuntwise.syntax.tree import Lost, SyntaxTree
@@ -62,6 +63,9 @@ _LONGEST_GROUP = 20
 
 def parse(source: Source) -> tuple[SyntaxTree, tuple[Diagnostic, ...]]:
     """Read a whole text. Time is linear in its length, but for a constant cost at each error."""
+    other = foreign(source)
+    if other is not None:
+        return SyntaxTree(source, (), (Lost(frozenset(), other.span, whole_file=True),)), (other,)
     # All that is built here stays alive, so the garbage collector would walk over it again and again for
     # nothing: that took half of the time for a text of ten thousand parts, and more for a longer one.
     collecting = gc.isenabled()
