@@ -11,7 +11,7 @@ from math import log10
 
 from shuntwise import units
 from shuntwise.graph.circuit import Circuit
-from shuntwise.model.design import Design, Part
+from shuntwise.model.design import Design, Driver, Part
 from shuntwise.structure.crossovers import Estimate, estimates, middle_hz
 from shuntwise.structure.ladders import Structure
 
@@ -25,6 +25,16 @@ WINDOWS = {
     "resistor": (0.3, 100.0),
 }
 """Where values lie (F, H, ohm): common practice, no source."""
+
+RE_SHARE = (0.4, 1.0)
+"""A driver's DC resistance as a share of its nominal impedance: common practice, no source."""
+
+DRIVER_WINDOWS = {
+    "woofer": {"fs": (15.0, 200.0), "le": (0.05e-3, 5e-3)},
+    "mid": {"fs": (60.0, 1500.0), "le": (0.02e-3, 2e-3)},
+    "tweeter": {"fs": (250.0, 5000.0), "le": (3e-6, 0.3e-3)},
+}
+"""Where resonance (Hz) and voice coil inductance (H) of drivers lie, by role: common practice, no source."""
 
 BLEEDER_OHM = 1e3
 """From here on a resistor side by side with a capacitor is there to discharge it, not to shape anything."""
@@ -49,6 +59,14 @@ def slips(circuit: Circuit, structure: Structure, far_off: float = FAR_OFF) -> M
         why = f"fits a corner at {shown[0]}, and the rest one at {shown[1]}"
         found[estimate.label] = Slip(10.0 ** round(log10(estimate.freq_hz / middle)), why)
     return found
+
+
+def driver_windows(driver: Driver) -> Mapping[str, tuple[float, float]]:
+    """Where a driver's figures lie, by attribute, as far as its nominal impedance and role tell."""
+    windows = dict(DRIVER_WINDOWS.get(driver.role or "", {}))
+    if driver.nominal is not None:
+        windows["re"] = (RE_SHARE[0] * driver.nominal.value, RE_SHARE[1] * driver.nominal.value)
+    return windows
 
 
 def bleeds(circuit: Circuit, part: Part) -> bool:

@@ -13,19 +13,13 @@ from itertools import combinations
 from shuntwise import units
 from shuntwise.graph.circuit import Circuit, Edge
 from shuntwise.model.design import Design, Quantity
-from shuntwise.structure.slips import WINDOWS
+from shuntwise.structure.slips import WINDOWS, driver_windows
 
 POWERS = (0.1, 10.0, 0.01, 100.0, 1e-3, 1e3)
 """How far a dot, a misread ring or a prefix puts a value off: common practice, no source."""
 
 RESISTANCES = {"dcr": (0.01, 3.0), "esr": (0.001, 2.0)}
 """Resistances of parts, and where they lie (ohm): common practice, no source."""
-
-OF_DRIVERS = {"le": (5e-6, 3e-3), "fs": (15.0, 3000.0)}
-"""Attributes of drivers, and where they lie (H, Hz): common practice, no source."""
-
-RE_SHARE = (0.4, 1.05)
-"""A driver's DC resistance, as a share of its nominal impedance: common practice, no source."""
 
 MOST_PARTS = 60
 """Larger circuits are left alone: every change is a network of its own."""
@@ -68,10 +62,7 @@ def value_changes(circuit: Circuit) -> Iterator[Change]:
                     changed = _part(design, part.label, quantities={**part.quantities, name: new})
                     yield _valued(circuit, part.label, name, old, new, changed)
     for driver in design.drivers.values():
-        windows = dict(OF_DRIVERS)
-        if driver.nominal is not None:
-            windows["re"] = (RE_SHARE[0] * driver.nominal.value, RE_SHARE[1] * driver.nominal.value)
-        for name, (low, high) in windows.items():
+        for name, (low, high) in driver_windows(driver).items():
             if name in driver.quantities and driver.measured is None:
                 old = driver.quantities[name]
                 for new in _others(old, POWERS[:4], low, high):
@@ -109,7 +100,7 @@ def _others(quantity: Quantity, powers: Iterable[float], low: float, high: float
     """The quantity times each of `powers`, where that lies between `low` and `high`."""
     for power in powers:
         value = quantity.value * power
-        if low < value < high:
+        if low < value <= high * (1 + 1e-9):
             yield replace(quantity, value=value, text=units.write(value, quantity.dimension))
 
 

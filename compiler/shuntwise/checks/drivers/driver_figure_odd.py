@@ -34,19 +34,12 @@ from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
 from shuntwise.model.design import Driver
-
-RE_SHARE = (0.4, 1.0)
-
-OF_ROLE = {
-    "woofer": {"fs": (15.0, 200.0), "le": (0.05e-3, 5e-3)},
-    "mid": {"fs": (60.0, 1500.0), "le": (0.02e-3, 2e-3)},
-    "tweeter": {"fs": (250.0, 5000.0), "le": (3e-6, 0.3e-3)},
-}
+from shuntwise.structure.slips import driver_windows
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for driver in evidence.drivers():
-        for name, low, high in _windows(driver) if driver.measured is None else ():
+        for name, (low, high) in driver_windows(driver).items() if driver.measured is None else ():
             quantity = driver.quantities.get(name)
             if quantity is None or low <= quantity.value <= high:
                 continue
@@ -61,14 +54,6 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                 help="look it up again: a dot, a prefix or the line of another driver",
                 subjects=(driver.name,),
             )
-
-
-def _windows(driver: Driver) -> Iterator[tuple[str, float, float]]:
-    if driver.nominal is not None:
-        low, high = (share * driver.nominal.value for share in RE_SHARE)
-        yield "re", low, high
-    for name, (low, high) in OF_ROLE.get(driver.role or "", {}).items():
-        yield name, low, high
 
 
 def _nominal(driver: Driver) -> str:
