@@ -51,6 +51,7 @@ def test_a_coil_across_the_woofer_is_still_seen_there() -> None:
         ("capacitor C9 10 uF { bipolar }", "bipolar electrolytic"),
         ("coil L9 1 mH { iron }", "iron core"),
         ("coil L9 1 mH { AWG 1.2 mm }", "wire"),
+        ("expect level of woofer -3 dB at 20k within 1 dB", "20 kHz"),
         ("capacitor C9 5 uF { 5, 250 V }", "5 %"),
     ],
 )

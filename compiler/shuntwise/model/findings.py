@@ -98,6 +98,8 @@ def percent_missing(span: Span) -> Diagnostic:
 
 
 def unit_wrong_kind(span: Span, got: units.Dimension, wanted: units.Dimension, what: str) -> Diagnostic:
+    # `20k` is how a resistance is printed on parts; behind `at` kilohertz are surely meant.
+    kilo = wanted == units.HERTZ and got == units.OHM and span.text.endswith("k")
     return error(
         "unit-wrong-kind",
         span,
@@ -105,6 +107,7 @@ def unit_wrong_kind(span: Span, got: units.Dimension, wanted: units.Dimension, w
         label=f"{what} stands here",
         help=f"write {units.describe(wanted)}" + _example(wanted),
         why="one of the two was meant for another place",
+        fixes=(replace(span, f"{span.text[:-1].rstrip()} kHz"),) if kilo else (),
     )
 
 
