@@ -51,3 +51,16 @@ def test_a_document_is_the_same_alone_and_in_the_folder(tmp_path: Path) -> None:
     material = Workspace(str(tmp_path / "box.shunt")).material(Sweep(20.0, 20e3, 100))
     for name in ("netlist.cir", "read-back.txt", "response.csv", "summary.txt"):
         assert (tmp_path / "out" / name).read_bytes() == render(name, material).encode()
+
+
+def test_no_text_document_holds_what_could_act_on_a_terminal() -> None:
+    """Whatever a title or a note holds: escapes, marks that turn the direction of writing, bells."""
+    hostile = "bad \x1b[31m \u202e \x07 title"
+    text = f'design "{hostile}"\n' + TWO_WAY.replace('design "', '# "', 1)
+    material = Workspace.of_text(text).material()
+    assert "\x1b" in material.title
+    for document in DOCUMENTS:
+        if document.name.endswith((".txt", ".cir", ".csv")):
+            content = document.content(material)
+            said = content if isinstance(content, str) else content.decode("utf-8")
+            assert not set("\x1b\u202e\x07") & set(said), document.name

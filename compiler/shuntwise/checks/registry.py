@@ -1,8 +1,8 @@
-"""Every finding there is: plain lists of the modules that hold them, a list for each family, in the order
-in which they run.
+"""Every finding there is: plain lists of the modules that hold them, a list for each family. Their order
+is of no account.
 
-To add a rule, write its module, import it here, and run the generator of the reference pages. A name
-that has been retired moves to `RETIRED` and is never used again.
+To add a rule, write its module, import it here, put a line into its family, and run the generator of the reference
+pages. A name that has been retired moves to `RETIRED` and is never used again.
 """
 
 from __future__ import annotations

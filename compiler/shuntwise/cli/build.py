@@ -6,12 +6,11 @@ import argparse
 from dataclasses import asdict
 from pathlib import Path
 
-from shuntwise.cli.main import FINDINGS, Refused
-from shuntwise.cli.output import as_json, screen
+from shuntwise.cli.main import FINDINGS
+from shuntwise.cli.output import as_json, put_folder, screen
 from shuntwise.cli.reading import open_design, read_sweep, require_network, status
 from shuntwise.cli.solving import solving
 from shuntwise.diagnostics.terminal import visible
-from shuntwise.files import OutputRefused, write_folder
 
 
 def run(options: argparse.Namespace) -> int:
@@ -27,10 +26,7 @@ def run(options: argparse.Namespace) -> int:
     with solving(compilation):
         files = {document.name: document.content(material) for document in DOCUMENTS}
     folder = Path(options.output or _folder_beside(options))
-    try:
-        write_folder(folder, files)
-    except OutputRefused as refusal:
-        raise Refused(str(refusal), refusal.help) from None
+    put_folder(files, folder)
     with screen(f"the files are in {folder}"):
         if options.json:
             told = {**plain(material.figures), "shares": [asdict(share) for share in material.shares]}

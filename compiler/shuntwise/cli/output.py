@@ -5,13 +5,13 @@ from __future__ import annotations
 import json
 import math
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
 from shuntwise.cli.main import Refused, drop_output
-from shuntwise.files import OutputRefused, write_file
+from shuntwise.files import OutputRefused, write_file, write_folder
 
 
 def put(text: str, path: str | None) -> None:
@@ -21,6 +21,14 @@ def put(text: str, path: str | None) -> None:
         return
     try:
         write_file(Path(path), text.encode("utf-8"))
+    except OutputRefused as refusal:
+        raise Refused(str(refusal), refusal.help) from None
+
+
+def put_folder(files: Mapping[str, bytes], folder: Path) -> None:
+    """Write all files into a folder of their own, or none of them."""
+    try:
+        write_folder(folder, files)
     except OutputRefused as refusal:
         raise Refused(str(refusal), refusal.help) from None
 

@@ -12,11 +12,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from shuntwise.cli.main import FINDINGS, Refused
-from shuntwise.cli.output import as_json, screen
+from shuntwise.cli.output import as_json, put_folder, screen
 from shuntwise.cli.reading import compile_file, require_network, status
 from shuntwise.cli.solving import solving
 from shuntwise.diagnostics.terminal import visible
-from shuntwise.files import OutputRefused, write_folder
 
 if TYPE_CHECKING:
     from shuntwise.tolerance.spread import Envelope, FigureSpread, Spread
@@ -73,10 +72,7 @@ def _write(folder: str, result: Spread, design: Any, report: str, mark: str) -> 
         "spread-impedance.svg": impedance.svg,
         "spread-impedance.png": impedance.png,
     }
-    try:
-        write_folder(Path(folder), files)
-    except OutputRefused as refusal:
-        raise Refused(str(refusal), refusal.help) from None
+    put_folder(files, Path(folder))
     return "\n" + visible(f"written to {folder}: {', '.join(sorted(files))}") + "\n"
 
 
