@@ -15,7 +15,6 @@ from shuntwise.checks.folding import with_cause
 from shuntwise.checks.idle_waivers import idle_waivers
 from shuntwise.checks.registry import CATALOGUE, RANK, RULES
 from shuntwise.checks.run import Checked, run
-from shuntwise.checks.values.slip_explains import RULE as SLIP
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.connect import connect
@@ -69,7 +68,7 @@ def compile_variant(
     circuit, connected = connect(design)
     lowered = lower(circuit)
     evidence = Evidence(design, circuit, lowered)
-    checked = with_cause(RULES.values(), evidence, run(RULES.values(), evidence), SLIP)
+    checked = with_cause(RULES.values(), evidence, run(RULES.values(), evidence))
     findings = (*said, *resolved, *connected, *checked.findings, *idle_waivers(design, checked))
     texts = tuple(source.text for source in collected.sources)
     return Compilation(texts, design, circuit, lowered, in_order(findings), checked.waived, checked.not_checked)

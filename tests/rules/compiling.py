@@ -11,7 +11,6 @@ from shuntwise.checks.folding import with_cause
 from shuntwise.checks.idle_waivers import idle_waivers
 from shuntwise.checks.registry import CATALOGUE, FAMILIES
 from shuntwise.checks.run import run
-from shuntwise.checks.values.slip_explains import RULE as SLIP
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.graph.connect import connect
 from shuntwise.model.include import Loaded, Loader, NotLoaded
@@ -50,7 +49,7 @@ def findings_of(source: Source, families: Collection[str], beside: Collection[So
         design, resolved = resolve(collected, variant=variant, catalogue=CATALOGUE)
         circuit, connected = connect(design)
         evidence = Evidence(design, circuit, lower(circuit))
-        checked = with_cause(rules, evidence, run(rules, evidence), SLIP)
+        checked = with_cause(rules, evidence, run(rules, evidence))
         found += [*resolved, *connected, *checked.findings, *idle_waivers(design, checked)]
     return in_order(found)
 

@@ -69,4 +69,5 @@ def test_a_voltage_that_is_sold_is_recommended(least: float, sold: float) -> Non
 
 
 def test_beyond_the_row_of_voltages_the_next_step_is_told() -> None:
-    assert next_volts(700) == 700
+    assert next_volts(631) == 1000
+    assert next_volts(1700) == 2000

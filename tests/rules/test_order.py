@@ -9,7 +9,7 @@ import pytest
 from rules.compiling import OWN_NAME, loader
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.page import Example, page_of
-from shuntwise.checks.registry import CATALOGUE, PAGES, RULES
+from shuntwise.checks.registry import CATALOGUE, PAGES, RANK, RULES
 from shuntwise.checks.run import Checked, run
 from shuntwise.graph.connect import connect
 from shuntwise.loading import loader as file_loader
@@ -62,3 +62,9 @@ def test_a_slip_in_a_stranger_s_design(slip: MadeSlip) -> None:
     usual, *others = (told(collected, names) for names in orders())
     for other in others:
         assert other == usual
+
+
+def test_every_rule_has_its_place_in_the_order_of_cause() -> None:
+    assert RANK.keys() == RULES.keys()
+    assert RANK["unknown-name"] < RANK["slip-explains"] < RANK["decimal-slip"] < RANK["load-too-low"]
+    assert RANK["load-too-low"] < RANK["resistor-hot"] < RANK["unplugged-collapse"] < RANK["expectation-unmet"]

@@ -105,3 +105,26 @@ def test_json_names_the_cause(tmp_path: Path, capsys: pytest.CaptureFixture[str]
     told = json.loads(capsys.readouterr().out)["diagnostics"]
     assert told[0]["name"] == "slip-explains" and told[0]["cause"] is None
     assert "slip-explains" in {one["cause"] for one in told if one["name"] == "expectation-unmet"}
+
+
+USED = """driver tweeter 8 ohm { re 8 ohm }
+network drop (into, out) given ohms {
+  resistor R ohms
+  into -- R -- out
+}
+use drop as P1 { ohms 80 ohm }
+capacitor C1 47 uF
+leg tweeter {
+  input+ -- C1 -- P1.into
+  P1.out -- tweeter+
+  tweeter- -- return
+}
+expect level of tweeter -6 dB at 10 kHz within 1 dB
+"""
+
+
+def test_a_part_of_a_used_network_is_pointed_at_where_it_is_used() -> None:
+    """8 ohm in front of 8 ohm halve the voltage. The network's own text may serve many uses."""
+    told = [f for f in load_text(USED).findings if f.name == "slip-explains"]
+    assert [(f.subjects, f.span.line, f.fixes) for f in told] == [(("P1.R", "P1"), 6, ())]
+    assert told[0].headline == "`P1.R` looks slipped: 80 ohm, where 8 ohm would do all that is asked for"

@@ -12,6 +12,7 @@ from dataclasses import replace
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Rule
 from shuntwise.checks.run import Checked, run
+from shuntwise.checks.values.slip_explains import RULE as CAUSE
 from shuntwise.diagnostics.diagnostic import Severity
 from shuntwise.network.lower import lower
 from shuntwise.suspects.search import Suspect
@@ -20,13 +21,10 @@ MOST_TRIED = 6
 """So many suspects are gone through with all rules, the likeliest by their figures."""
 
 
-def with_cause(rules: Iterable[Rule], evidence: Evidence, checked: Checked, cause: Rule) -> Checked:
-    """Of the suspects that one is taken that leaves fewest findings; `cause` is the rule that tells it.
-
-    Where that finding is waived nothing is folded.
-    """
+def with_cause(rules: Iterable[Rule], evidence: Evidence, checked: Checked) -> Checked:
+    """Of the suspects that one is taken that leaves fewest findings. Where its finding is waived nothing is folded."""
     rules = tuple(rules)
-    if cause not in rules or any(entry.name == cause.name for entry in checked.not_checked):
+    if CAUSE not in rules or any(entry.name == CAUSE.name for entry in checked.not_checked):
         return checked
     tried = [(suspect, _with(rules, evidence, suspect)) for suspect in evidence.suspects[:MOST_TRIED]]
     if not tried:
@@ -37,10 +35,10 @@ def with_cause(rules: Iterable[Rule], evidence: Evidence, checked: Checked, caus
     if all(finding.severity is Severity.ADVICE for finding in gone):
         return checked
     others = tuple(suspect for suspect, _ in tried if suspect is not best)
-    told = run([cause], replace(evidence, explained=(best, *others)))
+    told = run([CAUSE], replace(evidence, explained=(best, *others)))
     if told.findings:
         gone_now = {id(finding) for finding in gone}
-        findings = [replace(f, cause=cause.name) if id(f) in gone_now else f for f in checked.findings]
+        findings = [replace(f, cause=CAUSE.name) if id(f) in gone_now else f for f in checked.findings]
         return replace(checked, findings=(*told.findings, *findings))
     return replace(checked, waived=(*checked.waived, *told.waived))
 

@@ -12,7 +12,7 @@ from shuntwise.source import Span
 
 ELECTROLYTIC = ("non-polar electrolytic", "polar electrolytic")
 CORED = ("iron core", "ferrite core")
-VOLT_STEPS = (35.0, 50.0, 63.0, 100.0, 160.0, 250.0, 400.0, 630.0)
+VOLT_STEPS = (35.0, 50.0, 63.0, 100.0, 160.0, 250.0, 400.0, 630.0, 1000.0, 1600.0)
 """Voltages in which capacitors for crossovers are sold: common practice, no source."""
 
 STANDARD_STEPS = (1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.3, 7.0, 8.0, 10.0)

@@ -6,6 +6,7 @@ know what a leg should look like.
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Collection, Iterator, Mapping
 from heapq import heapify, heappop, heappush
 
@@ -107,17 +108,21 @@ def dc_path(circuit: Circuit, driver: str) -> tuple[str, ...] | None:
 
 def _across(circuit: Circuit, driver: str) -> Iterator[Edge]:
     """What lies across a driver, or across it and the resistors in a row with it."""
-    ends = {_beyond_resistors(circuit, driver, sign) for sign in "+-"}
+    at: dict[str, list[Edge]] = defaultdict(list)
+    for edge in circuit.edges.values():
+        for net in {edge.plus, edge.minus}:
+            at[net].append(edge)
+    ends = {_beyond_resistors(circuit, at, driver, sign) for sign in "+-"}
     pads = {circuit.pad(driver, sign) for sign in "+-"}
     return (edge for edge in circuit.edges.values() if {edge.plus, edge.minus} in (pads, ends))
 
 
-def _beyond_resistors(circuit: Circuit, driver: str, sign: str) -> str:
-    """The net at the far end of the resistors that are in a row with a driver's pad."""
+def _beyond_resistors(circuit: Circuit, at: Mapping[str, list[Edge]], driver: str, sign: str) -> str:
+    """The net at the far end of the resistors that are in a row with a driver's pad; `at` are the edges of a net."""
     parts = circuit.design.parts
     net, behind = circuit.pad(driver, sign), {driver}
     while True:
-        further = [e for e in circuit.edges.values() if net in (e.plus, e.minus) and e.owner not in behind]
+        further = [edge for edge in at[net] if edge.owner not in behind]
         if len(further) != 1 or further[0].kind != "part" or parts[further[0].owner].kind != "resistor":
             return net
         (edge,) = further

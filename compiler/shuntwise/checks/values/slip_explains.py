@@ -47,7 +47,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shuntwise import units
 from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rated import instance_of, named
 from shuntwise.checks.rule import Confidence, Diagnostic, Label, Rule, Severity, Span
 from shuntwise.model.findings import replace
 from shuntwise.suspects.changes import Change
@@ -59,7 +61,8 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     first, *others = evidence.explained
     change, quantity = first.change, first.change.quantity
     places = sorted((_place(evidence, name) for name in change.owners), key=lambda span: span.start)
-    if quantity is not None and quantity.span.source is evidence.design.source:
+    own = quantity is not None and quantity.span.source is evidence.design.source
+    if quantity is not None and own and instance_of(evidence, change.owners[0]) is None:
         places = [quantity.span]
     span, plain = places[0], quantity is not None and places[0].text == quantity.text
     either = next((other.change for other in others if other.change.owners != change.owners), None)
@@ -71,13 +74,13 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         help=f"look at the part: {change.title}" + (f"; less likely: {either.title}" if either is not None else ""),
         places=[Label(other, "and here") for other in places[1:]],
         fixes=(replace(span, change.text, Confidence.NEEDS_REVIEW),) if plain else (),
-        subjects=change.owners,
+        subjects=named(evidence, *change.owners),
     )
 
 
 def _place(evidence: Evidence, owner: str) -> Span:
     """Where the part is first met: a driver's pad, or the use of the network that a part belongs to."""
-    outer = next((name for name in evidence.design.instance_spans if owner.startswith(f"{name}.")), None)
+    outer = instance_of(evidence, owner)
     if outer is not None:
         return evidence.declared(outer)
     if owner in evidence.design.drivers:
@@ -88,7 +91,9 @@ def _place(evidence: Evidence, owner: str) -> Span:
 def _headline(change: Change) -> str:
     names = " and ".join(f"`{name}`" for name in change.owners)
     if change.quantity is not None:
-        return f"{names} looks slipped: {change.quantity.text}, where {change.text} would do all that is asked for"
+        # Its text may be a formula, or the name of a parameter.
+        now = units.write(change.quantity.value, change.quantity.dimension)
+        return f"{names} looks slipped: {now}, where {change.text} would do all that is asked for"
     if len(change.owners) == 1:
         return f"the leads of {names} look exchanged: the other way round all that is asked for comes out"
     return f"{names} look exchanged: the other way round all that is asked for comes out"
