@@ -127,7 +127,7 @@ def add_rows(root: Path) -> None:
     edit(
         root / "compiler/shuntwise/model/kinds.py",
         ("\nKINDS: dict", f"{ROWS}\nKINDS: dict"),
-        ("CAPACITOR, RESISTOR, LAMP, LINK)}", f"CAPACITOR, RESISTOR, LAMP, LINK, {names})}}"),
+        ("{kind.word: kind for kind in (", f"{{kind.word: kind for kind in ({names}, "),
     )
 
 

@@ -28,16 +28,22 @@ When to ignore it: if old sheets bear the label, and it is not worth a change.
 from __future__ import annotations
 
 import re
+from collections import defaultdict
 from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.rated import named
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
 from shuntwise.model.kinds import KINDS
+from shuntwise.source import Span
 
 _LABEL = re.compile(r"([A-Za-z]{1,2})\d+[a-z]?|([A-Z])[a-z]?")
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    uses: dict[Span, list[str]] = defaultdict(list)
+    for part in evidence.design.parts.values():
+        uses[part.name_span].append(part.label)
     seen = set()
     for part in evidence.design.parts.values():
         local = part.label.rpartition(".")[2]
@@ -55,7 +61,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             label=f"the letter {letters} stands for another kind",
             why="on the board one reads the label, not the list",
             help=f"mend the kind, or use a label such as `{KINDS[part.kind].letters[0]}{local[len(letters) :] or 1}`",
-            subjects=(part.label,),
+            subjects=named(evidence, *uses[part.name_span]),
         )
 
 
