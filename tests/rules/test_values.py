@@ -14,9 +14,10 @@ import pytest
 
 from rules import boxes
 from rules.boxes import changed, found_in
+from shuntwise.api import load_text
 from shuntwise.checks.values.coil_facts_disagree import BROOKS, COPPER, least_resistance
-from shuntwise.checks.values.off_series import E24, E96, nearest_in
 from shuntwise.figures.band import band_places, reference_db
+from shuntwise.model.preferred import E6, E12, E24, E96, nearest_in
 from shuntwise.structure.crossovers import BUTTERWORTH
 
 REFERENCE = Path(__file__).parents[1] / "reference"
@@ -142,6 +143,8 @@ def series(name: str) -> list[float]:
 
 
 def test_series_are_those_of_the_standard() -> None:
+    assert sorted(E6) == sorted(series("E6"))
+    assert sorted(E12) == sorted(series("E12"))
     assert sorted(E24) == series("E24")
     assert sorted(E96) == series("E96")
 
@@ -189,3 +192,19 @@ def test_band_ignores_a_peak_and_a_notch() -> None:
     (first,), (last,) = band_places(level[:, None])
     assert level[first - 1] <= level.max() - 6 < level[first] and last == freq.size - 1
     assert reference_db(level[:, None]) == pytest.approx(0, abs=0.15)
+
+
+@pytest.mark.parametrize(
+    ("part", "severity"),
+    [
+        ("capacitor C1 6.8 uF { 15 % }", "advice"),
+        ("capacitor C1 6.8 uF { 20 % }", "advice"),  # 6.8 is of E6, which is made to 20 %: IEC 60063
+        ("capacitor C1 8.2 uF { 20 % }", "warning"),  # 8.2 is of E12, which is made to 10 %
+        ("capacitor C1 6.8 uF { 25 % }", "warning"),
+        ("capacitor C1 8.2 uF { 20 %, non-polar electrolytic }", None),
+    ],
+)
+def test_a_tolerance_that_no_part_of_such_a_value_has_is_a_warning(part: str, severity: str | None) -> None:
+    text = f"driver tweeter 8 ohm\n{part}\nleg tweeter {{\n  input+ -- C1 -- tweeter+\n  tweeter- -- return\n}}\n"
+    found = [f.severity.value for f in load_text(text).findings if f.name == "tolerance-wide"]
+    assert found == ([severity] if severity else [])

@@ -30,24 +30,16 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from math import floor, log10
 
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
 from shuntwise.model.design import Part
 from shuntwise.model.findings import replace
-
-_E12 = (1.0, 1.2, 1.5, 1.8, 2.2, 2.7, 3.3, 3.9, 4.7, 5.6, 6.8, 8.2)
-E24: tuple[float, ...] = (*_E12, 1.1, 1.3, 1.6, 2.0, 2.4, 3.0, 3.6, 4.3, 5.1, 6.2, 7.5, 9.1)
-E96: tuple[float, ...] = tuple(round(10 ** (step / 96), 2) for step in range(96))
-"""One decade of each series, IEC 60063."""
+from shuntwise.model.preferred import E24, E96, is_in, nearest_in
 
 CLOSE = 0.02
 """Parts of this tolerance and closer are made in E96 as well."""
-
-SAME = 1e-3
-"""Values that differ by less are one: a typed value has two or three digits."""
 
 MOST_DIGITS = 3
 """A value with more significant digits was measured or worked out: no part bears so many."""
@@ -60,10 +52,9 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         if part.kind not in ("capacitor", "resistor") or part.value is None or not part.fitted or not _typed(part):
             continue
         series = E24 + E96 if part.get("tolerance", 1.0) <= CLOSE else E24
-        nearest = nearest_in(series, part.value.value)
-        if abs(nearest / part.value.value - 1) < SAME:
+        if is_in(series, part.value.value):
             continue
-        shown = units.write(nearest, part.value.dimension)
+        shown = units.write(nearest_in(series, part.value.value), part.value.dimension)
         yield RULE.finding(
             part.value.span,
             f"no {part.kind} is made of {part.value.text}",
@@ -73,13 +64,6 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             fixes=(replace(part.value.span, shown),),
             subjects=(part.label,),
         )
-
-
-def nearest_in(series: tuple[float, ...], value: float) -> float:
-    """The nearest value, by ratio, in any decade of a series."""
-    decade = 10.0 ** floor(log10(value))
-    candidates = [number * decade * shift for number in series for shift in (0.1, 1.0, 10.0)]
-    return min(candidates, key=lambda candidate: abs(log10(candidate / value)))
 
 
 def _typed(part: Part) -> bool:

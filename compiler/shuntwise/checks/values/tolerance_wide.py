@@ -2,7 +2,8 @@
 
 What it finds: a part whose stated tolerance is beyond what parts of its construction usually have: 10 % for
 coils, film capacitors and resistors, 20 % for electrolytic capacitors, 30 % for lamps. A limit for this finding is
-that of the first group; the other two move with it.
+that of the first group; the other two move with it. From twice as much it is a warning, unless the part is a capacitor
+or resistor of 20 % whose value is one of the series E6, which is made to that tolerance (IEC 60063).
 
 Why it matters: a wide tolerance moves corners and levels from box to box; and a figure that no shop sells is most
 often a slip of the finger.
@@ -36,11 +37,15 @@ from collections.abc import Iterator
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.model.design import Part
+from shuntwise.model.preferred import E6, is_in
 from shuntwise.units import PLAIN
 
 USUAL = 0.10
 WIDER = {"non-polar electrolytic": 0.20, "polar electrolytic": 0.20}
 LAMP = 0.30
+
+COARSEST = 0.20
+"""The tolerance that the series E6 is for: IEC 60063."""
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -53,11 +58,18 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             yield RULE.finding(
                 tolerance.span,
                 f"{100 * tolerance.value:.3g} % is a wide tolerance for `{part.label}`",
+                severity=Severity.WARNING if _is_odd(part, tolerance.value, usual) else Severity.ADVICE,
                 label=f"such parts usually have {100 * usual:.3g} % or less",
                 why="corners and levels stray with it from box to box, and it may be a slip of the finger",
                 help="check the figure on the part, or choose one with a closer tolerance",
                 subjects=(part.label,),
             )
+
+
+def _is_odd(part: Part, tolerance: float, usual: float) -> bool:
+    """Is it twice the usual, and not what a part of such a value may be sold with?"""
+    made_so = part.kind in ("capacitor", "resistor") and part.value is not None and is_in(E6, part.value.value)
+    return tolerance >= 2 * usual * (1 - 1e-9) and not (made_so and tolerance <= COARSEST * (1 + 1e-9))
 
 
 def _usual(part: Part) -> float:
