@@ -8,12 +8,14 @@ complains of its absence. Refuses to judge the result: that is what checks are f
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
+from dataclasses import replace
+from functools import cached_property
 
-from shuntwise.diagnostics.diagnostic import Diagnostic, Label, Severity
+from shuntwise.diagnostics.diagnostic import Diagnostic, Edit, Fix, Label, Severity
 from shuntwise.graph.circuit import Attachment, Circuit, Edge, Net, OwnerKind, Wire, point_of
 from shuntwise.graph.topology import DisjointSets
-from shuntwise.model.design import Design, NodeStop, ParallelStop, PartStop, Stop
+from shuntwise.model.design import Design, NodeStop, ParallelStop, Part, PartStop, Stop, all_stops
 from shuntwise.model.kinds import KINDS
 from shuntwise.model.wiring import RETURN_WORDS, might_be
 from shuntwise.source import Span
@@ -25,7 +27,7 @@ def connect(design: Design) -> tuple[Circuit, tuple[Diagnostic, ...]]:
     for walk in design.walks:
         joining.chain(walk.stops, walk.leg)
     joining.links()
-    return joining.circuit(), tuple(joining.diagnostics)
+    return joining.circuit(), tuple(joining.with_meant(finding) for finding in joining.diagnostics)
 
 
 class _Joining:
@@ -116,6 +118,31 @@ class _Joining:
         self.note(stop.owner, stop.span, leg)
         return point_of(stop.owner, stop.into), point_of(stop.owner, stop.out_of)
 
+    def with_meant(self, twice: Diagnostic) -> Diagnostic:
+        """What a part was perhaps named instead of, where only one stands in no walk."""
+        if len(self.unwalked) != 1:
+            return twice
+        (other,) = self.unwalked
+        return replace(
+            twice,
+            help=f"`{other}` stands in no walk: if it belongs at one of the two places, write `{other}` there",
+            fixes=tuple(
+                Fix(f"write `{other}` at the {place} place", (Edit(span, other),))
+                for place, span in (("second", twice.span), ("first", twice.places[0].span))
+            ),
+            subjects=(*twice.subjects, other),
+        )
+
+    @cached_property
+    def unwalked(self) -> tuple[str, ...]:
+        """The parts of the design's own that walks go neither through nor to, where one is walked through twice."""
+        own = [part for part in self.design.parts.values() if part.fitted and "." not in part.label]
+        return tuple(part.label for part in own if self.repeated and not self.spans_of(part))
+
+    def spans_of(self, part: Part) -> list[Span]:
+        names = (part.label, *(point_of(part.label, terminal) for terminal in KINDS[part.kind].terminals))
+        return [span for name in names for span in self.spans.get(name, ())]
+
     def parallel(self, stop: ParallelStop, leg: int | None) -> tuple[str | None, str | None]:
         self.group_count += 1
         ends = (f"({self.group_count}", f"{self.group_count})")
@@ -125,7 +152,7 @@ class _Joining:
                     self.doubt(end)
                 else:
                     self.join(end, point, stop.span)
-        self.groups.append(frozenset(_parts(stop)))
+        self.groups.append(frozenset(inner.owner for inner in all_stops((stop,)) if isinstance(inner, PartStop)))
         return ends
 
     def doubt(self, point: str | None) -> None:
@@ -174,7 +201,7 @@ class _Joining:
             spans={owner: tuple(spans) for owner, spans in self.spans.items()},
             leg_of={owner: frozenset(legs) for owner, legs in self.legs.items()},
             doubtful=frozenset(net_of[point] for point in doubtful),
-            meant=design.meant | {name for label in self.repeated for name in might_be(label, design.parts)},
+            meant=design.meant.union(self.unwalked, *(tuple(might_be(label, design.parts)) for label in self.repeated)),
         )
 
     def net(self, points: list[str], taken: dict[str, Net]) -> Net:
@@ -232,15 +259,6 @@ class _Joining:
                 for section, terminals in kind.sections.items():
                     add(part.label, "part", terminals, section)
         return edges
-
-
-def _parts(stop: ParallelStop) -> Iterator[str]:
-    for chain in stop.chains:
-        for inner in chain:
-            if isinstance(inner, PartStop):
-                yield inner.owner
-            elif isinstance(inner, ParallelStop):
-                yield from _parts(inner)
 
 
 def _owner(point: str, attachments: dict[str, Attachment]) -> str:

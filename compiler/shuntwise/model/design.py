@@ -6,7 +6,7 @@ are joined electrically: it holds walks, not nets.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 
 from shuntwise.model.kinds import PROGRAMMES
@@ -152,6 +152,15 @@ class UnknownStop:
 Stop = NodeStop | PartStop | ParallelStop | UnknownStop
 
 
+def all_stops(stops: Iterable[Stop]) -> Iterator[Stop]:
+    """The stops in order, those of chains side by side included."""
+    for stop in stops:
+        yield stop
+        if isinstance(stop, ParallelStop):
+            for chain in stop.chains:
+                yield from all_stops(chain)
+
+
 @dataclass(frozen=True)
 class Walk:
     """Stops in order. `leg` is the index of its leg in the design, or None inside a network."""
@@ -213,8 +222,8 @@ class VariantName:
 class Design:
     """One design, or one variant of it.
 
-    `instances` maps a used network's name to its ports' points, in order, and `network_of` to the
-    name of its network. `doubtful` are words from
+    `instances` maps a used network's name to its ports' points, in order, and `network_of` to the name of its network.
+    `values` are the plain numbers that have names: `let`s, and what used networks are given. `doubtful` are words from
     lost text: nothing is said about the absence of what bears such a name. `meant` are names for which a
     station that had to be refused may stand: nothing is said of what they leave open. `lost_wiring` is true when
     a walk could not be read whole; `unread` when a whole file is missing, which may have held anything.
@@ -239,6 +248,7 @@ class Design:
     instances: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     network_of: Mapping[str, str] = field(default_factory=dict)
     instance_spans: Mapping[str, Span] = field(default_factory=dict)
+    values: Mapping[str, Quantity] = field(default_factory=dict)
     doubtful: frozenset[str] = frozenset()
     meant: frozenset[str] = frozenset()
     lost_wiring: bool = False

@@ -7,6 +7,7 @@ keeps the others. Refuses to know what is joined to what.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
@@ -17,10 +18,11 @@ from shuntwise.model.changes import Changes
 from shuntwise.model.components import read_amplifier, read_driver, read_part
 from shuntwise.model.coupling import kept_couplings, read_couplings
 from shuntwise.model.declarations import Declarations, declare
-from shuntwise.model.design import Design, Driver, Leg, Terminals, VariantName
+from shuntwise.model.design import Design, Driver, Leg, Quantity, Terminals, VariantName
 from shuntwise.model.evaluate import Scope
 from shuntwise.model.include import Collected
 from shuntwise.model.intent import read_expectations, read_limits, read_waivers
+from shuntwise.model.repeated import together
 from shuntwise.model.uses import Uses
 from shuntwise.model.wiring import RETURN_WORDS, Place, resolve_walks
 from shuntwise.syntax import tree as t
@@ -108,12 +110,19 @@ def resolve(
         instances=uses.instances,
         network_of=uses.network_of,
         instance_spans=uses.instance_spans,
+        values=_plain({**{name: scope.known.get(name) for name in d.lets}, **uses.arguments}),
         doubtful=doubtful,
         meant=frozenset().union(*(wiring.meant for wiring in wirings)),
         lost_wiring=d.stray_walks or bool(collected.lost) or any(wiring.lost for wiring in wirings),
         unread=isinstance(doubtful, AnyName),
     )
-    return design, tuple(diagnostics)
+    return design, together(diagnostics)
+
+
+def _plain(values: Mapping[str, Quantity | None]) -> dict[str, Quantity]:
+    """Those that are written as one number, in the text of the design or of what it includes."""
+    written = {name: value for name, value in values.items() if value is not None}
+    return {name: value for name, value in written.items() if re.fullmatch(r"[\d.]+ ?[^\W\d_]*", value.text)}
 
 
 class AnyName(frozenset[str]):

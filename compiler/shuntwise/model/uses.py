@@ -32,7 +32,8 @@ DEEPEST_NETWORKS = 20
 @dataclass
 class Uses:
     """What has been put in so far. `parts` are those of the design as well, `doubtful` the words of which nothing is
-    said; `instances` are the ports of each use, `parameters` what `set` may name, `wirings` one for each use.
+    said; `instances` are the ports of each use, `parameters` what `set` may name, `arguments` what they
+    are, `wirings` one for each use.
     """
 
     networks: Mapping[str, t.NetworkDecl]
@@ -45,6 +46,7 @@ class Uses:
     network_of: dict[str, str] = field(default_factory=dict)
     instance_spans: dict[str, Span] = field(default_factory=dict)
     parameters: list[str] = field(default_factory=list)
+    arguments: dict[str, Quantity] = field(default_factory=dict)
     wirings: list[Wiring] = field(default_factory=list)
     seen_networks: set[str] = field(default_factory=set)
 
@@ -99,6 +101,7 @@ class Uses:
             self.diagnostics.extend(said)
         self.doubtful |= inner.stray_words
         values = self._arguments(use, label, network, inner, scope)
+        self.arguments |= {f"{label}.{name}": value for name, value in values.items()}
         lets: dict[str, t.Expr | Quantity] = {**{name: let.value for name, let in inner.lets.items()}, **values}
         unset = frozenset(param.name.text for param in network.params) - frozenset(values)
         local = Scope(

@@ -83,7 +83,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                 label="no amplifier feeds these posts",
                 why="what is wired to them stays silent",
                 help=f"fit the links{left_out}, or declare `input {pair.name}` if an amplifier of its own feeds it",
-                subjects=(pair.name,),
+                subjects=(pair.name, *omitted),
             )
 
 

@@ -26,7 +26,7 @@ When to ignore it: never.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Set
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.faults.account import misplaced_joints, other_pad
@@ -44,12 +44,10 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         if end.kind != "driver-one-lead" or only is None:
             continue
         other = other_pad(only.point)
-        wrong = [
-            wire for wire in misplaced if other in (wire.first, wire.second) and returns & {wire.first, wire.second}
-        ]
+        wrong = _at_the_wrong_pad(misplaced, other, returns)
         partner = end.partner
         if wrong:
-            help_text = f"`{other}` is joined to the return as well: write `{only.point}` there"
+            help_text = f"`{other}` is joined to both sides: write `{only.point}` here"
         elif end.omitted:
             help_text = f"`{end.omitted[0]}` is left out, so nothing leads here: wire `{only.point}` past it"
         elif partner is not None:
@@ -68,6 +66,16 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             fixes=_move(wrong[0], other, only.point) if wrong else (),
             subjects=(only.owner, *([partner.attachment.owner] if partner and partner.attachment else [])),
         )
+
+
+def _at_the_wrong_pad(joints: Iterable[Wire], pad: str, returns: Set[str]) -> list[Wire]:
+    """Of the joints at the pad that is wired, one of which leads to the return, those that belong to the other pad.
+
+    The one at the return belongs to the minus, another to the plus.
+    """
+    here = sorted((wire for wire in joints if pad in (wire.first, wire.second)), key=lambda wire: wire.span.start)
+    back = [wire for wire in here if returns & {wire.first, wire.second}]
+    return back if pad.endswith("+") else [wire for wire in here if wire not in back] if back else []
 
 
 def _move(wire: Wire, wrong: str, right: str) -> tuple[Fix, ...]:

@@ -34,6 +34,9 @@ from collections.abc import Iterator
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
 from shuntwise.model.design import Driver
+from shuntwise.model.findings import replace
+from shuntwise.model.kinds import ROLES
+from shuntwise.syntax.words import nearest
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -46,13 +49,18 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             missing.append("role")
             help_text.append("say `role woofer`, `role mid` or `role tweeter` in its braces")
         if missing:
+            near = nearest(driver.name, ROLES) if driver.role is None else None
+            if near is not None:
+                help_text.insert(0, f"if it is a slip of the pen, write `{near}`")
             yield RULE.finding(
                 driver.name_span,
-                f"the driver `{driver.name}` has no {' and no '.join(missing)}",
+                f"the driver `{driver.name}` has no {' and no '.join(missing)}"
+                + (f": is it the `{near}`?" if near is not None else ""),
                 label="a driver says what it is",
                 why="without it most checks of this driver cannot be made",
                 help="; ".join(help_text),
-                subjects=(driver.name,),
+                fixes=(replace(driver.name_span, near),) if near is not None else (),
+                subjects=(driver.name, *((near,) if near is not None else ())),
             )
 
 
