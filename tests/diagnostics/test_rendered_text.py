@@ -250,3 +250,35 @@ def test_pile_of_combining_marks_is_cut_down() -> None:
 
 def test_combining_mark_at_the_start_does_not_touch_the_frame() -> None:
     assert visible("\u0301a") == "<U+0301>a"
+
+
+def lacking(name: str, owner: str, *missing: str, severity: Severity = Severity.WARNING) -> Diagnostic:
+    span = Span(Source("box.shunt", "coil"), 0, 1)
+    return Diagnostic(name, severity, f"`{owner}` does not say it", span, subjects=(owner,), missing=missing)
+
+
+def test_what_is_not_stated_is_one_list() -> None:
+    """Twelve findings on missing data hide the one that matters; each thing is told once, with all that lack it."""
+    listed = [
+        lacking("rating-missing", "L1", "DC resistance"),
+        lacking("rating-missing", "C1", "rated volts"),
+        lacking("rating-missing", "L2", "DC resistance"),
+        lacking("tolerance-missing", "L1", "tolerance", severity=Severity.ADVICE),
+    ]
+    shown = render_text(listed)
+    assert shown.startswith("warning: what is not stated is not judged  [rating-missing, tolerance-missing]\n")
+    assert "= DC resistance: `L1`, `L2`\n  = rated volts: `C1`\n  = tolerance: `L1`\n" in shown
+    assert shown.endswith("3 warnings, 1 piece of advice\n")
+    assert "does not say it" not in shown
+
+
+def test_a_single_thing_that_is_not_stated_is_told_in_full() -> None:
+    assert "`L1` does not say it" in render_text([lacking("rating-missing", "L1", "DC resistance")])
+
+
+def test_what_could_not_run_is_one_line_if_its_names_are_not_asked_for() -> None:
+    entries = [NotChecked("a", "the `wire`"), NotChecked("b", "an amplifier"), NotChecked("c", "an amplifier")]
+    assert "not checked: for want of the `wire` (1); an amplifier (2)  [3 checks]\n" in render_text(
+        [], entries, unrun=False
+    )
+    assert "not checked: the `wire`  [a]\n" in render_text([], entries)

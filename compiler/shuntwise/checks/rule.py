@@ -70,6 +70,7 @@ class Rule:
         places: Iterable[Label] = (),
         fixes: Iterable[Fix] = (),
         subjects: Iterable[str] = (),
+        missing: Iterable[str] = (),
     ) -> Diagnostic:
         """A finding of this rule, of its usual severity unless said otherwise."""
         return Diagnostic(
@@ -83,6 +84,7 @@ class Rule:
             tuple(places),
             tuple(fixes),
             tuple(subjects),
+            missing=tuple(missing),
         )
 
     def limit(self, evidence: Evidence) -> float:

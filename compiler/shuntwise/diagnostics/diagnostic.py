@@ -61,7 +61,8 @@ class Diagnostic:
     `label` says what is at `span`. `why` gives the reason to care, `help` the change to make.
     `subjects` are the parts, drivers and nodes that it is about: a waiver names one of them.
     `variant` is set when the finding arises only in that variant of the design. `cause` is the name of the finding
-    that this one follows from, and under which it is told.
+    that this one follows from, and under which it is told. `missing` is what its first subject does not state, each in
+    a word or two: where much is missing it is told in one list.
     """
 
     name: str
@@ -76,6 +77,7 @@ class Diagnostic:
     subjects: tuple[str, ...] = ()
     variant: str | None = None
     cause: str | None = None
+    missing: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -7,7 +7,7 @@ holds. It refuses to know whether there is a terminal: the caller says how wide 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from shuntwise.diagnostics.diagnostic import Diagnostic, Fix, NotChecked, Severity
 from shuntwise.diagnostics.excerpt import Frame, draw_change, draw_span, last_line
@@ -26,19 +26,26 @@ def render_text(
     """All findings in the order given, then the checks that could not run, then a summary line.
 
     Lines are at most `width` cells (below 40 counts as 40); only the `file:line:column` lines are never
-    broken, so that an editor can follow them. Where several checks lack the same, their names and what they are about
-    are given only if `unrun` is set. The text ends with a line end.
+    broken, so that an editor can follow them. What is not stated is one list where it is much. The names of checks that
+    could not run, and what they are about, are given only if `unrun` is set. The text ends with a line end.
     """
     width = max(width, 40)
     paint = painter(colour)
     under = _under_causes(diagnostics)
     folded = {id(follows) for those in under.values() for follows in those}
+    lists = _lists(diagnostic for diagnostic in diagnostics if id(diagnostic) not in folded)
+    folded |= {id(diagnostic) for listed in lists for diagnostic in listed}
     blocks = [
         _diagnostic(diagnostic, under.get(id(diagnostic), ()), width, paint)
         for diagnostic in diagnostics
         if id(diagnostic) not in folded
     ]
-    blocks += [_not_checked(lacks, entries, unrun, width, paint) for lacks, entries in _by_lack(not_checked).items()]
+    blocks += [_missing(listed, width, paint) for listed in lists]
+    lacking = _by_lack(not_checked)
+    if unrun or len(lacking) < 2:
+        blocks += [_not_checked(lacks, entries, unrun, width, paint) for lacks, entries in lacking.items()]
+    else:
+        blocks.append(_not_checked_in_short(lacking, width, paint))
     blocks.append([paint("strong", line) for line in wrap(summary(diagnostics, not_checked), width)])
     return "\n\n".join("\n".join(block) for block in blocks) + "\n"
 
@@ -70,6 +77,41 @@ def _under_causes(diagnostics: Sequence[Diagnostic]) -> dict[int, list[Diagnosti
     return under
 
 
+MOST_MISSING = 2
+"""So many findings on what is not stated in one file are told one by one; more are told in a list."""
+
+
+def _lists(diagnostics: Iterable[Diagnostic]) -> list[list[Diagnostic]]:
+    """The findings on what is not stated, by file and variant, where they are many."""
+    by_file: dict[tuple[str, str | None], list[Diagnostic]] = {}
+    for diagnostic in diagnostics:
+        if diagnostic.missing:
+            by_file.setdefault((diagnostic.span.source.name, diagnostic.variant), []).append(diagnostic)
+    return [listed for listed in by_file.values() if len(listed) > MOST_MISSING]
+
+
+def _missing(listed: Sequence[Diagnostic], width: int, paint: Paint) -> list[str]:
+    """What is not stated, each with all that do not state it."""
+    frame = Frame(1, width, paint)
+    first = listed[0]
+    severity = next(s for s in Severity if any(diagnostic.severity is s for diagnostic in listed)).value
+    names = ", ".join(dict.fromkeys(diagnostic.name for diagnostic in listed))
+    lines = _headed(severity, "what is not stated is not judged", names, width, paint)
+    lines.append(_place(first.span, paint))
+    owners: dict[str, list[str]] = {}
+    for diagnostic in listed:
+        for what in diagnostic.missing:
+            owners.setdefault(what, []).append(f"`{diagnostic.subjects[0]}`")
+    for what, those in owners.items():
+        lines += _note(frame, what, ", ".join(dict.fromkeys(those)))
+    lines += _note(
+        frame, "help", "state it behind the name, in braces; `shuntwise explain NAME` shows how for each of these"
+    )
+    if first.variant is not None:
+        lines += _note(frame, "in variant", f"`{first.variant}`")
+    return lines
+
+
 def _diagnostic(diagnostic: Diagnostic, follows: Iterable[Diagnostic], width: int, paint: Paint) -> list[str]:
     spans = [diagnostic.span, *(place.span for place in diagnostic.places)]
     spans += [edit.span for fix in diagnostic.fixes for edit in fix.edits]
@@ -84,7 +126,7 @@ def _diagnostic(diagnostic: Diagnostic, follows: Iterable[Diagnostic], width: in
     for key, text in (("why", diagnostic.why), ("help", diagnostic.help)):
         if text:
             lines += _note(frame, key, text)
-    also = "; ".join(f"{one.headline} [{one.name}]" for one in follows)
+    also = "; ".join(dict.fromkeys(f"{one.headline} [{one.name}]" for one in follows))
     if also:
         lines += _note(frame, "also", also)
     if diagnostic.variant is not None:
@@ -116,6 +158,13 @@ def _not_checked(lacks: str, entries: Sequence[NotChecked], unrun: bool, width: 
     if subjects:
         lines += _note(frame, "about", ", ".join(f"`{subject}`" for subject in subjects))
     return lines
+
+
+def _not_checked_in_short(lacking: Mapping[str, Sequence[NotChecked]], width: int, paint: Paint) -> list[str]:
+    """All that is lacking in one sentence, with the numbers of checks that lack it."""
+    counted = [f"{lacks} ({len({entry.name for entry in entries})})" for lacks, entries in lacking.items()]
+    checks = len({entry.name for entries in lacking.values() for entry in entries})
+    return _headed("not checked", "for want of " + "; ".join(counted), f"{checks} checks", width, paint)
 
 
 def _headed(style: str, headline: str, name: str, width: int, paint: Paint) -> list[str]:

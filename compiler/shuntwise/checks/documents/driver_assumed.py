@@ -62,6 +62,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
             why="the voice coil's inductance and the resonance move corners, load and heat",
             help="give re, le, fs, qms and qes from its data sheet, or a measured impedance",
             subjects=(driver.name,),
+            missing=("impedance",),
         )
 
 

@@ -53,7 +53,7 @@ from shuntwise.model.kinds import KINDS, TOLERANCE
 
 WORDS = {
     "dcr": "its DC resistance",
-    "current": "the current that its core bears",
+    "current": "its rated current",
     "voltage": "its rated volts",
     "power": "its rated watts",
 }
@@ -67,16 +67,19 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         asked = {name: example for name, example in KINDS[part.kind].asked.items() if name != TOLERANCE.name}
         if part.construction in CORED:
             asked["current"] = "12 A"
-        yield from _missing(evidence, part, part.label, asked)
+        words = {**WORDS, "current": "the current that its core bears"} if part.construction in CORED else WORDS
+        yield from _missing(evidence, part, part.label, asked, words)
     for driver in evidence.drivers():
-        yield from _missing(evidence, driver, driver.name, {"power": "20 W"})
+        yield from _missing(evidence, driver, driver.name, {"power": "20 W"}, WORDS)
 
 
-def _missing(evidence: Evidence, item: Part | Driver, owner: str, asked: Mapping[str, str]) -> Iterator[Diagnostic]:
+def _missing(
+    evidence: Evidence, item: Part | Driver, owner: str, asked: Mapping[str, str], words: Mapping[str, str]
+) -> Iterator[Diagnostic]:
     missing = [attribute for attribute in asked if attribute not in item.quantities]
     if not missing or item.refused:  # what is missing may be what could not be read
         return
-    what = " and ".join(WORDS.get(attribute, f"its `{attribute}`") for attribute in missing)
+    what = " and ".join(words.get(attribute, f"its `{attribute}`") for attribute in missing)
     example = ", ".join(asked[attribute] for attribute in missing)
     yield RULE.finding(
         rated_at(evidence, item),
@@ -85,6 +88,7 @@ def _missing(evidence: Evidence, item: Part | Driver, owner: str, asked: Mapping
         why="what it bears at the amplifier is compared with nothing",
         help=f"write it among its attributes, such as `{{ {example} }}`",
         subjects=named(evidence, owner),
+        missing=[words.get(attribute, attribute).removeprefix("its ") for attribute in missing],
     )
 
 

@@ -65,6 +65,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
             why="the windows of the check sheet and the spread of a batch come from the tolerances",
             help=f"write it among its attributes, such as `{{ {example} }}`",
             subjects=named(evidence, part.label),
+            missing=("tolerance",),
         )
 
 
