@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.folding import with_cause
 from shuntwise.checks.idle_waivers import idle_waivers
-from shuntwise.checks.registry import CATALOGUE, RANK, RULES
+from shuntwise.checks.registry import CATALOGUE, CAUSES, RANK, RULES
 from shuntwise.checks.run import Checked, run
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
 from shuntwise.graph.circuit import Circuit
@@ -67,24 +67,37 @@ def compile_variant(
     design, resolved = resolve(collected, variant=variant, settings=settings, catalogue=CATALOGUE)
     circuit, connected = connect(design)
     lowered = lower(circuit)
-    evidence = Evidence(design, circuit, lowered)
-    checked = with_cause(RULES.values(), evidence, run(RULES.values(), evidence))
+
+    def restated(name: str, value: str) -> Circuit | None:
+        """The circuit with one named value otherwise."""
+        tree, wrong = parse(Source("trial", f"set {name} = {value}\n"))
+        tried = [entry for entry in tree.entries if isinstance(entry, Set)]
+        if wrong or len(tried) != 1:
+            return None
+        other, _ = resolve(collected, variant=variant, settings=(*settings, *tried), catalogue=CATALOGUE)
+        return connect(other)[0]
+
+    evidence = Evidence(design, circuit, lowered, restated=restated)
+    checked = with_cause(RULES.values(), CAUSES, evidence, run(RULES.values(), evidence))
     findings = (*said, *resolved, *connected, *checked.findings, *idle_waivers(design, checked))
     texts = tuple(source.text for source in collected.sources)
     return Compilation(texts, design, circuit, lowered, in_order(findings), checked.waived, checked.not_checked)
 
 
 def compile_all(collected: Collected, said: Sequence[Diagnostic] = ()) -> tuple[Compilation, ...]:
-    """The design and each of its variants. A finding that the design itself has is not repeated for a variant."""
+    """The design and each of its variants. What is told of the design itself is not told of a variant again, though
+    its figures may be others, unless it is graver there.
+    """
     base = compile_variant(collected, said)
-    known = {_identity(finding) for finding in base.findings}
+    known = {_told(finding) for finding in base.findings}
     unchecked = set(base.not_checked)
     results = [base]
     for name in variant_names(collected):
         result = compile_variant(collected, variant=name)
-        own = tuple(replace(f, variant=name) for f in result.findings if _identity(f) not in known)
+        fresh = [finding for finding in result.findings if _told(finding) not in known]
+        own = tuple(replace(finding, variant=name) for finding in _under(base.findings, fresh))
         not_checked = tuple(entry for entry in result.not_checked if entry not in unchecked)
-        known |= {_identity(finding) for finding in own}
+        known |= {_told(finding) for finding in own}
         results.append(replace(result, findings=own, not_checked=not_checked))
     return tuple(results)
 
@@ -98,6 +111,23 @@ def in_order(findings: Sequence[Diagnostic]) -> tuple[Diagnostic, ...]:
         return RANK[finding.name], span.source.name, span.start, span.end, finding.name
 
     return tuple(sorted(unique.values(), key=place))
+
+
+def _under(told: Sequence[Diagnostic], fresh: Sequence[Diagnostic]) -> tuple[Diagnostic, ...]:
+    """What a variant adds, told under a finding of the design itself where that names the part that is the cause."""
+    causes = {finding.cause for finding in fresh}
+    under: dict[str, str] = {}
+    for head in fresh:
+        base = next((f for f in told if f.cause is None and f.subjects == head.subjects), None)
+        if head.name in causes and base is not None and base.severity is not Severity.ADVICE:
+            under[head.name] = base.name
+    return tuple(replace(finding, cause=under.get(finding.cause or finding.name, finding.cause)) for finding in fresh)
+
+
+def _told(finding: Diagnostic) -> tuple[str, Severity, str, int, int, tuple[str, ...]]:
+    """What a finding says, figures apart."""
+    span = finding.span
+    return finding.name, finding.severity, span.source.name, span.start, span.end, finding.subjects
 
 
 def _identity(finding: Diagnostic) -> tuple[str, str, int, int, str]:

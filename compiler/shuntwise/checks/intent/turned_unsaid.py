@@ -56,14 +56,14 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             continue
         if stated & {*names(lower, upper)} or not all(evidence.orders(lower, upper)):
             continue
-        turned = upper if upper.turned else lower
+        turned, other = (upper, lower) if upper.turned else (lower, upper)
         yield RULE.finding(
             evidence.place(turned.hot_pad),
             f"`{turned.driver.name}` is turned round, and nothing says why",
             label="its minus faces the amplifier",
             why="these filters leave it open which way is right, so it looks the same as two leads exchanged",
             help=f"if it is meant, state it: `expect polarity of {turned.driver.name} reversed`",
-            subjects=(turned.driver.name,),
+            subjects=names(turned, other),
         )
 
 

@@ -1,11 +1,11 @@
 """One slip would explain why the circuit does not do what it must.
 
-What it finds: where an `expect` line is not met and the circuit itself draws no error or warning: the one value that a
-power of ten would put right, the two parts that belong in each other's place, or the driver that is to be turned
-round, so that every `expect` line comes out and the load is not below the amplifier's least. Each such change is
-solved. Of several the one is named that leaves fewest other findings and brings the figures nearest to the middles of
-their windows; a plain value is preferred to parts exchanged. Findings that vanish with it are told under it, in one
-line.
+What it finds: where an `expect` line is not met, or findings name a part: the one value that a power of ten would put
+right, the node that a walk should touch instead, the two parts that belong in each other's place, the parts that belong
+in a row, or the driver that is to be turned round, so that every `expect` line comes out and the load is not below the
+amplifier's least. Each such change is solved. Of several the one is named that leaves fewest other findings and brings
+the figures nearest to the middles of their windows; a plain value is preferred to another node, and that to parts
+exchanged. Findings that vanish with it are told under it, in one line.
 
 Why it matters: a slipped part shows far from where it is: in a crossing, in a level, in the load.
 
@@ -52,7 +52,7 @@ from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import instance_of, named
 from shuntwise.checks.rule import Confidence, Diagnostic, Label, Rule, Severity, Span
 from shuntwise.model.findings import replace
-from shuntwise.suspects.changes import Change
+from shuntwise.suspects.change import Change
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -62,15 +62,22 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     change, quantity = first.change, first.change.quantity
     places = sorted((_place(evidence, name) for name in change.owners), key=lambda span: span.start)
     own = quantity is not None and quantity.span.source is evidence.design.source
-    if quantity is not None and own and instance_of(evidence, change.owners[0]) is None:
+    named_value = change.owners[0] in evidence.design.values
+    if quantity is not None and own and (named_value or instance_of(evidence, change.owners[0]) is None):
         places = [quantity.span]
-    span, plain = places[0], quantity is not None and places[0].text == quantity.text
+    if change.span is not None and change.span.source is evidence.design.source:
+        places = [change.span]
+    span = places[0]
+    written = change.span.text if change.span is not None else quantity.text if quantity is not None else None
+    plain = bool(change.text) and span.text == written
     either = next((other.change for other in others if other.change.owners != change.owners), None)
     yield RULE.finding(
         span,
         _headline(change),
         label="one slip here would explain what follows",
-        why="solved with this one thing put right, everything that the design asks for comes out",
+        why="solved with this one thing put right, everything that the design asks for comes out"
+        if not evidence.asked_met
+        else "solved with this one thing put right, nothing of what is told here is left",
         help=f"look at the part: {change.title}" + (f"; less likely: {either.title}" if either is not None else ""),
         places=[Label(other, "and here") for other in places[1:]],
         fixes=(replace(span, change.text, Confidence.NEEDS_REVIEW),) if plain else (),
@@ -90,13 +97,20 @@ def _place(evidence: Evidence, owner: str) -> Span:
 
 def _headline(change: Change) -> str:
     names = " and ".join(f"`{name}`" for name in change.owners)
-    if change.quantity is not None:
-        # Its text may be a formula, or the name of a parameter.
-        now = units.write(change.quantity.value, change.quantity.dimension)
-        return f"{names} looks slipped: {now}, where {change.text} would do all that is asked for"
-    if len(change.owners) == 1:
-        return f"the leads of {names} look exchanged: the other way round all that is asked for comes out"
-    return f"{names} look exchanged: the other way round all that is asked for comes out"
+    look = "look" if len(change.owners) > 1 else "looks"
+    match change.manner:
+        case "turned":
+            return f"the leads of {names} look exchanged: the other way round all that is asked for comes out"
+        case "exchanged":
+            return f"{names} look exchanged: the other way round all that is asked for comes out"
+        case "elsewhere":
+            return f"{names} {look} wired to the wrong place: {change.title}, and all that is asked for comes out"
+        case "arranged":
+            return f"{names} {look} wired the wrong way: {change.title}, and all that is asked for comes out"
+    assert change.quantity is not None
+    # Its text may be a formula, or the name of a parameter.
+    now = units.write(change.quantity.value, change.quantity.dimension)
+    return f"{names} {look} slipped: {now}, where {change.text} would do all that is asked for"
 
 
-RULE = Rule("slip-explains", Severity.WARNING, "settled", check)
+RULE = Rule("slip-explains", Severity.WARNING, "network", check)
