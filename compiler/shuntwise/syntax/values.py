@@ -20,12 +20,11 @@ _LETTER_OF = {units.HENRY: "L", units.FARAD: "C", units.OHM: "R"}
 
 def in_walk(s: Situation) -> Complaint | None:
     """`input+ -- 10uF -- woofer+`, or `-- C1 6.8 uF --`: a value where a walk names a part."""
-    if s.last is None and s.inside != "leg":
+    walk = s.inside == "leg" or any(piece.type == "ARROW" for piece in s.entry)
+    if not walk:
         return None
-    behind = s.last is not None and s.last.type == "NAME"
-    if behind and s.last is not None:
-        in_walk = "ARROW" in s.expected and (s.inside == "leg" or any(piece.type == "ARROW" for piece in s.entry))
-        return _behind_a_part(s, str(s.last)) if in_walk else None
+    if s.last is not None and s.last.type == "NAME":
+        return _behind_a_part(s, str(s.last)) if "ARROW" in s.expected else None
     if s.kind not in ("NUMBER", "CODE", "COMMA_NUMBER") or not {"NAME", "PAD"} <= s.expected:
         return None
     at, letter = _value(s, s.span.start)
