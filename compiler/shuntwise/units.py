@@ -95,6 +95,54 @@ def _units() -> dict[str, tuple[float, Dimension]]:
 UNITS: dict[str, tuple[float, Dimension]] = _units()
 """Unit word -> (factor to SI, dimension). Mass counts in gram."""
 
+SPOKEN = {
+    "mfd": "uF",
+    "mcf": "uF",
+    "mf": "uF",
+    "uh": "uH",
+    "mh": "mH",
+    "volt": "V",
+    "volts": "V",
+    "watt": "W",
+    "watts": "W",
+    "amp": "A",
+    "amps": "A",
+    "percent": "%",
+    "hertz": "Hz",
+    "henry": "H",
+    "farad": "F",
+    "millihenry": "mH",
+    "microfarad": "uF",
+    "microhenry": "uH",
+    "r": "ohm",
+    "mms": "mm",
+}
+"""Words that people write for a unit, in small letters. Old lists have MF and MFD for microfarad (common practice, no
+source)."""
+
+_TYPED = tuple(unit for unit in UNITS if "µ" not in unit and "μ" not in unit and unit not in ("octaves", "\u2126"))
+
+
+def meant_unit(word: str, wanted: Dimension | None = None) -> str | None:
+    """The unit that a word surely stands for: itself, `MFD`, `Ohm`, `khz`; None where that is not plain.
+
+    Of units that differ in capitals only, the one of the dimension that is wanted.
+    """
+    if word in UNITS:
+        return word
+    alike = [unit for unit in _TYPED if unit.casefold() == word.casefold()]
+    if wanted is not None:
+        alike = [unit for unit in alike if UNITS[unit][1] == wanted]
+    return SPOKEN.get(word.casefold()) or (alike[0] if len(alike) == 1 else None)
+
+
+def whole_units(prefix: str, *dimensions: Dimension) -> list[str]:
+    """The units of these dimensions that a lone prefix may have been meant for: `k` gives `kohm`, `kHz`."""
+    if prefix not in _PREFIXES:
+        return []
+    return [prefix + SYMBOLS[d] for d in dimensions if SYMBOLS.get(d) and prefix + SYMBOLS[d] in UNITS]
+
+
 _CODE = re.compile(r"([0-9]*)([RKMGLkmunpµμ])([0-9]*)([BCDFGJKM]?)")
 _CODE_LETTERS: dict[str, tuple[float, Dimension | None]] = {
     "L": (1e-3, OHM),

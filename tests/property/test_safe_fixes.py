@@ -24,7 +24,8 @@ SLIPS = (
     "−", "–", "—", "->", "-->", "→", "==", ":", ";", "=", "±", "<", "≥", ",", "&", "//", "/*", "“", "”", "'", "´", "×",
     "\u2028", "\u2029", "\u00a0", "\u200b", "\u00ad", "\ufeff", "\r", "\t", "５", "．", "µ", "Ω", "e\u0301", "gnd", "k",
     "uf", "mh", "ohms", "Ohm", "volts", "0,5", "electrolytic", "film", "polar", "(", ")", "{", "}", "|", ".", "+", "-",
-    "%", "\n", " ", "tolerance", "voltage", "power", "plus", "minus",
+    "%", "\n", " ", "tolerance", "voltage", "power", "plus", "minus", "10uF", "0.82 mH", "5R6", "4u7 uF", "uF6.8",
+    "in+", "input", "mF", "MFD", "1.25 k", "70 %",
 )  # fmt: skip
 """What hands and clipboards put into a sound text."""
 

@@ -38,30 +38,6 @@ def test_a_coil_across_the_woofer_is_still_seen_there() -> None:
     assert ("coil-across-woofer", ("L3", "woofer")) in {(f.name, f.subjects) for f in made.findings}
 
 
-@pytest.mark.parametrize(
-    ("typed", "word"),
-    [
-        ("cap C9 6.8 uF", "capacitor"),
-        ("inductor L9 1 mH", "coil"),
-        ("electrolytic C9 10 uF", "capacitor"),
-        ("autotransformer T9 4 mH { tap 1 mH }", "tapped coil"),
-        ("fuse F9 2 A", "resistor"),
-        ("lpad P9 { loss 4 dB }", "from library"),
-        ("capacitor C9 10 uF { NPE }", "non-polar electrolytic"),
-        ("capacitor C9 10 uF { bipolar }", "bipolar electrolytic"),
-        ("coil L9 1 mH { iron }", "iron core"),
-        ("coil L9 1 mH { AWG 1.2 mm }", "wire"),
-        ("expect level of woofer -3 dB at 20k within 1 dB", "20 kHz"),
-        ("capacitor C9 5 uF { 5, 250 V }", "5 %"),
-    ],
-)
-def test_a_word_that_people_type_is_told_the_right_one(typed: str, word: str) -> None:
-    text = f"driver woofer 8 ohm\n{typed}\nleg woofer {{\n  input+ -- woofer+\n  woofer- -- return\n}}\n"
-    helps = [f.help + "".join(edit.text for fix in f.fixes for edit in fix.edits) for f in load_text(text).findings
-             if f.span.line == 2]  # fmt: skip
-    assert any(word in told for told in helps)
-
-
 @pytest.mark.parametrize(("least", "sold"), [(12, 35), (51, 63), (64, 100), (101, 160), (160, 160), (401, 630)])
 def test_a_voltage_that_is_sold_is_recommended(least: float, sold: float) -> None:
     """Common practice, no source."""

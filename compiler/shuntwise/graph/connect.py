@@ -191,6 +191,8 @@ class _Joining:
         doubtful = self.in_doubt | {point for point in net_of if _owner(point, self.attachments) in design.doubtful}
         if not design.doubtful.isdisjoint(RETURN_WORDS):
             doubtful |= {f"{feed.name}-" for feed in design.feeds}
+        # A refused station may have been a pad of the driver that it names.
+        doubtful |= {f"{driver}{sign}" for driver in design.drivers if driver in design.meant for sign in "+-"}
         return Circuit(
             design=design,
             nets=nets,

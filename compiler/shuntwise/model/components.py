@@ -58,7 +58,10 @@ def read_part(entry: t.PartDecl, label: str, scope: Scope, changes: Changes) -> 
     else:
         value = changes.value(label, entry.value, kind.value, scope)
     before = len(scope.diagnostics)
-    attributes = read_items(entry.items, kind, scope, label)
+    items = entry.items
+    if kind is kinds.TAPPED_COIL:
+        items = tuple(item for item in items if not _tap_by_share(item, value, label, scope))
+    attributes = read_items(items, kind, scope, label)
     changes.lay_over(attributes, label, kind, scope)
     refused = any(finding.name not in _READ_ALL_THE_SAME for finding in scope.diagnostics[before:])
     if isinstance(entry.value, t.Code) and value is not None:
@@ -78,13 +81,29 @@ def read_part(entry: t.PartDecl, label: str, scope: Scope, changes: Changes) -> 
         name_span,
         refused,
     )
-    return _with_tap(part, scope) if kind is kinds.TAPPED_COIL else part
+    return _with_tap(part, entry, scope) if kind is kinds.TAPPED_COIL else part
 
 
-def _with_tap(part: Part, scope: Scope) -> Part:
+def _tap_by_share(item: t.Item, whole: Quantity | None, label: str, scope: Scope) -> bool:
+    """Is this `tap 70 %`? Then say what it is in henry."""
+    value = item.value
+    if item.key is None or item.key.text != "tap" or not isinstance(value, t.Number):
+        return False
+    if value.unit is None or value.unit.text != "%":
+        return False
+    share = scope.evaluate(value)
+    if share is not None:
+        scope.say(findings.tap_by_share(share, whole, label))
+    return True
+
+
+def _with_tap(part: Part, entry: t.PartDecl, scope: Scope) -> Part:
     """The tapped coil, without its value if its tap cannot be."""
     tap = part.quantities.get("tap")
-    if tap is None:
+    refused = any(item.key is not None and item.key.text == "tap" for item in entry.items)
+    if tap is None and refused:
+        pass  # the finding on it has said why
+    elif tap is None:
         scope.say(
             findings.error(
                 "value-missing",

@@ -7,10 +7,11 @@ Always terminates: names are worked out once, and a circle among them is a findi
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Collection, Mapping
 
 from shuntwise import units as u
-from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic, Edit, Fix
+from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.model import findings
 from shuntwise.model.design import Quantity
 from shuntwise.model.kinds import Attribute
@@ -110,6 +111,8 @@ class Scope:
                     "name the value with `let` and use it in both places" + also,
                 )
             )
+        elif (right := _unit_first(ident.text)) is not None:
+            self.say(findings.unit_first(ident.span, right))
         elif ident.text not in self.doubtful:
             self.say(findings.unknown_name(ident.text, ident.span, (*self.lets, *CONSTANTS), "no value of this name"))
         return None
@@ -177,17 +180,11 @@ class Scope:
         """A unit word that is none: what it surely means, after the finding; else None."""
         assert expr.unit is not None
         word = expr.unit.text
-        if wanted is not None and word in _PREFIX_ONLY and u.SYMBOLS.get(wanted):
-            whole = word + u.SYMBOLS[wanted]
-            if whole in u.UNITS:
-                fix = Fix(f"write `{whole}`", (Edit(expr.unit.span, whole),), Confidence.SAFE)
-                self.say(findings.unit_missing(expr.span, "", wanted, fix))
-                return u.UNITS[whole]
-        folded = [unit for unit in _TYPED if unit.casefold() == word.casefold()]
-        if wanted is not None:
-            folded = [unit for unit in folded if u.UNITS[unit][1] == wanted]
-        spoken = _SPOKEN_UNITS.get(word.casefold())
-        sure = spoken or (folded[0] if len(folded) == 1 else None)
+        wholes = u.whole_units(word, *(_OFTEN if wanted is None else (wanted,)))
+        if wholes:
+            self.say(findings.prefix_alone(expr.number, expr.span, expr.unit.span, wholes, wanted))
+            return u.UNITS[wholes[0]] if wanted is not None else None
+        sure = u.meant_unit(word, wanted)
         self.say(findings.unknown_unit(expr.span, expr.unit.span, wanted, sure))
         return u.UNITS[sure] if sure else None
 
@@ -246,7 +243,7 @@ class Scope:
             case t.Number():
                 quantity = self._number(expr, wanted)
                 if quantity and expr.unit is None and wanted != u.PLAIN:
-                    self.say(findings.unit_missing(expr.span, subject, wanted, None))
+                    self.say(findings.unit_missing(expr.span, subject, wanted))
                     return None
             case t.Code():
                 quantity = self._code(expr.text, expr.span, wanted)
@@ -274,26 +271,12 @@ class Scope:
         return True
 
 
-_PREFIX_ONLY = frozenset("pnuµμmkM")
-_TYPED = tuple(unit for unit in u.UNITS if "µ" not in unit and "μ" not in unit and unit not in ("octaves", "\u2126"))
-_SPOKEN_UNITS = {
-    "mfd": "uF",
-    "mcf": "uF",
-    "uh": "uH",
-    "mh": "mH",
-    "volt": "V",
-    "volts": "V",
-    "watt": "W",
-    "watts": "W",
-    "amp": "A",
-    "amps": "A",
-    "percent": "%",
-    "hertz": "Hz",
-    "henry": "H",
-    "farad": "F",
-    "millihenry": "mH",
-    "microfarad": "uF",
-    "microhenry": "uH",
-    "r": "ohm",
-    "mms": "mm",
-}
+def _unit_first(word: str) -> str | None:
+    """`uF68` the right way round: `68 uF`."""
+    match = re.fullmatch(r"([^\W\d]+)(\d+)", word)
+    unit = u.meant_unit(match[1]) if match else None
+    return f"{match[2]} {unit}" if match and unit else None
+
+
+_OFTEN = (u.OHM, u.HENRY, u.FARAD, u.HERTZ)
+"""What a lone prefix may have been meant for where nothing tells."""

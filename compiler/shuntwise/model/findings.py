@@ -5,13 +5,17 @@ In: the place and what was found there. Out: a `Diagnostic`. Knows the words; de
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+import dataclasses
+import re
+from collections.abc import Collection, Iterable, Sequence
 
 from shuntwise import units
 from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic, Edit, Fix, Label, Severity
+from shuntwise.model.design import Quantity
 from shuntwise.model.kinds import Attribute
 from shuntwise.source import Span
-from shuntwise.syntax.words import ATTRIBUTES_SAID_FOR, nearest
+from shuntwise.syntax.tree import Ident
+from shuntwise.syntax.words import ATTRIBUTES_SAID_FOR, LIBRARY, nearest
 
 
 def error(name: str, span: Span, headline: str, **rest: object) -> Diagnostic:
@@ -52,6 +56,17 @@ def unknown_name(word: str, span: Span, candidates: Iterable[str], what: str, **
     )
 
 
+def unknown_network(name: Ident, declared: Collection[str]) -> Diagnostic:
+    """Perhaps one of the library that is not included."""
+    said = unknown_name(name.text, name.span, declared, "no network of this name")
+    close = name.text if name.text in LIBRARY else nearest(name.text, LIBRARY)
+    if said.fixes or close is None or close in declared:
+        return said
+    return dataclasses.replace(
+        said, help=f'the library has one: `include "{close}" from library`, then `use {close} as ...`'
+    )
+
+
 def unknown_word(word: str, span: Span, candidates: Iterable[str], where: str, *, guess: bool = True) -> Diagnostic:
     known = tuple(candidates)
     said = ATTRIBUTES_SAID_FOR.get(word.casefold())
@@ -69,7 +84,7 @@ def unknown_word(word: str, span: Span, candidates: Iterable[str], where: str, *
 # --- values
 
 
-def unit_missing(span: Span, attribute: str, dimension: units.Dimension, fix: Fix | None) -> Diagnostic:
+def unit_missing(span: Span, attribute: str, dimension: units.Dimension) -> Diagnostic:
     symbol = units.SYMBOLS.get(dimension, "")
     example = {units.OHM: "ohm", units.HENRY: "mH", units.FARAD: "uF", units.PLAIN: "%"}.get(dimension, symbol)
     return error(
@@ -78,9 +93,28 @@ def unit_missing(span: Span, attribute: str, dimension: units.Dimension, fix: Fi
         f"the unit is missing behind `{span.text}`",
         label=f"{units.describe(dimension)} has a unit" if dimension != units.PLAIN else "a tolerance has a unit",
         why="a number alone can be a thousand times off, and the board would not show it",
-        help=f"write the unit, such as `{span.text} {example}`",
-        fixes=(fix,) if fix else (Fix("write the unit", (), Confidence.SHOW_ONLY),),
+        help=f"write the unit, such as `{span.text.replace(',', '.')} {example}`",
+        fixes=(Fix("write the unit", (), Confidence.SHOW_ONLY),),
         subjects=(attribute,),
+    )
+
+
+def prefix_alone(
+    number: str, span: Span, prefix: Span, wholes: Sequence[str], wanted: units.Dimension | None
+) -> Diagnostic:
+    """`1.25 k`: what it is a thousand of is not said; `wholes` are the units that may be meant."""
+    sure = wanted is not None and len(wholes) == 1
+    whole = " or ".join(f"`{number} {unit}`" for unit in wholes)
+    return error(
+        "unit-missing",
+        span,
+        f"the unit is missing behind `{span.text}`",
+        label=f"{units.describe(wanted)} has a unit" if wanted is not None else f"`{prefix.text}` is but a prefix",
+        why="a number alone can be a thousand times off, and the board would not show it",
+        help=f"write {whole}",
+        fixes=(replace(prefix, wholes[0], Confidence.SAFE),)
+        if sure
+        else (Fix("write the unit", (), Confidence.SHOW_ONLY),),
     )
 
 
@@ -97,18 +131,53 @@ def percent_missing(span: Span) -> Diagnostic:
     )
 
 
+def tap_by_share(share: Quantity, whole: Quantity | None, label: str) -> Diagnostic:
+    """`tap 70 %`: of the turns or of the inductance? That of a plain coil goes with the square of its turns."""
+    text, way = share.text, "inductance goes with the square of the turns"
+    if whole is not None and 0 < share.value < 1:
+        turns, plain = (units.write(whole.value * part, units.HENRY) for part in (share.value**2, share.value))
+        help_text = (
+            f"for {text} of the turns write `tap {turns}`, since {way}; for {text} of the inductance `tap {plain}`"
+        )
+        fixes: tuple[Fix, ...] = (replace(share.span, turns),)
+    else:
+        help_text, fixes = f"write it in mH; {way}, so half of them have a quarter of it", ()
+    return error(
+        "unit-wrong-kind",
+        share.span,
+        f"`{text}` does not say of what",
+        label="inductance from the start to the tap stands here",
+        why="a share of the turns and one of the inductance are two different taps",
+        help=help_text,
+        fixes=fixes,
+        subjects=(label,),
+    )
+
+
 def unit_wrong_kind(span: Span, got: units.Dimension, wanted: units.Dimension, what: str) -> Diagnostic:
-    # `20k` is how a resistance is printed on parts; behind `at` kilohertz are surely meant.
-    kilo = wanted == units.HERTZ and got == units.OHM and span.text.endswith("k")
+    meant = _prefix_of(span.text, got, wanted)
     return error(
         "unit-wrong-kind",
         span,
         f"`{span.text}` is {units.describe(got)}, not {units.describe(wanted)}",
         label=f"{what} stands here",
-        help=f"write {units.describe(wanted)}" + _example(wanted),
+        help=f"write `{meant}`" if meant else f"write {units.describe(wanted)}" + _example(wanted),
         why="one of the two was meant for another place",
-        fixes=(replace(span, f"{span.text[:-1].rstrip()} kHz"),) if kilo else (),
+        fixes=(replace(span, meant),) if meant else (),
     )
+
+
+def _prefix_of(text: str, got: units.Dimension, wanted: units.Dimension) -> str | None:
+    """The value that a prefix without its unit stands for, where the prefix by itself reads as another unit.
+
+    `20k` and `1k25` are resistances as they are printed on parts, and `0.82 m` is a length.
+    """
+    code = units.read_code(text) if got == units.OHM and wanted == units.HERTZ else None
+    if code is not None and re.search("[kK]", text):
+        return units.write(code.value, wanted)
+    milli = re.fullmatch(r"([\d.]+)[ \t]*m", text) if got == units.METRE else None
+    wholes = units.whole_units("m", wanted) if milli else []
+    return f"{milli[1]} {wholes[0]}" if milli and wholes else None
 
 
 def _example(dimension: units.Dimension) -> str:
@@ -130,6 +199,7 @@ def _example(dimension: units.Dimension) -> str:
 
 def unknown_unit(span: Span, unit: Span, wanted: units.Dimension | None, sure: str | None) -> Diagnostic:
     fixes = (replace(unit, sure, Confidence.SAFE),) if sure else ()
+    otherwise = sure is not None and sure.casefold() != unit.text.casefold()
     help_text = f"write `{sure}`" if sure else "known units: ohm, mH, uF, V, W, A, Hz, kHz, %, dB, mm, g and their like"
     if wanted is not None and not sure:
         help_text = f"write {units.describe(wanted)}" + _example(wanted)
@@ -137,9 +207,21 @@ def unknown_unit(span: Span, unit: Span, wanted: units.Dimension | None, sure: s
         "unknown-unit",
         unit,
         f"`{unit.text}` is not a unit",
-        label="small and capital letters count: m is milli, M is mega",
+        label="no unit of the language" if otherwise else "small and capital letters count: m is milli, M is mega",
         help=help_text,
         fixes=fixes,
+    )
+
+
+def unit_first(span: Span, right: str) -> Diagnostic:
+    """`uF68`, which reads as a name."""
+    return error(
+        "value-unclear",
+        span,
+        f"the unit stands in front of the number in `{span.text}`",
+        label="the wrong way round",
+        help=f"write `{right}`",
+        fixes=(replace(span, right),),
     )
 
 
@@ -170,13 +252,17 @@ def value_not_positive(span: Span, attribute: Attribute) -> Diagnostic:
 
 def value_absurd(span: Span, attribute: Attribute, value: float) -> Diagnostic:
     low, high = (units.write(bound, attribute.dimension) for bound in (attribute.low, attribute.high))
+    # Old lists have mF for microfarad (common practice, no source).
+    milli = re.fullmatch(r"([\d.]+)[ \t]*mF", span.text)
+    micro = f"{milli[1]} uF" if milli and value > attribute.high else None
     return error(
         "value-absurd",
         span,
         f"no crossover has {attribute.meaning} of {units.write(value, attribute.dimension)}",
         label=f"credible: {low} to {high}",
         why="such a value comes from a slip of the unit or the prefix",
-        help="look at the unit again",
+        help=f"write `{micro}`: `mF` is a thousand of them" if micro else "look at the unit again",
+        fixes=(replace(span, micro),) if micro else (),
     )
 
 

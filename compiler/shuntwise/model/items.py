@@ -102,14 +102,21 @@ class _Reading:
         if quantity is None:
             return
         if isinstance(value, t.Number) and value.unit is None:
-            dimension = next(iter(self.bare), u.PLAIN)
-            self.say(findings.unit_missing(value.span, self.subject, dimension, None))
+            self.say(findings.unit_missing(value.span, self.subject, self.likely_bare(quantity.value)))
             return
         attribute = self.bare.get(quantity.dimension)
         if attribute is None:
             self.say(self.wrong_bare(quantity))
         elif self.scope.fits(quantity, attribute):
             self.put(attribute.name, quantity)
+
+    def likely_bare(self, number: float) -> u.Dimension:
+        """What a number without its unit is likeliest to be: the first that is not given yet and may be as large."""
+        open_ones = [attribute for attribute in self.kind.bare if attribute.name not in self.quantities]
+        for attribute in open_ones:
+            if attribute.low <= number * (0.01 if attribute.dimension == u.PLAIN else 1) <= attribute.high:
+                return attribute.dimension
+        return next(iter(self.bare), u.PLAIN)
 
     def wrong_bare(self, quantity: Quantity) -> Diagnostic:
         takers = [name for name, attribute in self.keyed.items() if attribute.dimension == quantity.dimension]

@@ -56,9 +56,7 @@ class Uses:
         label = prefix + use.name.text
         if network is None:
             if use.network.text not in self.doubtful:
-                self.diagnostics.append(
-                    findings.unknown_name(use.network.text, use.network.span, self.networks, "no network of this name")
-                )
+                self.diagnostics.append(findings.unknown_network(use.network, self.networks))
             self.doubtful |= {use.name.text}
             return
         if network.name.text in chain:

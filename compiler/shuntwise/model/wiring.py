@@ -21,6 +21,7 @@ from shuntwise.syntax.words import nearest
 
 RETURN_WORDS = ("return", "ground")
 _NEAR_RETURN = frozenset(("gnd", "earth", "common", "com", "minus", "ret", "neutral", "returns", "grnd"))
+_NEAR_INPUT = frozenset(("in", "inp", "amp", "amplifier", "input"))
 _LABEL = re.compile(r"([^\W\d]+)\d+[a-z]?")
 _PART_LETTERS = "|".join(letters for kind in KINDS.values() for letters in kind.for_no_node)
 _PART_LIKE = re.compile(rf"(?:{_PART_LETTERS})\d+[a-z]?", re.IGNORECASE)
@@ -57,20 +58,20 @@ class Wiring:
 
 def resolve_walks(walks: Sequence[tuple[t.Walk, int | None]], place: Place) -> Wiring:
     """Look up the stations of all walks of one scope; the integer is the walk's leg."""
-    counts = Counter(path.text for walk, _ in walks for path in _paths(walk.stations))
-    resolving = _Resolving(place, counts)
+    resolving = _Resolving(place, Counter(name for walk, _ in walks for name in _written(walk.stations)))
     for walk, leg in walks:
         resolving.walk(walk, leg)
     return resolving.out
 
 
-def _paths(stations: Sequence[t.Station]) -> Iterator[t.Path]:
+def _written(stations: Sequence[t.Station]) -> Iterator[str]:
+    """All stations as they are written, pads with their sign."""
     for station in stations:
-        if isinstance(station, t.Path):
-            yield station
-        elif isinstance(station, t.Group):
+        if isinstance(station, t.Group):
             for chain in station.chains:
-                yield from _paths(chain.stations)
+                yield from _written(chain.stations)
+        else:
+            yield station.text
 
 
 def _named(stations: Sequence[t.Station]) -> Iterator[str]:
@@ -195,6 +196,10 @@ class _Resolving:
                     help="give the network a port for it",
                 )
             )
+        elif self._near_input(owner):
+            meant = self.place.returns[0]
+            self.out.diagnostics.append(self.no_input(owner, pad.span, meant + pad.sign, Confidence.SAFE))
+            return NodeStop(meant + pad.sign, pad.span)
         else:
             self.refuse(
                 findings.unknown_name(
@@ -216,7 +221,6 @@ class _Resolving:
         if name in RETURN_WORDS and not place.prefix:
             return self.at_return(name, span)
         if name in place.paired:
-            plus = findings.replace(span, name + "+", Confidence.NEEDS_REVIEW)  # its minus may be meant as well
             self.refuse(
                 findings.error(
                     "pad-sign-missing",
@@ -224,13 +228,20 @@ class _Resolving:
                     f"`{name}` has two pads",
                     label="which one",
                     why="polarity is wired on purpose, so each pad is named",
-                    help=f"write `{name}+` or `{name}-`",
-                    fixes=(plus,),
+                    help=f"write `{name}+` or `{self.minus(name)}`",
+                    fixes=(findings.replace(span, self.likely_pad(name, neighbours)),),
                     subjects=(name,),
                 ),
                 name,
             )
             return UnknownStop(span)
+        if len(neighbours) < 2 and not place.prefix and self._near_input(name) and self._is_no_node(name):
+            meant = self.likely_pad(place.returns[0], neighbours)
+            self.refuse(self.no_input(name, span, meant, Confidence.NEEDS_REVIEW), place.returns[0])
+            return UnknownStop(span)
+        if not (name[0].isalpha() or name[0] == "_"):  # a value, as the finding on it has said
+            self.out.meant.update(place.prefix + part for part in place.through if part not in self.counts)
+            return self.unknown(span)
         if name in place.doubtful:
             return self.unknown(span)
         if name.casefold() in _NEAR_RETURN and not place.prefix:
@@ -263,6 +274,40 @@ class _Resolving:
         node = place.prefix + name
         self.out.node_spans.setdefault(node, []).append(span)
         return NodeStop(node, span)
+
+    def minus(self, name: str) -> str:
+        """The minus pad of an input or a driver, as one writes it."""
+        return RETURN_WORDS[0] if self.place.returns == (name,) else f"{name}-"
+
+    def likely_pad(self, name: str, neighbours: Sequence[t.Station]) -> str:
+        """The pad that is likelier meant: the minus beside another minus."""
+        beside = any(
+            station.sign == "-" if isinstance(station, t.Pad) else station.text in RETURN_WORDS
+            for station in neighbours
+            if not isinstance(station, t.Group)
+        )
+        return self.minus(name) if beside else f"{name}+"
+
+    def no_input(self, typed: str, span: Span, meant: str, confidence: Confidence) -> Diagnostic:
+        """`in+` where there is an input by another name."""
+        name = self.place.returns[0]
+        return findings.error(
+            "unknown-name",
+            span,
+            f"nothing is called `{typed}`",
+            label="no input, posts or driver of this name",
+            help=f"the input's plus is called `{name}+`, its minus `{self.minus(name)}`",
+            fixes=(findings.replace(span, meant, confidence),),
+            subjects=(typed,),
+        )
+
+    def _near_input(self, word: str) -> bool:
+        """Does this word mean the input, of which there is one, by another name?"""
+        return word.casefold() in _NEAR_INPUT and len(self.place.returns) == 1
+
+    def _is_no_node(self, name: str) -> bool:
+        """Is the end of a walk that is called like the input none of a node's ends, but the input itself?"""
+        return self.counts[name] == 1 or not self.counts[f"{self.place.returns[0]}+"]
 
     def terminal(self, path: t.Path) -> Stop:
         """`T1.tap` or `Z1.load`: a terminal wired by name."""

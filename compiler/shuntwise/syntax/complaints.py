@@ -3,7 +3,8 @@
 In: the `Situation` in which the parser stopped. Out: one `Complaint`. The cases are tried in order, the
 most telling first; grammar/malformed.md holds a sample of each with its message. No name of a grammar
 terminal ever reaches the user. The cases themselves stand in modules by what they are about: `signs.py` (single
-characters), `beginnings.py` (a line's first word), `braces.py`, `walks.py`, `joints.py`, `namings.py`, `quotes.py`.
+characters), `beginnings.py` (a line's first word), `braces.py`, `walks.py`, `joints.py`, `namings.py`, `quotes.py`,
+`values.py`.
 
 Wherever it is plain what was meant, the complaint carries a mend, so that one slip costs one message and
 nothing else: the parser goes on as if it had been written right.
@@ -11,7 +12,7 @@ nothing else: the parser goes on as if it had been written right.
 
 from __future__ import annotations
 
-from shuntwise.syntax import beginnings, braces, joints, namings, quotes, signs, walks
+from shuntwise.syntax import beginnings, braces, joints, namings, quotes, signs, values, walks
 from shuntwise.syntax.situation import (
     ENDS,
     Case,
@@ -80,6 +81,9 @@ CASES: tuple[Case, ...] = (
     walks.single_dash,
     walks.unclosed_bracket,
     walks.unopened_bracket,
+    values.in_walk,
+    values.unit_first,
+    values.unit_behind_code,
     namings.dash_in_name,
     *signs.CASES,
     *beginnings.CASES,

@@ -104,6 +104,9 @@ ATTRIBUTES_SAID_FOR = {
 }
 """Words that people write on a part, with those of the language for the same thing."""
 
+LIBRARY = ("lpad", "notch", "trap", "zobel")
+"""The networks that come with the program."""
+
 KIND_OF_LETTER = {"L": "coil", "C": "capacitor", "R": "resistor"}
 """The letters that labels of parts begin with (IEC 60617 and the trade agree on these three)."""
 
