@@ -161,9 +161,26 @@ class Stress:
             self._bearings[owner] = self._bearing(self._working, owner, slice(None))
         return self._bearings[owner]
 
-    def least_load(self, feed: str) -> Extreme:
-        """The least impedance at an input from 20 Hz to 20 kHz, copper cold."""
-        return least_impedance(self.solver, feed, *BAND_HZ)
+    def least_load(self, feed: str, from_hz: float = BAND_HZ[0]) -> Extreme:
+        """The least impedance at an input up to 20 kHz, copper cold."""
+        return least_impedance(self.solver, feed, from_hz, BAND_HZ[1])
+
+    @property
+    def rated_from_hz(self) -> float:
+        """Where the rated frequency range begins: at the lowest resonance of a driver in its box, as far as 20 Hz.
+
+        Below it a box gives hardly any sound (our reading, no source). In a sealed box the resonance lies at
+        fs sqrt(1 + alpha), in a vented one its tuning counts (R. H. Small, J. Audio Eng. Soc. 20(10) 1972 and 21(5) 1973,
+        citations from memory). Where the resonance of one driver is not known it is 20 Hz.
+        """
+        lowest = []
+        for driver in self.design.drivers.values():
+            fs, alpha, tuning = (driver.quantities.get(name) for name in ("fs", "alpha", "fb"))
+            if fs is None:
+                return BAND_HZ[0]
+            sealed = fs.value * (1 + (alpha.value if alpha is not None else 0)) ** 0.5
+            lowest.append(tuning.value if tuning is not None else sealed)
+        return min(max(min(lowest, default=0.0), BAND_HZ[0]), BAND_HZ[1] / 2)
 
     def loss_heat(self, label: str, tan_delta: float) -> float:
         """The programme's heat (W) in a capacitor of a loss factor; by definition ESR = tan(delta) / (2 pi f C)."""
