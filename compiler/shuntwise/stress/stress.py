@@ -170,8 +170,8 @@ class Stress:
         """Where the rated frequency range begins: at the lowest resonance of a driver in its box, as far as 20 Hz.
 
         Below it a box gives hardly any sound (our reading, no source). In a sealed box the resonance lies at
-        fs sqrt(1 + alpha), in a vented one its tuning counts (R. H. Small, J. Audio Eng. Soc. 20(10) 1972 and 21(5) 1973,
-        citations from memory). Where the resonance of one driver is not known it is 20 Hz.
+        fs sqrt(1 + alpha), in a vented one its tuning counts (R. H. Small, J. Audio Eng. Soc. 20(10), 1972, and 21(5),
+        1973, citations from memory). Where the resonance of one driver is not known it is 20 Hz.
         """
         lowest = []
         for driver in self.design.drivers.values():

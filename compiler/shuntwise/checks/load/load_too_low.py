@@ -78,8 +78,8 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
                 f"the impedance at `{feed.name}` falls to {ohms(least.ohm)} at {hertz(least.freq_hz)}",
                 severity=Severity.WARNING,
                 label=f"{share:.0%} of this is {ohms(share * marked.value)}",
-                why="IEC 60268-5, clause 16.1 (second-hand): in the rated frequency range the impedance must not fall below "
-                "80 % of the rated one",
+                why="IEC 60268-5, clause 16.1 (second-hand): in the rated frequency range the impedance must not fall "
+                "below 80 % of the rated one",
                 help="mark the box with a lower impedance, or raise the dip with other values or a Zobel",
                 subjects=(feed.name,),
             )
