@@ -69,6 +69,81 @@ SLIPS = {
 }  # fmt: skip
 
 
+AUTOTRANSFORMER = """
+driver woofer 8 ohm { re 5.9 ohm, le 0.4 mH, fs 61 Hz, qms 4.5, qes 0.48 }
+driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH, fs 820 Hz, qms 2.2, qes 1.4 }
+coil L1 0.82 mH { dcr 0.28 ohm }
+capacitor C1 6.8 uF
+capacitor C2 1.5 uF
+tapped coil T1 3.3 mH { tap 0.82 mH, dcr 0.4 ohm }
+leg woofer {
+  input+ -- L1 -- woofer+
+  woofer+ -- C1 -- woofer-
+  woofer- -- return
+}
+leg tweeter {
+  input+ -- C2 -- T1.end
+  T1.tap -- tweeter+
+  T1.start -- return
+  tweeter- -- return
+}
+"""
+SUBWOOFER = """
+driver sub 8 ohm { role woofer, re 5.9 ohm, le 0.9 mH, fs 31 Hz, qms 4.5, qes 0.48 }
+driver mid 8 ohm { re 6.2 ohm, le 0.2 mH, fs 62 Hz, qms 3.2, qes 0.4 }
+coil L1 18 mH { dcr 0.3 ohm }
+capacitor C1 150 uF
+capacitor C2 150 uF
+coil L2 18 mH { dcr 0.3 ohm }
+leg sub {
+  input+ -- L1 -- sub+
+  sub+ -- C1 -- sub-
+  sub- -- return
+}
+leg mid {
+  input+ -- C2 -- mid-
+  mid- -- L2 -- mid+
+  mid+ -- return
+}
+"""
+SUBWOOFER_ALONE = """
+driver sub 8 ohm { role woofer, re 5.9 ohm, le 0.9 mH, fs 31 Hz, qms 4.5, qes 0.48 }
+coil L1 18 mH { dcr 0.3 ohm }
+leg sub {
+  input+ -- L1 -- sub+
+  sub- -- return
+}
+"""
+BYPASSED = changed(
+    boxes.SECOND_ORDER,
+    ("coil L2", "capacitor C9 10 nF\ncoil L2"),
+    ("input+ -- C2 --", "input+ -- (C2 | C9) --"),
+)
+
+
+@pytest.mark.parametrize("text", [AUTOTRANSFORMER, SUBWOOFER, SUBWOOFER_ALONE, BYPASSED])
+def test_unusual_values_that_fit_are_no_slips(text: str) -> None:
+    """8 ohm at half the turns are 32 ohm, for which C = 0.707 / (2 pi f R) is a quarter; L = 1.414 R / (2 pi 100 Hz) is
+    18 mH for a subwoofer; a small film capacitor beside a large one is common practice, no source.
+    """
+    assert "decimal-slip" not in [name for name, _ in found_in(text)]
+
+
+@pytest.mark.parametrize(
+    ("text", "old", "new"),
+    [
+        (AUTOTRANSFORMER, "C2 1.5 uF", "C2 15 uF"),
+        (AUTOTRANSFORMER, "C2 1.5 uF", "C2 0.15 uF"),
+        (SUBWOOFER, "L1 18 mH", "L1 180 mH"),
+        (SUBWOOFER_ALONE, "L1 18 mH", "L1 180 mH"),
+        (boxes.SECOND_ORDER, "L1 0.82 mH", "L1 18 mH"),
+        (boxes.HORN, "C1 10 uF", "C1 10 nF"),
+    ],
+)
+def test_unusual_values_that_do_not_fit_are_slips(text: str, old: str, new: str) -> None:
+    assert found_in(changed(text, (old, new)))[:1] == [("decimal-slip", new.partition(" ")[2])]
+
+
 @pytest.mark.parametrize("situation", SLIPS)
 def test_one_wrong_value_has_one_finding(situation: str) -> None:
     text, changes, expected = SLIPS[situation]
