@@ -13,8 +13,10 @@ from pathlib import Path
 import pytest
 
 from engines.installed import needs
+from shuntwise.api import load
 from shuntwise.cli.main import COMMANDS, main, parser
 from shuntwise.engines.ngspice import NGSPICE
+from shuntwise.network.network import Network
 
 ROOT = Path(__file__).parents[2]
 EXAMPLE = str(ROOT / "examples" / "07-market-horn.shunt")
@@ -194,3 +196,35 @@ def test_a_closed_pipe_is_no_fault() -> None:
     command = f"PYTHONPATH={ROOT / 'compiler'} {sys.executable} -m shuntwise netlist {EXAMPLE} | head -1"
     run = subprocess.run(["bash", "-c", f"set -o pipefail; {command}"], capture_output=True, text=True, check=False)
     assert "Traceback" not in run.stderr and "fault" not in run.stderr
+
+
+FITTED = """
+driver woofer 8 ohm { re 5.8 ohm, semi_k 0.0155, semi_n 0.69, fs 55 Hz, qms 4.4, qes 0.44 }
+coil L1 0.82 mH
+leg woofer {
+  input+ -- L1 -- woofer+
+  woofer- -- return
+}
+"""
+
+
+def test_the_error_of_a_fit_is_told_wherever_figures_are(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """One figure, of one owner: in the summary, in `read`, and in JSON."""
+    monkeypatch.chdir(tmp_path)
+    (tmp_path / "box.shunt").write_text(FITTED, encoding="utf-8")
+    lowered = load("box.shunt").lowered
+    assert isinstance(lowered, Network)
+    (fit,) = lowered.fits
+    error, at_hz = fit.worst_magnitude
+    assert f"by up to {100 * error:.2g} %" in fit.sentence
+    main(["read", "box.shunt"])
+    assert fit.sentence in capsys.readouterr().out.splitlines()
+    main(["build", "box.shunt", "-o", "out"])
+    assert fit.sentence in capsys.readouterr().out.replace("\n   ", "")
+    assert fit.sentence in (tmp_path / "out" / "read-back.txt").read_text(encoding="utf-8")
+    for command in (["build", "box.shunt", "-o", "out"], ["response", "box.shunt"]):
+        main([*command, "--json"])
+        (told,) = json.loads(capsys.readouterr().out)["fits"]
+        assert (told["driver"], told["magnitude_error"], told["magnitude_hz"]) == ("woofer", error, at_hz)
