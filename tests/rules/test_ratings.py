@@ -14,7 +14,7 @@ import pytest
 
 from rules.compiling import OWN_NAME, findings_of, loader
 from shuntwise.checks.evidence import Evidence
-from shuntwise.checks.ratings.coil_wire_hot import BROOKS_H_PER_M, brooks_gram, copper_gram
+from shuntwise.checks.ratings.coil_wire_hot import brooks_gram, copper_gram
 from shuntwise.checks.ratings.resistor_hot import NO_POWER_C, warmest_air_c
 from shuntwise.checks.registry import RULES
 from shuntwise.checks.run import run
@@ -25,6 +25,7 @@ from shuntwise.model.resolve import resolve
 from shuntwise.network.lower import lower
 from shuntwise.pipeline import read
 from shuntwise.source import Source
+from shuntwise.stress.copper import BROOKS_H_PER_M
 
 TESTS = Path(__file__).parents[1]
 EXAMPLES = sorted((TESTS.parent / "examples").glob("*.shunt"))
@@ -267,9 +268,9 @@ def test_brooks_coil_needs_the_copper_of_its_section() -> None:
     with (TESTS / "reference" / "06_brooks.csv").open(encoding="utf-8") as file:
         rows = {row[0]: float(row[1]) for row in list(csv.reader(file))[1:]}
     henry = rows["example: c = 15.0 mm, N = 200"]
-    assert henry == pytest.approx(BROOKS_H_PER_M * 0.015 * 200**2, rel=1e-4)
+    assert henry == pytest.approx(BROOKS_H_PER_M * 0.0225 * 200**2, rel=1e-4)
     turn_m, section_m2 = 2 * 3.141592653589793 * 0.0225, 0.6 * 0.015**2
-    ohm = 1.72e-8 * 200 * turn_m / (section_m2 / 200)
+    ohm = 1e-6 / 58 * 200 * turn_m / (section_m2 / 200)
     assert brooks_gram(henry, ohm) == pytest.approx(8.96e6 * section_m2 * turn_m, rel=1e-4)
 
 

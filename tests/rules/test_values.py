@@ -14,9 +14,10 @@ import pytest
 
 from rules import boxes
 from rules.boxes import changed, found_in
-from shuntwise.checks.values.coil_facts_disagree import BROOKS, COPPER, least_resistance
+from shuntwise.checks.values.coil_facts_disagree import least_resistance
 from shuntwise.checks.values.off_series import E24, E96, nearest_in
 from shuntwise.figures.band import band_places, reference_db
+from shuntwise.stress.copper import BROOKS_H_PER_M, COPPER_OHM_M
 from shuntwise.structure.crossovers import BUTTERWORTH
 
 REFERENCE = Path(__file__).parents[1] / "reference"
@@ -243,18 +244,18 @@ def test_butterworth_values_are_those_of_the_prototypes(order: int) -> None:
 def test_least_resistance_is_that_of_a_brooks_coil() -> None:
     """A Brooks coil of side 15 mm and 200 turns has 1.529 mH (tests/reference/06_brooks.csv, recomputed)."""
     rows = {row[0]: row[1] for row in csv.reader((REFERENCE / "06_brooks.csv").open(encoding="utf-8"))}
-    assert pytest.approx(float(rows["L / (a N^2), a = mean radius"]), rel=1e-4) == BROOKS
+    assert pytest.approx(float(rows["L / (a N^2), a = mean radius"]), rel=1e-4) == BROOKS_H_PER_M
     inductance, side, turns = float(rows["example: c = 15.0 mm, N = 200"]), 15e-3, 200
     # Wire that just fills the square, packed as densely as round wires can be: pi / sqrt(12) of the area is copper.
     wire = (side**2 / turns * (12**0.5 / 2)) ** -0.5
     wire = ((side**2 * pi / 12**0.5) / turns / (pi / 4)) ** 0.5
     length = turns * 2 * pi * 1.5 * side
-    assert least_resistance(inductance, wire) == pytest.approx(COPPER * length / (pi * wire**2 / 4), rel=1e-3)
+    assert least_resistance(inductance, wire) == pytest.approx(1e-6 / 58 * length / (pi * wire**2 / 4), rel=1e-3)
 
 
 def test_copper_is_that_of_the_standard() -> None:
     """IEC 60028:1925: 1/58 ohm mm2/m at 20 C."""
-    assert pytest.approx(1e-6 / 58, rel=1e-4) == COPPER
+    assert pytest.approx(1e-6 / 58, rel=1e-4) == COPPER_OHM_M
 
 
 def test_band_ignores_a_peak_and_a_notch() -> None:

@@ -6,6 +6,7 @@ the integral of 1 / (R^2 (1 + Q^2 (x - 1/x)^2)) over ln x, which is pi / (2 Q R^
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from itertools import pairwise
 from math import log, pi, sqrt
@@ -15,6 +16,7 @@ import pytest
 
 from response.circuits import network
 from shuntwise.api import load_text
+from shuntwise.checks.page import page_of
 from shuntwise.network.network import Network
 from shuntwise.response.measures import bare_resonances
 from shuntwise.response.peaks import gathered_sweep
@@ -130,3 +132,12 @@ def test_points_are_gathered_about_what_is_narrow_and_nowhere_else() -> None:
     assert step == pytest.approx(step[0])
     points = gathered_sweep(sharp, [{}])
     assert np.abs(points - 1 / (2 * pi * 1e-4)).min() < 0.01 / (4 * pi * 1e-3)  # half the width between half powers
+
+
+def test_the_page_tells_the_load_that_the_tool_finds() -> None:
+    """The page names a coil, its resistance and a capacitor, and what they are without their woofer."""
+    prose = page_of("unplugged-collapse").why
+    figure = re.search(r"1\.0 mH of 0\.25 ohm and 10 uF, without their woofer, are (\S+) ohm at (\S+) kHz", prose)
+    assert figure is not None
+    least, _ = stress_of(box(1, "dcr 0.25 ohm, ")).unplugged_loads("input")["woofer"]
+    assert (f"{least.ohm:.2g}", f"{least.freq_hz / 1e3:.2g}") == figure.groups()

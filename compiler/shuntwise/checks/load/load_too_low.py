@@ -1,10 +1,10 @@
 """A load that is too low for the amplifier.
 
-What it finds: an input whose impedance, from 20 Hz to 20 kHz and with cold copper, falls below the least load that
-the amplifier may drive (an error). Where the amplifier states what the box is `marked` with, a least impedance under
-80 % of that, in the rated frequency range, is a warning: IEC 60268-5, clause 16.1, second-hand. The range is taken to
-begin at the lowest resonance of the drivers in their box, if each states its `fs`, else at 20 Hz. `limit load-too-low
-75 %` sets another share.
+What it finds: an input whose impedance, from 20 Hz to 20 kHz and with cold copper, falls below the least load that the
+amplifier may drive (an error). Where the amplifier states what the box is `marked` with, a least impedance under 80 %
+of that, in the rated frequency range, is a warning: IEC 60268-5, clause 16.1, second-hand. The range is taken to begin
+at the lowest resonance of the drivers in their box, if each states its `fs`, else at 20 Hz. `limit load-too-low 75 %`
+sets another share.
 
 Why it matters: the amplifier shuts down, distorts or burns. And who reads 8 ohm on the box links a second one to it.
 
