@@ -228,3 +228,36 @@ def test_the_error_of_a_fit_is_told_wherever_figures_are(
         main([*command, "--json"])
         (told,) = json.loads(capsys.readouterr().out)["fits"]
         assert (told["driver"], told["magnitude_error"], told["magnitude_hz"]) == ("woofer", error, at_hz)
+
+
+def test_a_file_that_another_includes_is_no_design_of_a_folder(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Bounds of a workshop hold no driver; they are looked at with the design, and alone where they are named."""
+    (tmp_path / "bounds.shunt").write_text("limit load-too-low 0.9\n", encoding="utf-8")
+    design = Path(EXAMPLE).read_text(encoding="utf-8")
+    (tmp_path / "box.shunt").write_text('include "bounds.shunt"\n' + design, encoding="utf-8")
+    assert main(["check", str(tmp_path)]) == 0
+    assert "1 design checked, nothing found" in capsys.readouterr().out
+    main(["check", str(tmp_path / "bounds.shunt")])
+    assert "[no-driver]" in capsys.readouterr().out
+
+
+def test_a_file_is_checked_with_a_broken_design_or_alone_if_that_cannot_be_read(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (tmp_path / "bounds.shunt").write_text("limit load-too-low 0.9\n", encoding="utf-8")
+    broken = 'include "bounds.shunt"\ndriver woofer 8 ohm\nleg woofer {\n  input+ -- L1 -- woofer+\n'
+    (tmp_path / "box.shunt").write_text(broken, encoding="utf-8")
+    assert main(["check", str(tmp_path)]) == 1
+    assert "[no-driver]" not in capsys.readouterr().out
+    (tmp_path / "box.shunt").write_bytes(b"\xff\xfe")
+    assert main(["check", str(tmp_path)]) == 2
+    assert "[no-driver]" in capsys.readouterr().out
+
+
+def test_files_that_include_each_other_are_all_checked(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    for one, other in (("a", "b"), ("b", "a")):
+        (tmp_path / f"{one}.shunt").write_text(f'include "{other}.shunt"\n', encoding="utf-8")
+    assert main(["check", str(tmp_path)]) == 1
+    assert "include-loop" in capsys.readouterr().out
