@@ -18,6 +18,7 @@ from response.circuits import network
 from shuntwise.api import load_text
 from shuntwise.checks.page import page_of
 from shuntwise.network.network import Network
+from shuntwise.response.cases import solve_cases
 from shuntwise.response.measures import bare_resonances
 from shuntwise.response.peaks import gathered_sweep
 from shuntwise.response.solve import Solver
@@ -123,6 +124,10 @@ def test_a_frequency_on_a_lossless_resonance_is_looked_at_beside_it() -> None:
     grid = np.sort(np.concatenate([np.geomspace(20, 20e3, 480), [resonance]]))
     wanted = [resonance, 1 / (2 * pi * sqrt(0.2e-3 * 4.7e-6))]
     assert bare_resonances(solver, "V1", grid, {}) == pytest.approx(wanted, rel=1e-8)
+    # Two lossless traps in a row: at their frequency nothing fixes the voltage between them.
+    traps = Solver(network(["V1 in 0", "L1 in a 1e-3", "C1 in a 10e-6", "L2 a 0 1e-3", "C2 a 0 10e-6"]))
+    assert bare_resonances(traps, "V1", grid, {}) == ()
+    assert solve_cases(traps, [{}], grid).admittance("V1").shape == (1, grid.size)
 
 
 def test_points_are_gathered_about_what_is_narrow_and_nowhere_else() -> None:

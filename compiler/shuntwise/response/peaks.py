@@ -71,7 +71,7 @@ def _solved(solver: Solver, cases: Sequence[Case], number: int, feed: str, brack
             return 1 / np.abs(solver.solve(freq_hz, values=cases[number], nodes=()).admittance(feed).reshape(-1))
 
     peak_hz, ohm = least_on(lambda freq_hz: beside_resonances(ohms, freq_hz), bracket, flat=FLAT)
-    return Peak(number, peak_hz, 1 / ohm)
+    return Peak(number, peak_hz, 1 / ohm if ohm else np.inf)
 
 
 def gathered_sweep(solver: Solver, cases: Sequence[Case]) -> Real:
