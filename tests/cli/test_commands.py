@@ -13,8 +13,10 @@ from pathlib import Path
 import pytest
 
 from engines.installed import needs
+from shuntwise.api import load
 from shuntwise.cli.main import COMMANDS, main, parser
 from shuntwise.engines.ngspice import NGSPICE
+from shuntwise.network.network import Network
 
 ROOT = Path(__file__).parents[2]
 EXAMPLE = str(ROOT / "examples" / "07-market-horn.shunt")
@@ -194,3 +196,68 @@ def test_a_closed_pipe_is_no_fault() -> None:
     command = f"PYTHONPATH={ROOT / 'compiler'} {sys.executable} -m shuntwise netlist {EXAMPLE} | head -1"
     run = subprocess.run(["bash", "-c", f"set -o pipefail; {command}"], capture_output=True, text=True, check=False)
     assert "Traceback" not in run.stderr and "fault" not in run.stderr
+
+
+FITTED = """
+driver woofer 8 ohm { re 5.8 ohm, semi_k 0.0155, semi_n 0.69, fs 55 Hz, qms 4.4, qes 0.44 }
+coil L1 0.82 mH
+leg woofer {
+  input+ -- L1 -- woofer+
+  woofer- -- return
+}
+"""
+
+
+def test_the_error_of_a_fit_is_told_wherever_figures_are(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """One figure, of one owner: in the summary, in `read`, and in JSON."""
+    monkeypatch.chdir(tmp_path)
+    (tmp_path / "box.shunt").write_text(FITTED, encoding="utf-8")
+    lowered = load("box.shunt").lowered
+    assert isinstance(lowered, Network)
+    (fit,) = lowered.fits
+    error, at_hz = fit.worst_magnitude
+    assert f"by up to {100 * error:.2g} %" in fit.sentence
+    main(["read", "box.shunt"])
+    assert fit.sentence in capsys.readouterr().out.splitlines()
+    main(["build", "box.shunt", "-o", "out"])
+    assert fit.sentence in capsys.readouterr().out.replace("\n   ", "")
+    assert fit.sentence in (tmp_path / "out" / "read-back.txt").read_text(encoding="utf-8")
+    for command in (["build", "box.shunt", "-o", "out"], ["response", "box.shunt"]):
+        main([*command, "--json"])
+        (told,) = json.loads(capsys.readouterr().out)["fits"]
+        assert (told["driver"], told["magnitude_error"], told["magnitude_hz"]) == ("woofer", error, at_hz)
+
+
+def test_a_file_that_another_includes_is_no_design_of_a_folder(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Bounds of a workshop hold no driver; they are looked at with the design, and alone where they are named."""
+    (tmp_path / "bounds.shunt").write_text("limit load-too-low 0.9\n", encoding="utf-8")
+    design = Path(EXAMPLE).read_text(encoding="utf-8")
+    (tmp_path / "box.shunt").write_text('include "bounds.shunt"\n' + design, encoding="utf-8")
+    assert main(["check", str(tmp_path)]) == 0
+    assert "1 design checked, nothing found" in capsys.readouterr().out
+    main(["check", str(tmp_path / "bounds.shunt")])
+    assert "[no-driver]" in capsys.readouterr().out
+
+
+def test_a_file_is_checked_with_a_broken_design_or_alone_if_that_cannot_be_read(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (tmp_path / "bounds.shunt").write_text("limit load-too-low 0.9\n", encoding="utf-8")
+    broken = 'include "bounds.shunt"\ndriver woofer 8 ohm\nleg woofer {\n  input+ -- L1 -- woofer+\n'
+    (tmp_path / "box.shunt").write_text(broken, encoding="utf-8")
+    assert main(["check", str(tmp_path)]) == 1
+    assert "[no-driver]" not in capsys.readouterr().out
+    (tmp_path / "box.shunt").write_bytes(b"\xff\xfe")
+    assert main(["check", str(tmp_path)]) == 2
+    assert "[no-driver]" in capsys.readouterr().out
+
+
+def test_files_that_include_each_other_are_all_checked(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    for one, other in (("a", "b"), ("b", "a")):
+        (tmp_path / f"{one}.shunt").write_text(f'include "{other}.shunt"\n', encoding="utf-8")
+    assert main(["check", str(tmp_path)]) == 1
+    assert "include-loop" in capsys.readouterr().out

@@ -124,7 +124,7 @@ def given_driver(text: str) -> dict[str, float]:
 
 
 def test_zobel_makes_a_voice_coil_resistive() -> None:
-    """R = Re and C = Le/Re^2 across Re + s Le: O. J. Zobel, Bell Syst. Tech. J. 2(1), 1923."""
+    """R = Re and C = Le/Re^2 across Re + s Le: O. J. Zobel, Bell Syst. Tech. J. 7(3), 1928 (from memory)."""
     rows = [r for r in table("04_compensation_networks.csv") if r["network"].startswith("series R-C across")]
     for rz, cz in zip(rows[::2], rows[1::2], strict=True):
         given = given_driver(rz["given"])

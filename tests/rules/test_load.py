@@ -42,6 +42,27 @@ def two_way(
     return text if zobel else text + "omit R9 and C9\n"
 
 
+def test_marked_impedance_counts_in_the_rated_range_only() -> None:
+    """IEC 60268-5 (second-hand): 80 % in the rated frequency range. Some 6.2 ohm stand at 20 Hz, far below the
+    resonance, and above it the voice coil keeps the least over 6.4 ohm.
+    """
+    text = """
+amplifier 100 W into 8 ohm {{ least 2 ohm, marked 8 ohm }}
+driver woofer 8 ohm {{ re 6.2 ohm, le 1.6 mH{resonance}, 200 W }}
+leg woofer {{
+  input+ -- woofer+
+  woofer- -- return
+}}
+"""
+    known = text.format(resonance=", fs 120 Hz, qms 3, qes 0.3")
+    assert found_in(known) == []
+    boxed = text.format(resonance=", fs 60 Hz, qms 3, qes 0.3, alpha 3")
+    assert found_in(boxed) == []
+    unknown = text.format(resonance="")
+    assert found_in(unknown) == [("warning", "load-too-low")]
+    assert found_in(known.replace("6.2 ohm", "5.2 ohm")) == [("warning", "load-too-low")]
+
+
 @pytest.mark.parametrize(("marked", "least"), [("8 ohm", 6.4), ("4 ohm", 3.2)])
 def test_marked_impedance_allows_80_percent(marked: str, least: float) -> None:
     """A resistor a little above and below 80 % of what the box is marked with."""

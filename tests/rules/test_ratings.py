@@ -14,16 +14,18 @@ import pytest
 
 from rules.compiling import OWN_NAME, findings_of, loader
 from shuntwise.checks.evidence import Evidence
-from shuntwise.checks.ratings.coil_wire_hot import BROOKS_H_PER_M, brooks_gram, copper_gram
-from shuntwise.checks.ratings.resistor_hot import warmest_air_c
+from shuntwise.checks.ratings.coil_wire_hot import brooks_gram, copper_gram
+from shuntwise.checks.ratings.resistor_hot import NO_POWER_C, warmest_air_c
 from shuntwise.checks.registry import RULES
 from shuntwise.checks.run import run
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
 from shuntwise.graph.connect import connect
+from shuntwise.model.kinds import RESISTOR
 from shuntwise.model.resolve import resolve
 from shuntwise.network.lower import lower
 from shuntwise.pipeline import read
 from shuntwise.source import Source
+from shuntwise.stress.copper import BROOKS_H_PER_M
 
 TESTS = Path(__file__).parents[1]
 EXAMPLES = sorted((TESTS.parent / "examples").glob("*.shunt"))
@@ -106,11 +108,19 @@ def test_without_an_amplifier_each_check_says_once_what_it_lacks() -> None:
 # --- resistors
 
 
-def test_derating_of_a_resistor() -> None:
-    """IEC 60115-1: 10 W up to 70 C, nothing at 155 C; at 100 C then 10 W x 55/85 = 6.47 W."""
-    assert warmest_air_c(6.47 / 10) == pytest.approx(100, abs=0.01)
-    assert warmest_air_c(1.0) == 70
-    assert warmest_air_c(0.5) == pytest.approx(112.5)
+@pytest.mark.parametrize(
+    ("construction", "no_power_c"),
+    [("wirewound", 275), ("metal oxide", 235), ("metal film", 155), ("carbon film", 155), (None, 155)],
+)
+def test_derating_of_a_resistor(construction: str | None, no_power_c: float) -> None:
+    """A straight line from 70 C (IEC 60115-1, second-hand) to where no power is left, by construction (from memory)."""
+    assert warmest_air_c(1.0, construction) == 70
+    assert warmest_air_c(0.5, construction) == pytest.approx((70 + no_power_c) / 2)
+    assert warmest_air_c(0.0, construction) == no_power_c
+
+
+def test_every_construction_of_a_resistor_has_its_temperature() -> None:
+    assert set(NO_POWER_C) == set(RESISTOR.words.values())
 
 
 @pytest.mark.parametrize(
@@ -258,9 +268,9 @@ def test_brooks_coil_needs_the_copper_of_its_section() -> None:
     with (TESTS / "reference" / "06_brooks.csv").open(encoding="utf-8") as file:
         rows = {row[0]: float(row[1]) for row in list(csv.reader(file))[1:]}
     henry = rows["example: c = 15.0 mm, N = 200"]
-    assert henry == pytest.approx(BROOKS_H_PER_M * 0.015 * 200**2, rel=1e-4)
+    assert henry == pytest.approx(BROOKS_H_PER_M * 0.0225 * 200**2, rel=1e-4)
     turn_m, section_m2 = 2 * 3.141592653589793 * 0.0225, 0.6 * 0.015**2
-    ohm = 1.72e-8 * 200 * turn_m / (section_m2 / 200)
+    ohm = 1e-6 / 58 * 200 * turn_m / (section_m2 / 200)
     assert brooks_gram(henry, ohm) == pytest.approx(8.96e6 * section_m2 * turn_m, rel=1e-4)
 
 

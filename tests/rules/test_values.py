@@ -15,9 +15,10 @@ import pytest
 from rules import boxes
 from rules.boxes import changed, found_in
 from shuntwise.api import load_text
-from shuntwise.checks.values.coil_facts_disagree import BROOKS, COPPER, least_resistance
+from shuntwise.checks.values.coil_facts_disagree import least_resistance
 from shuntwise.figures.band import band_places, reference_db
 from shuntwise.model.preferred import E6, E12, E24, E96, nearest_in
+from shuntwise.stress.copper import BROOKS_H_PER_M, COPPER_OHM_M
 from shuntwise.structure.crossovers import BUTTERWORTH
 
 REFERENCE = Path(__file__).parents[1] / "reference"
@@ -68,6 +69,81 @@ SLIPS = {
         [("L1 0.47 mH { dcr 0.2 ohm }", "L1 0.47 mH { dcr 0.1 ohm, wire 1 mm, air core }")],
         [("coil-facts-disagree", "0.47 mH")]),
 }  # fmt: skip
+
+
+AUTOTRANSFORMER = """
+driver woofer 8 ohm { re 5.9 ohm, le 0.4 mH, fs 61 Hz, qms 4.5, qes 0.48 }
+driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH, fs 820 Hz, qms 2.2, qes 1.4 }
+coil L1 0.82 mH { dcr 0.28 ohm }
+capacitor C1 6.8 uF
+capacitor C2 1.5 uF
+tapped coil T1 3.3 mH { tap 0.82 mH, dcr 0.4 ohm }
+leg woofer {
+  input+ -- L1 -- woofer+
+  woofer+ -- C1 -- woofer-
+  woofer- -- return
+}
+leg tweeter {
+  input+ -- C2 -- T1.end
+  T1.tap -- tweeter+
+  T1.start -- return
+  tweeter- -- return
+}
+"""
+SUBWOOFER = """
+driver sub 8 ohm { role woofer, re 5.9 ohm, le 0.9 mH, fs 31 Hz, qms 4.5, qes 0.48 }
+driver mid 8 ohm { re 6.2 ohm, le 0.2 mH, fs 62 Hz, qms 3.2, qes 0.4 }
+coil L1 18 mH { dcr 0.3 ohm }
+capacitor C1 150 uF
+capacitor C2 150 uF
+coil L2 18 mH { dcr 0.3 ohm }
+leg sub {
+  input+ -- L1 -- sub+
+  sub+ -- C1 -- sub-
+  sub- -- return
+}
+leg mid {
+  input+ -- C2 -- mid-
+  mid- -- L2 -- mid+
+  mid+ -- return
+}
+"""
+SUBWOOFER_ALONE = """
+driver sub 8 ohm { role woofer, re 5.9 ohm, le 0.9 mH, fs 31 Hz, qms 4.5, qes 0.48 }
+coil L1 18 mH { dcr 0.3 ohm }
+leg sub {
+  input+ -- L1 -- sub+
+  sub- -- return
+}
+"""
+BYPASSED = changed(
+    boxes.SECOND_ORDER,
+    ("coil L2", "capacitor C9 10 nF\ncoil L2"),
+    ("input+ -- C2 --", "input+ -- (C2 | C9) --"),
+)
+
+
+@pytest.mark.parametrize("text", [AUTOTRANSFORMER, SUBWOOFER, SUBWOOFER_ALONE, BYPASSED])
+def test_unusual_values_that_fit_are_no_slips(text: str) -> None:
+    """8 ohm at half the turns are 32 ohm, for which C = 0.707 / (2 pi f R) is a quarter; L = 1.414 R / (2 pi 100 Hz) is
+    18 mH for a subwoofer; a small film capacitor beside a large one is common practice, no source.
+    """
+    assert "decimal-slip" not in [name for name, _ in found_in(text)]
+
+
+@pytest.mark.parametrize(
+    ("text", "old", "new"),
+    [
+        (AUTOTRANSFORMER, "C2 1.5 uF", "C2 15 uF"),
+        (AUTOTRANSFORMER, "C2 1.5 uF", "C2 0.15 uF"),
+        (SUBWOOFER, "L1 18 mH", "L1 180 mH"),
+        (SUBWOOFER_ALONE, "L1 18 mH", "L1 180 mH"),
+        (boxes.SECOND_ORDER, "L1 0.82 mH", "L1 18 mH"),
+        (boxes.HORN, "C1 10 uF", "C1 10 nF"),
+    ],
+)
+def test_unusual_values_that_do_not_fit_are_slips(text: str, old: str, new: str) -> None:
+    assert found_in(changed(text, (old, new)))[:1] == [("decimal-slip", new.partition(" ")[2])]
 
 
 @pytest.mark.parametrize("situation", SLIPS)
@@ -171,18 +247,18 @@ def test_butterworth_values_are_those_of_the_prototypes(order: int) -> None:
 def test_least_resistance_is_that_of_a_brooks_coil() -> None:
     """A Brooks coil of side 15 mm and 200 turns has 1.529 mH (tests/reference/06_brooks.csv, recomputed)."""
     rows = {row[0]: row[1] for row in csv.reader((REFERENCE / "06_brooks.csv").open(encoding="utf-8"))}
-    assert pytest.approx(float(rows["L / (a N^2), a = mean radius"]), rel=1e-4) == BROOKS
+    assert pytest.approx(float(rows["L / (a N^2), a = mean radius"]), rel=1e-4) == BROOKS_H_PER_M
     inductance, side, turns = float(rows["example: c = 15.0 mm, N = 200"]), 15e-3, 200
     # Wire that just fills the square, packed as densely as round wires can be: pi / sqrt(12) of the area is copper.
     wire = (side**2 / turns * (12**0.5 / 2)) ** -0.5
     wire = ((side**2 * pi / 12**0.5) / turns / (pi / 4)) ** 0.5
     length = turns * 2 * pi * 1.5 * side
-    assert least_resistance(inductance, wire) == pytest.approx(COPPER * length / (pi * wire**2 / 4), rel=1e-3)
+    assert least_resistance(inductance, wire) == pytest.approx(1e-6 / 58 * length / (pi * wire**2 / 4), rel=1e-3)
 
 
 def test_copper_is_that_of_the_standard() -> None:
     """IEC 60028:1925: 1/58 ohm mm2/m at 20 C."""
-    assert pytest.approx(1e-6 / 58, rel=1e-4) == COPPER
+    assert pytest.approx(1e-6 / 58, rel=1e-4) == COPPER_OHM_M
 
 
 def test_band_ignores_a_peak_and_a_notch() -> None:

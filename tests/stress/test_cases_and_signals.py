@@ -194,8 +194,8 @@ def test_low_pass_without_its_woofer() -> None:
     assert 1 / abs(at_1600.admittance("in")[0, 0]) == pytest.approx(0.272, abs=0.001)
     assert abs(at_1600.branch_voltage("C1")[0, 0]) == pytest.approx(36.6, abs=0.1)
     response = solve_cases(Solver(network), [{}, case], sweep())
-    assert 1 / greatest(np.abs(response.admittance("in")))[1] == pytest.approx(0.25, rel=1e-3)
-    assert greatest(np.abs(response.branch_voltage("C1")))[1] == pytest.approx(40, rel=5e-3)
+    assert 1 / greatest(np.abs(response.admittance("in")), sweep())[1] == pytest.approx(0.25, rel=1e-3)
+    assert greatest(np.abs(response.branch_voltage("C1")), sweep())[1] == pytest.approx(40, rel=5e-3)
 
 
 @pytest.mark.parametrize(("q", "accuracy"), [(2, 1e-3), (10, 1e-3), (40, 0.01), (100, 0.05)])
@@ -208,12 +208,12 @@ def test_peak_is_found_between_the_points(q: float, accuracy: float) -> None:
     for centre in np.geomspace(900, 930, 7):
         x = freq_hz / centre
         curve = ((1 - x**2) ** 2 + (x / q) ** 2) ** -0.5
-        assert float(greatest(curve)) == pytest.approx(q / np.sqrt(1 - 1 / (4 * q**2)), rel=accuracy)
+        assert float(greatest(curve, freq_hz)) == pytest.approx(q / np.sqrt(1 - 1 / (4 * q**2)), rel=accuracy)
 
 
 def test_curve_without_a_peak_keeps_its_greatest_point() -> None:
     falling = np.array([[3.0, 2.0, 1.0, 0.5], [1.0, 1.0, 1.0, 1.0], [0.0, 0.0, 0.0, 0.0]])
-    assert greatest(falling).tolist() == [3.0, 1.0, 0.0]
+    assert greatest(falling, np.array([1.0, 2.0, 4.0, 8.0])).tolist() == [3.0, 1.0, 0.0]
 
 
 # --- against ngspice

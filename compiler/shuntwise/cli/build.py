@@ -29,7 +29,11 @@ def run(options: argparse.Namespace) -> int:
     put_folder(files, folder)
     with screen(f"the files are in {folder}"):
         if options.json:
-            told = {**plain(material.figures), "shares": [asdict(share) for share in material.shares]}
+            told = {
+                **plain(material.figures),
+                "fits": [fit.plain for fit in material.fits],
+                "shares": [asdict(share) for share in material.shares],
+            }
             print(as_json({"folder": str(folder), "files": sorted(files), "mark": material.mark, **told}))
         else:
             print(files["summary.txt"].decode())

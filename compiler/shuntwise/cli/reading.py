@@ -6,13 +6,13 @@ import argparse
 import os
 import sys
 from collections.abc import Iterable, Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from pathlib import Path
 
 from shuntwise.checks.registry import FAMILY_OF
 from shuntwise.cli.main import CLEAN, FINDINGS, Refused
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
-from shuntwise.loading import Unreadable
+from shuntwise.loading import Unreadable, read_design
 from shuntwise.network.network import Network
 from shuntwise.network.sweep import Sweep
 from shuntwise.pipeline import Compilation
@@ -54,7 +54,9 @@ def compile_file(options: argparse.Namespace) -> Compilation:
 
 
 def design_files(paths: Iterable[str]) -> Iterator[str]:
-    """The design files that the paths name; a folder stands for all *.shunt files in it and below."""
+    """The design files that the paths name; a folder stands for the *.shunt files in it and below that no other of
+    them includes.
+    """
     for path in paths:
         if not os.path.isdir(path):  # noqa: PTH112 - Path.is_dir raises where a name is too long
             yield path
@@ -63,7 +65,21 @@ def design_files(paths: Iterable[str]) -> Iterator[str]:
         found = sorted(file for file in Path(path).rglob("*.shunt") if file.is_file() and _inside(file, root))
         if not found:
             raise Refused(f"the folder `{path}` holds no design", "design files end in .shunt")
-        yield from (str(file) for file in found)
+        yield from _not_included([str(file) for file in found])
+
+
+def _not_included(files: list[str]) -> Iterator[str]:
+    """Those that are a design of their own; of files that include one another in a circle each is."""
+    included: dict[str, set[str]] = {}
+    for file in files:
+        included[os.path.realpath(file)] = set()
+        with suppress(Exception):  # what is wrong with the file is told when it is checked
+            collected, _ = read_design(file)
+            included[os.path.realpath(file)] = {source.file for source in collected.sources}
+    for file in files:
+        real = os.path.realpath(file)
+        if not any(real in beside and other not in included[real] for other, beside in included.items()):
+            yield file
 
 
 def _inside(file: Path, root: Path) -> bool:

@@ -19,14 +19,16 @@ def run(options: argparse.Namespace) -> int:
     from shuntwise.documents.table import Column, as_csv, as_text
 
     with solving(compilation):
-        columns = work.material(sweep, options.variant, options.settings).columns
+        material = work.material(sweep, options.variant, options.settings)
+        columns = material.columns
 
     def plain(column: Column) -> dict[str, object]:
         values = column.values.tolist()
         return {"owner": column.owner, "quantity": column.quantity, "unit": column.unit, "values": values}
 
     if options.json:
-        text = as_json({"variant": options.variant, "columns": list(map(plain, columns))}) + "\n"
+        fits = [fit.plain for fit in material.fits]
+        text = as_json({"variant": options.variant, "columns": list(map(plain, columns)), "fits": fits}) + "\n"
     else:
         text = as_csv(columns) if options.csv else as_text(columns)
     put(text, options.output)

@@ -46,7 +46,7 @@ def _table(material: Material) -> str:
 def _read_back(material: Material) -> str:
     from shuntwise.documents.read_aloud import read_aloud
 
-    return read_aloud(material.circuit, material.design.network_of)
+    return read_aloud(material.circuit, material.design.network_of, material.fits)
 
 
 def _summary(material: Material) -> str:
@@ -60,6 +60,7 @@ def _summary(material: Material) -> str:
         not_checked=material.not_checked,
         waived=material.waived,
         mark=material.mark,
+        fits=material.fits,
     )
 
 

@@ -13,7 +13,7 @@ from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Design
 from shuntwise.network.lower import Unlowered
-from shuntwise.network.network import Network
+from shuntwise.network.network import FitReport, Network
 from shuntwise.network.sweep import Sweep
 
 if TYPE_CHECKING:
@@ -49,6 +49,11 @@ class Material:
     def network(self) -> Network:
         assert isinstance(self.lowered, Network)
         return self.lowered
+
+    @property
+    def fits(self) -> tuple[FitReport, ...]:
+        """How near fitted drivers come to their tables and formulas; none without a network."""
+        return self.lowered.fits if isinstance(self.lowered, Network) else ()
 
     @cached_property
     def solver(self) -> Solver:

@@ -20,6 +20,7 @@ from shuntwise.diagnostics.terminal import visible
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Design, NodeStop, ParallelStop, Part, PartStop, Quantity, Stop, Walk
 from shuntwise.model.kinds import KINDS
+from shuntwise.network.network import FitReport
 from shuntwise.structure.reach import turned_round
 from shuntwise.units import write
 
@@ -32,16 +33,17 @@ _SPOKEN |= {"kohm": "kilohm", "Mohm": "megohm"}
 _FEW = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 
 
-def read_aloud(circuit: Circuit, networks: Mapping[str, str] | None = None) -> str:
+def read_aloud(circuit: Circuit, networks: Mapping[str, str] | None = None, fits: Sequence[FitReport] = ()) -> str:
     """The whole circuit in words; it ends with a line end.
 
     `networks` gives the name of the network behind each use of one (`{"P1": "lpad"}`); without it the use is
-    called by its own name alone.
+    called by its own name alone. `fits` say how near fitted drivers come to what they stand for.
     """
     reader = _Reader(circuit, networks or {})
     paragraphs = [
         reader.opening(),
         reader.drivers(),
+        [fit.sentence for fit in fits],
         *reader.legs(),
         *reader.insides(),
         reader.couplings(),

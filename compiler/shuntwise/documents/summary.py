@@ -17,6 +17,7 @@ from shuntwise.figures.figure import Level, Slope
 from shuntwise.figures.nominal import HIGHEST_HZ, LOWEST_HZ
 from shuntwise.figures.usual import Corners, CrossingFigures, DriverFigures, Said, Usual, group_name
 from shuntwise.model.design import Amplifier, Design
+from shuntwise.network.network import FitReport
 from shuntwise.stress.shares import Share
 
 WIDTH = 100
@@ -42,11 +43,13 @@ def build_summary(
     not_checked: Sequence[NotChecked] = (),
     waived: int = 0,
     mark: str = "",
+    fits: Sequence[FitReport] = (),
 ) -> str:
     """The whole summary; it ends with a line end. `waived` counts findings that the design allows."""
     blocks = [
         _heading(design, mark),
         _drivers(design, figures),
+        [line for fit in fits for line in hanging(fit.sentence)],
         _slopes(figures),
         _crossings(figures.crossings),
         _impedance(figures, design.amplifier),

@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic
 from shuntwise.model import findings
@@ -97,6 +97,7 @@ class _Resolving:
     def __init__(self, place: Place, counts: Counter[str]) -> None:
         self.place, self.counts = place, counts
         self.out = Wiring()
+        self.told: set[str] = set()
 
     def walk(self, walk: t.Walk, leg: int | None) -> None:
         if len(walk.stations) < 2:
@@ -260,14 +261,18 @@ class _Resolving:
             return self.at_return(name, span)
         if self._is_slip(name, neighbours):
             known = (*place.through, *(f"{owner}+" for owner in place.paired), *place.ports, *self.out.node_spans)
+            found = findings.unknown_name(
+                name,
+                span,
+                known,
+                "no part, driver or node of this name",
+                why="a part that is nowhere declared cannot be placed in the circuit",
+            )
+            if name in self.told and not found.fixes:
+                return self.unknown(span)
+            self.told.add(name)
             self.refuse(
-                findings.unknown_name(
-                    name,
-                    span,
-                    known,
-                    "no part, driver or node of this name",
-                    why="a part that is nowhere declared cannot be placed in the circuit",
-                ),
+                _taken_for_part(found, name) if _PART_LIKE.fullmatch(name) else found,
                 *might_be(name, (*place.through, *place.paired)),
             )
             return UnknownStop(span)
@@ -388,3 +393,13 @@ class _Resolving:
         self.out.lost = True
         self.out.diagnostics.append(finding)
         self.out.meant.update(self.place.prefix + name for name in meant)
+
+
+def _taken_for_part(found: Diagnostic, name: str) -> Diagnostic:
+    """The same finding on a name that has the form of a part's label: a node may have been meant."""
+    return replace(
+        found,
+        label="taken for a part, which is nowhere declared",
+        why="a name that is a part's letter and a number is a part's label, and never a node",
+        help=f"{found.help}; if a node is meant, give it a name of another form, such as `node_{name}`",
+    )

@@ -111,6 +111,34 @@ class FitReport:
         """The greatest phase error in degrees, unsigned, and its frequency."""
         return max((abs(error), freq) for error, freq in zip(self.phase_error_deg, self.freq_hz, strict=True))
 
+    @property
+    def words(self) -> str:
+        """The error, as everybody is told of it."""
+        magnitude, phase_deg = self.worst_magnitude[0], self.worst_phase[0]
+        return (
+            f"the elements of `{self.driver}` miss {self.stands_for} by up to {100 * magnitude:.2g} % "
+            f"and {phase_deg:.2g} degrees"
+        )
+
+    @property
+    def sentence(self) -> str:
+        """The same for documents, with no mark about the name."""
+        return f"{self.words[0].upper()}{self.words[1:].replace('`', '')}."
+
+    @property
+    def plain(self) -> dict[str, object]:
+        """The error by names, for machines: the worst of magnitude (a fraction) and phase, where (Hz), in what band."""
+        (magnitude, magnitude_hz), (phase_deg, phase_hz) = self.worst_magnitude, self.worst_phase
+        return {
+            "driver": self.driver,
+            "stands_for": self.stands_for,
+            "magnitude_error": magnitude,
+            "magnitude_hz": magnitude_hz,
+            "phase_error_deg": phase_deg,
+            "phase_hz": phase_hz,
+            "band_hz": self.band_hz,
+        }
+
 
 @dataclass(frozen=True)
 class Network:

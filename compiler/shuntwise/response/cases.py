@@ -6,11 +6,12 @@ In: a compiled network, and cases. Out: one `Response` whose builds are the case
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from typing import Any
 
 import numpy as np
 
 from shuntwise.network.network import Branch, Network
-from shuntwise.response.solve import Response, Solver
+from shuntwise.response.solve import Response, Solver, beside_resonances
 from shuntwise.response.tape import Real
 
 Case = Mapping[str, float]
@@ -18,6 +19,9 @@ Case = Mapping[str, float]
 
 BAND_HZ = (20.0, 20_000.0)
 STEPS_PER_OCTAVE = 48
+
+MOST_BETWEEN = 5**0.5
+"""How many times the greatest point a peak between the points may be, to be told from them."""
 
 OPEN = {"R": 1e12, "L": 1e9, "C": 1e-21}
 SHORT = {"R": 1e-9, "L": 1e-12, "C": 1e6}
@@ -55,7 +59,7 @@ def solve_cases(solver: Solver, cases: Sequence[Case], freq_hz: Real, *, parts: 
     """Solve all cases at once: arrays of the response are (cases, F).
 
     Driver voltages and input admittances are worked out in one run with, if `parts` is set, the voltage and
-    current of every branch. Raises SingularNetwork.
+    current of every branch. A frequency that meets a lossless resonance is moved aside. Raises SingularNetwork.
     """
     plan, network = solver.plan, solver.network
     nominal: dict[str, float] = {element.name: element.value for element in network.elements}
@@ -63,7 +67,6 @@ def solve_cases(solver: Solver, cases: Sequence[Case], freq_hz: Real, *, parts: 
     # One value by case at the least, so that the answer always has an axis of cases.
     touched = dict.fromkeys((network.elements[0].name, *(name for case in cases for name in case)))
     values = {name: np.array([case.get(name, nominal[name]) for case in cases]) for name in touched}
-    response = solver.solve(freq_hz, values=values, nodes=())
     wanted = [plan.voltage_between(driver.plus, driver.minus) for driver in network.drivers]
     wanted += [plan.input_admittance(feed.name) for feed in network.feeds]
     if parts:
@@ -71,27 +74,42 @@ def solve_cases(solver: Solver, cases: Sequence[Case], freq_hz: Real, *, parts: 
             wanted.append(plan.voltage_between(branch.plus, branch.minus))
             wanted += [plan.element_current(name) for name in branch.elements if network.element[name].kind == "R"]
             wanted.append(plan.element_current(branch.through))
-    response.points.fill(wanted)
-    return response
+
+    def solved(at: Real) -> Response:
+        response = solver.solve(at, values=values, nodes=())
+        response.points.fill(wanted)
+        response.points.pivoted()
+        return response
+
+    return beside_resonances(solved, freq_hz)
 
 
-def greatest(curve: Real) -> Real:
-    """The greatest value of a curve of magnitudes (..., F) -> (...), found between the points of the sweep as well.
-
-    Near a resonance 1/magnitude^2 is a parabola in frequency, so its vertex through the three points about the
-    greatest one is the height of the peak itself.
-    """
+def greatest(curve: Real, freq_hz: Real) -> Real:
+    """The greatest value of a curve of magnitudes (..., F) -> (...), found between the points of the sweep as well."""
     curve = np.asarray(curve, np.float64)
     at = curve.argmax(-1)
     top = np.take_along_axis(curve, at[..., None], -1)[..., 0]
     inner = np.clip(at, 1, curve.shape[-1] - 2)
+    height, _ = vertex(curve, freq_hz, inner)
+    # A vertex below zero, or none, is no resonance: the points themselves are then all there is.
+    good = (inner == at) & np.isfinite(height) & (height >= top) & (height < MOST_BETWEEN * top)
+    return np.asarray(np.where(good, height, top))
+
+
+def vertex(curve: Real, freq_hz: Real, at: Any) -> tuple[Real, Real]:
+    """The height of the peak about the point `at` of a curve of magnitudes, (..., F) and (...) -> (...), and how sharp
+    it is: by which share 1/magnitude^2 falls from the points beside it to the peak, 1 or more if nothing is left of it.
+
+    Near a resonance 1/magnitude^2 is a parabola in frequency, so its vertex through the three points about the
+    greatest one is the height of the peak itself.
+    """
+    x = np.log(freq_hz)
+    below, above = x[at - 1] - x[at], x[at + 1] - x[at]
     with np.errstate(all="ignore"):
         left, middle, right = (
-            np.take_along_axis(curve, (inner + step)[..., None], -1)[..., 0] ** -2.0 for step in (-1, 0, 1)
+            np.take_along_axis(curve, (at + step)[..., None], -1)[..., 0] ** -2.0 for step in (-1, 0, 1)
         )
-        bend = left - 2 * middle + right
-        vertex = middle - (right - left) ** 2 / (8 * bend)
-        peak = vertex**-0.5
-    # A vertex below zero, or none, is no resonance: the points themselves are then all there is.
-    good = (inner == at) & np.isfinite(peak) & (peak >= top) & (vertex > 0.2 * middle)
-    return np.asarray(np.where(good, peak, top))
+        falling, rising = (left - middle) / below, (right - middle) / above
+        bend = (rising - falling) / (above - below)
+        lowest = middle - (falling - bend * below) ** 2 / (4 * bend)
+        return np.asarray(lowest**-0.5), np.asarray(1 - lowest / np.maximum(left, right))

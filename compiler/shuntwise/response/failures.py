@@ -53,7 +53,7 @@ class CaseCurves:
         plan = solver.plan
         if plan.floating:
             raise SingularNetwork(plan.floating, float(freq_hz[0]))
-        self._solver, self._cases, self._freq_hz = solver, cases, freq_hz
+        self._solver, self._cases, self.freq_hz = solver, cases, freq_hz
         self._parameters = [float(p) for p in plan.parameters()]
         runs = [plan.in_one_run(case) for case in cases]
         self._alone: Mask = np.array([run is None for run in runs], np.bool_)
@@ -122,7 +122,7 @@ class CaseCurves:
                 self._pivoted[part] |= ~np.isfinite(registers[answer])
             with np.errstate(all="ignore"):
                 slopes = slope({r: power / registers[r] for r, power in powers.items()})
-                change = self._changes @ _powers_of_s(self._freq_hz[part])
+                change = self._changes @ _powers_of_s(self.freq_hz[part])
                 product = change * slopes
                 whole = 1 + product
                 self._gain[:, part] = change / whole
@@ -130,7 +130,7 @@ class CaseCurves:
             self._alone |= ~(good | self._pivoted[part]).all(-1)
 
     def _curves(self, register: int, direct: Callable[[Response], Complex]) -> Real:
-        curves = np.empty((len(self._cases), self._freq_hz.size))
+        curves = np.empty((len(self._cases), self.freq_hz.size))
         for part, registers, slope in self._blocks([register]):
             with np.errstate(all="ignore"):
                 curves[:, part] = np.abs(registers[register] + self._gain[:, part] * slope({register: 1.0}))
@@ -143,14 +143,14 @@ class CaseCurves:
         tape = self._solver.plan.tape
         coefficients = tape.evaluate_coefficients(self._parameters)
         step = max(1, BLOCK_NUMBERS // len(tape.steps))
-        for first in range(0, self._freq_hz.size, step):
-            part = slice(first, min(first + step, self._freq_hz.size))
-            axis = Axis(self._freq_hz[part])
+        for first in range(0, self.freq_hz.size, step):
+            part = slice(first, min(first + step, self.freq_hz.size))
+            axis = Axis(self.freq_hz[part])
             registers: list[Complex | None] = []
             flagged = tape.evaluate(wanted, registers, coefficients, axis)
             if flagged is not None:
                 self._pivoted[part] |= flagged
-            per_unit = 1 / (self._units @ _powers_of_s(self._freq_hz[part]))
+            per_unit = 1 / (self._units @ _powers_of_s(self.freq_hz[part]))
 
             def slope(
                 outputs: Mapping[int, Any], axis: Axis = axis, registers: Any = registers, per_unit: Any = per_unit
@@ -169,7 +169,7 @@ class CaseCurves:
         for first in range(0, rows.size if columns.size else 0, BLOCK_CASES):
             some = rows[first : first + BLOCK_CASES]
             cases = [self._cases[number] for number in some]
-            yield some, columns, solve_cases(self._solver, cases, self._freq_hz[columns], parts=False)
+            yield some, columns, solve_cases(self._solver, cases, self.freq_hz[columns], parts=False)
 
 
 def _powers_of_s(freq_hz: Real) -> Complex:

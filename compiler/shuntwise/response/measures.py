@@ -17,7 +17,7 @@ from itertools import pairwise
 import numpy as np
 
 from shuntwise.response.sensitivity import omega_slope
-from shuntwise.response.solve import Solver
+from shuntwise.response.solve import Solver, beside_resonances
 from shuntwise.response.tape import Complex, Real
 
 POINTS_PER_DECADE = 200
@@ -101,7 +101,7 @@ def corners(
 def greatest_level(solver: Solver, driver: str, from_hz: float, to_hz: float) -> tuple[float, float]:
     """The frequency (Hz) at which a driver's level is greatest in the band, and the level there (dB)."""
     level = _level(solver, driver)
-    freq_hz, least = _least(lambda freq_hz: -level(freq_hz), lattice(from_hz, to_hz))
+    freq_hz, least = least_on(lambda freq_hz: -level(freq_hz), lattice(from_hz, to_hz))
     return freq_hz, -least
 
 
@@ -119,9 +119,12 @@ def bare_resonances(solver: Solver, input_name: str, freq_hz: Real, values: Mapp
     Tech. J. 3(2), 1924); there is no resistance if the least of it is below 1e-6 of the reactances that cancel.
     """
 
-    def impedance(at: Real) -> Complex:
+    def solved(at: Real) -> Complex:
         with np.errstate(divide="ignore", invalid="ignore"):
             return np.asarray(1 / solver.solve(at, values=values, nodes=()).admittance(input_name).reshape(-1))
+
+    def impedance(at: Real) -> Complex:
+        return beside_resonances(solved, at)
 
     rough = impedance(freq_hz)
     found = []
@@ -149,7 +152,7 @@ def least_impedance(solver: Solver, input_name: str, from_hz: float, to_hz: floa
         with np.errstate(divide="ignore"):
             return 1 / np.abs(solver.solve(freq_hz).admittance(input_name))
 
-    freq, ohm = _least(magnitude, lattice(from_hz, to_hz))
+    freq, ohm = least_on(magnitude, lattice(from_hz, to_hz))
     return Extreme(ohm, freq)
 
 
@@ -159,7 +162,7 @@ def greatest_impedance(solver: Solver, input_name: str, from_hz: float, to_hz: f
     def magnitude(freq_hz: Real) -> Real:
         return np.abs(solver.solve(freq_hz).admittance(input_name))
 
-    freq, siemens = _least(magnitude, lattice(from_hz, to_hz))
+    freq, siemens = least_on(magnitude, lattice(from_hz, to_hz))
     return Extreme(1 / siemens if siemens else float("inf"), freq)
 
 
@@ -192,15 +195,17 @@ def _zeros(curve: Curve, freq_hz: Real) -> list[float]:
     return found
 
 
-def _least(curve: Curve, freq_hz: Real) -> tuple[float, float]:
+def least_on(curve: Curve, freq_hz: Real, flat: float = 0.0) -> tuple[float, float]:
     """Where a curve is least on the grid, refined between its neighbours, and how much it is there.
 
-    A minimum is flat: its value is good to rounding long before its place is, which is good to about 1e-7.
+    It is refined until what is left differs by less than the share `flat`. A minimum is flat: its value is good to
+    rounding long before its place is, which is good to about 1e-7.
     """
     while True:
         values = curve(freq_hz)
         at = int(np.argmin(values))
-        low, high = float(freq_hz[max(at - 1, 0)]), float(freq_hz[min(at + 1, freq_hz.size - 1)])
-        if high - low <= 1e-8 * low:
+        beside = [max(at - 1, 0), min(at + 1, freq_hz.size - 1)]
+        low, high = (float(freq_hz[n]) for n in beside)
+        if high - low <= 1e-8 * low or values[beside].max() < (1 + flat) * values[at]:
             return float(freq_hz[at]), float(values[at])
         freq_hz = np.geomspace(low, high, REFINEMENT)

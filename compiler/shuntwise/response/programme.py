@@ -1,7 +1,7 @@
 """How the power of a programme signal is spread over frequency.
 
-In: a programme's name and the frequencies of a sweep with equal steps in log frequency. Out: the share of the
-power at each. It refuses to know how loud the programme is played.
+In: a programme's name and the frequencies of a sweep. Out: the share of the power that each stands for. It refuses to
+know how loud the programme is played.
 
 `simulated` is the simulated programme signal of IEC 60268-1:1985, clause 7: pink noise shaped by the passive
 network of its Figure 2, which stands for speech and music of all kinds (Table II gives the same in third-octave
@@ -28,7 +28,8 @@ def power_shares(programme: str, freq_hz: Real) -> Real:
         shape = np.ones_like(freq_hz)
     else:
         raise ValueError(f"no noise is called {programme!r}")
-    return np.asarray(shape / shape.sum())
+    power = shape * np.gradient(np.log(freq_hz))  # pink noise has as much power in every step of log frequency
+    return np.asarray(power / power.sum())
 
 
 def shaping_network(freq_hz: Real) -> Complex:

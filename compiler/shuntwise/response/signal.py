@@ -19,14 +19,15 @@ from shuntwise.response.tape import Real
 class Signal:
     """What the amplifier gives: a sine of `sine_v`, or a programme of `programme_v` (V r.m.s.).
 
-    The programme's peaks are `crest` times its r.m.s. value. `shares` are its power by frequency, (F,); None is a
-    steady sine at the worst frequency.
+    The programme's peaks are `crest` times its r.m.s. value. `shares` are its power by frequency (Hz), (F,) each; None
+    is a steady sine at the worst frequency.
     """
 
     programme_name: str
     sine_v: float
     programme_v: float
     crest: float
+    freq_hz: Real
     shares: Real | None
 
     @property
@@ -36,16 +37,17 @@ class Signal:
 
     def at(self, freq_hz: Real) -> Signal:
         """The same signal for another sweep."""
-        return replace(self, shares=None if self.shares is None else power_shares(self.programme_name, freq_hz))
+        shares = None if self.shares is None else power_shares(self.programme_name, freq_hz)
+        return replace(self, freq_hz=freq_hz, shares=shares)
 
     def sine(self, per_volt: Real) -> Real:
         """The greatest r.m.s. value over frequency with the full sine, (...); `per_volt` (..., F), for 1 V."""
-        return np.asarray(self.sine_v * greatest(per_volt))
+        return np.asarray(self.sine_v * greatest(per_volt, self.freq_hz))
 
     def programme(self, per_volt: Real) -> Real:
         """The r.m.s. value with the programme, (...); `per_volt` (..., F), for 1 V at each frequency."""
         if self.shares is None:
-            return np.asarray(self.programme_v * greatest(per_volt))
+            return np.asarray(self.programme_v * greatest(per_volt, self.freq_hz))
         return np.asarray(self.programme_v * np.sqrt(per_volt**2 @ self.shares))
 
     def heat(self, per_square_volt: Real) -> Real:
@@ -64,5 +66,5 @@ def amplifier_signal(power_w: float, load_ohm: float, programme: str, crest: flo
     sine_v = float(np.sqrt(power_w * load_ohm))
     peak_v = float(np.sqrt(2) * sine_v)
     if programme == STEADY:
-        return Signal(programme, sine_v, sine_v, float(np.sqrt(2)), None)
-    return Signal(programme, sine_v, peak_v / crest, crest, power_shares(programme, freq_hz))
+        return Signal(programme, sine_v, sine_v, float(np.sqrt(2)), freq_hz, None)
+    return Signal(programme, sine_v, peak_v / crest, crest, freq_hz, power_shares(programme, freq_hz))

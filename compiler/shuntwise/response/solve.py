@@ -12,7 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any
+from typing import Any, TypeVar
 
 import numpy as np
 
@@ -21,7 +21,12 @@ from shuntwise.response.pivoted import PivotedPoints, SingularNetwork
 from shuntwise.response.plan import Plan
 from shuntwise.response.tape import ONE, ZERO, Axis, Complex, Mask, Real, Scalar, is_finite
 
-__all__ = ["Builds", "Response", "SingularNetwork", "Solver", "solve"]
+__all__ = ["Builds", "Response", "SingularNetwork", "Solver", "beside_resonances", "solve"]
+
+Solution = TypeVar("Solution")
+
+ASIDE = 1e-9
+"""By this share a frequency is moved that meets a lossless resonance: the solution there has digits enough."""
 
 RESIDUAL_FLOOR = 1e-4
 """Nodes and loops that carry less than this fraction of the greatest are measured against that fraction."""
@@ -109,6 +114,23 @@ def solve(
 ) -> Response:
     """Compile and solve a network; see `Solver.solve`."""
     return Solver(network).solve(freq_hz, values=values, nodes=nodes)
+
+
+def beside_resonances(solve_at: Callable[[Real], Solution], freq_hz: Real) -> Solution:
+    """What `solve_at` gives at some frequencies (F,), of which those that meet a lossless resonance are moved by ASIDE.
+
+    Raises SingularNetwork if there is no single solution beside such a frequency either.
+    """
+    moved: set[float] = set()
+    while True:
+        try:
+            return solve_at(freq_hz)
+        except SingularNetwork as singular:
+            if singular.freq_hz in moved:
+                raise
+            aside = singular.freq_hz * (1 + ASIDE)
+            moved.add(aside)
+            freq_hz = np.where(freq_hz == singular.freq_hz, aside, freq_hz)
 
 
 class Points:

@@ -36,6 +36,7 @@ def shares(response: Response) -> tuple[Share, ...]:
 
 def _share(response: Response, label: str) -> Share:
     heat = response.dissipation(label)
-    volt, ampere = (float(greatest(np.abs(of(label)))) for of in (response.branch_voltage, response.current))
-    watt = float(greatest(np.sqrt(heat)) ** 2)
+    curves = (np.abs(response.branch_voltage(label)), np.abs(response.current(label)), np.sqrt(heat))
+    volt, ampere, root_watt = (float(greatest(curve, response.freq_hz)) for curve in curves)
+    watt = root_watt**2
     return Share(label, volt, ampere, watt, float(response.freq_hz[heat.argmax()]) if watt > 0 else None)

@@ -23,6 +23,7 @@ from shuntwise.network.network import Branch
 from shuntwise.response.cases import BAND_HZ, Case, greatest, opened, shorted, solve_cases, sweep
 from shuntwise.response.failures import CaseCurves
 from shuntwise.response.measures import Extreme, bare_resonances, least_impedance
+from shuntwise.response.peaks import gathered_sweep, narrow_peaks
 from shuntwise.response.signal import Signal, amplifier_signal
 from shuntwise.response.solve import Response, Solver
 
@@ -33,6 +34,12 @@ CREST = 2.0
 
 FAULT_STEPS_PER_OCTAVE = 24
 """A coarser sweep is enough where only collapses of the load are looked for: peaks are found between points."""
+
+MOST_PEAKS = 2
+"""Of one part that fails; only the lowest load counts."""
+
+BARE_OHM = 1e-5
+"""No part has so little resistance: where a resonance leaves less, none is stated."""
 
 
 @dataclass(frozen=True)
@@ -72,7 +79,10 @@ class Bare:
 
 @dataclass(frozen=True)
 class Failure:
-    """One part open or shorted, and the least impedance (ohm) at the input called `feed` then."""
+    """One part open or shorted, and the least impedance (ohm) at the input called `feed` then.
+
+    `bare` are the coils of which no resistance is stated, if nothing else bounds that impedance.
+    """
 
     label: str
     shorted: bool
@@ -80,6 +90,7 @@ class Failure:
     least_ohm: float
     driver_v: dict[str, float]
     """The programme's r.m.s. voltage at each driver."""
+    bare: tuple[str, ...] = ()
 
 
 def work_out(design: Design, solver: Solver) -> Stress | Lacking:
@@ -129,46 +140,72 @@ class Stress:
 
     # --- all drivers on
 
-    @cached_property
+    @property
     def working(self) -> Response:
         """The network as it is: cold, then hot; arrays (2, F)."""
+        return self._working[0]
+
+    @cached_property
+    def _working(self) -> tuple[Response, Signal]:
         copper = [element for element in self.solver.network.elements if element.copper]
-        hot = {element.name: element.value * HOT_COPPER for element in copper}
-        return solve_cases(self.solver, [{}, hot], sweep())
+        return self._solved([{}, {element.name: element.value * HOT_COPPER for element in copper}])
+
+    def _solved(self, cases: Sequence[Case]) -> tuple[Response, Signal]:
+        """Some cases, with points about every narrow resonance, and the amplifier's signal at these points."""
+        response = solve_cases(self.solver, cases, gathered_sweep(self.solver, cases))
+        return response, self.signal.at(response.freq_hz)
 
     def bears(self, owner: str) -> Bearing:
         """What a part or driver bears with everything fitted."""
         if owner not in self._bearings:
-            self._bearings[owner] = self._bearing(self.working, owner, slice(None))
+            self._bearings[owner] = self._bearing(self._working, owner, slice(None))
         return self._bearings[owner]
 
-    def least_load(self, feed: str) -> Extreme:
-        """The least impedance at an input from 20 Hz to 20 kHz, copper cold."""
-        return least_impedance(self.solver, feed, *BAND_HZ)
+    def least_load(self, feed: str, from_hz: float = BAND_HZ[0]) -> Extreme:
+        """The least impedance at an input up to 20 kHz, copper cold."""
+        return least_impedance(self.solver, feed, from_hz, BAND_HZ[1])
+
+    @property
+    def rated_from_hz(self) -> float:
+        """Where the rated frequency range begins: at the lowest resonance of a driver in its box, as far as 20 Hz.
+
+        Below it a box gives hardly any sound (our reading, no source). In a sealed box the resonance lies at
+        fs sqrt(1 + alpha), in a vented one its tuning counts (R. H. Small, J. Audio Eng. Soc. 20(10), 1972, and 21(5),
+        1973, citations from memory). Where the resonance of one driver is not known it is 20 Hz.
+        """
+        lowest = []
+        for driver in self.design.drivers.values():
+            fs, alpha, tuning = (driver.quantities.get(name) for name in ("fs", "alpha", "fb"))
+            if fs is None:
+                return BAND_HZ[0]
+            sealed = fs.value * (1 + (alpha.value if alpha is not None else 0)) ** 0.5
+            lowest.append(tuning.value if tuning is not None else sealed)
+        return min(max(min(lowest, default=0.0), BAND_HZ[0]), BAND_HZ[1] / 2)
 
     def loss_heat(self, label: str, tan_delta: float) -> float:
         """The programme's heat (W) in a capacitor of a loss factor; by definition ESR = tan(delta) / (2 pi f C)."""
         part = self.design.parts[label]
         assert part.value is not None
-        esr_ohm = tan_delta / (2 * np.pi * self.working.freq_hz * part.value.value)
-        amperes = np.abs(self.working.current(self.branches[label][0].label))
-        return float(self.signal.heat(amperes**2 * esr_ohm).max())
+        response, signal = self._working
+        esr_ohm = tan_delta / (2 * np.pi * response.freq_hz * part.value.value)
+        amperes = np.abs(response.current(self.branches[label][0].label))
+        return float(signal.heat(amperes**2 * esr_ohm).max())
 
     def programme_current(self, ends: Iterable[tuple[str, str]]) -> float:
         """The programme's r.m.s. current (A) into some terminals, (part or driver, terminal), all together."""
-        total: Any = np.zeros_like(self.working.freq_hz)
+        response, signal = self._working
+        total: Any = np.zeros_like(response.freq_hz)
         for owner, terminal in ends:
             for branch in self.branches.get(owner, ()):
                 into_plus, into_minus = branch.terminals
                 sign = (terminal == into_plus) - (terminal == into_minus)
-                total = total + sign * self.working.current(branch.label)
-        return float(np.max(self.signal.programme(np.abs(np.atleast_2d(total)))))
+                total = total + sign * response.current(branch.label)
+        return float(np.max(signal.programme(np.abs(np.atleast_2d(total)))))
 
     def programme_volts_with(self, label: str, ohm: float) -> float:
         """The programme's r.m.s. voltage (V) over a resistor or lamp that has this resistance instead of its own."""
         branch = self.branches[label][0]
-        response = solve_cases(self.solver, [{branch.through: ohm}], sweep())
-        return self._bearing(response, label, slice(None)).programme_v
+        return self._bearing(self._solved([{branch.through: ohm}]), label, slice(None)).programme_v
 
     def least_load_above(self, feed: str, end_hz: float) -> Extreme:
         """The least impedance from the end of the audible band to `end_hz`, copper cold."""
@@ -189,38 +226,41 @@ class Stress:
         return tuple(driver.name for driver in self.solver.network.drivers if driver.name in self.branches)
 
     @cached_property
-    def unplugged(self) -> Response:
+    def _unplugged(self) -> tuple[Response, Signal]:
         """The network with one driver off: arrays (drivers, F) in the order of `unplugged_drivers`."""
         network = self.solver.network
-        cases = [opened(network, self.branches[driver][0]) for driver in self.unplugged_drivers]
-        return solve_cases(self.solver, cases, sweep())
+        return self._solved([opened(network, self.branches[driver][0]) for driver in self.unplugged_drivers])
 
     @cached_property
     def bare(self) -> dict[str, Bare]:
         """By the driver that is off: a resonance at an input that no resistance bounds. Without one there is no entry.
 
-        The figures of such a case have no bound either: they are those of the grid, and nothing else.
+        The figures of such a case have no bound either, and mean nothing.
         """
         network, found = self.solver.network, dict[str, Bare]()
-        lossless = [part.label for part in self.parts(*INDUCTIVE) if not self._resists(part.label)]
-        for driver in self.unplugged_drivers if lossless else ():
+        for driver in self.unplugged_drivers if self._lossless else ():
             case = opened(network, self.branches[driver][0])
             for feed in network.feeds:
                 for freq_hz in bare_resonances(self.solver, feed.name, sweep(), case):
-                    found.setdefault(driver, Bare(feed.name, freq_hz, self._ringing(case, freq_hz, lossless)))
+                    found.setdefault(driver, Bare(feed.name, freq_hz, self._ringing(case, freq_hz)))
         return found
+
+    @cached_property
+    def _lossless(self) -> tuple[str, ...]:
+        """The coils without any resistance."""
+        return tuple(part.label for part in self.parts(*INDUCTIVE) if not self._resists(part.label))
 
     def _resists(self, label: str) -> bool:
         """Has a part any resistance?"""
         element = self.solver.network.element
         return any(element[name].kind == "R" for branch in self.branches[label] for name in branch.elements)
 
-    def _ringing(self, case: Case, freq_hz: float, lossless: Sequence[str]) -> tuple[str, ...]:
-        """The coils of `lossless` over which a resonance that nothing bounds builds up."""
+    def _ringing(self, case: Case, freq_hz: float) -> tuple[str, ...]:
+        """The coils without resistance over which a resonance that nothing bounds builds up."""
         response = solve_cases(self.solver, [case], np.array([freq_hz * (1 + 1e-6)]))
         volts = {
             label: max(float(np.abs(response.branch_voltage(branch.label)).max()) for branch in self.branches[label])
-            for label in lossless
+            for label in self._lossless
         }
         greatest_v = max(volts.values())
         return tuple(label for label, volt in volts.items() if volt > 1e-3 * greatest_v)
@@ -230,7 +270,7 @@ class Stress:
         if not self.unplugged_drivers:
             return {}
         return {
-            driver: self._bearing(self.unplugged, owner, slice(case, case + 1))
+            driver: self._bearing(self._unplugged, owner, slice(case, case + 1))
             for case, driver in enumerate(self.unplugged_drivers)
         }
 
@@ -238,9 +278,10 @@ class Stress:
         """By the driver that is off: the least impedance, and the programme's r.m.s. current (A) at an input."""
         if not self.unplugged_drivers:
             return {}
-        admittance = np.abs(self.unplugged.admittance(feed))
-        least, amperes = _ohms(greatest(admittance)), self.signal.programme(admittance)
-        freq_hz = self.unplugged.freq_hz[admittance.argmax(-1)]
+        response, signal = self._unplugged
+        admittance = np.abs(response.admittance(feed))
+        least, amperes = _ohms(greatest(admittance, response.freq_hz)), signal.programme(admittance)
+        freq_hz = response.freq_hz[admittance.argmax(-1)]
         return {
             driver: (Extreme(float(least[case]), float(freq_hz[case])), float(amperes[case]))
             for case, driver in enumerate(self.unplugged_drivers)
@@ -265,21 +306,36 @@ class Stress:
         curves = CaseCurves(self.solver, values, freq_hz)
         signal = self.signal.at(freq_hz)
         volts = {d.name: signal.programme(curves.driver_voltage(d.name)) for d in network.drivers}
-        least = {feed.name: _ohms(greatest(curves.admittance(feed.name))) for feed in network.feeds}
-        return tuple(
-            Failure(label, short, feed, float(ohm[case]), {name: float(v[case]) for name, v in volts.items()})
-            for feed, ohm in least.items()
-            for case, (label, short) in enumerate(cases)
-        )
+        found = []
+        for feed in network.feeds:
+            ohm, bare = self._least_of(curves, values, feed.name)
+            for case, (label, short) in enumerate(cases):
+                driver_v = {name: float(v[case]) for name, v in volts.items()}
+                found.append(Failure(label, short, feed.name, float(ohm[case]), driver_v, bare.get(case, ())))
+        return tuple(found)
+
+    def _least_of(self, curves: CaseCurves, cases: Sequence[Case], feed: str) -> tuple[Any, dict[int, tuple[str, ...]]]:
+        """The least impedance (ohm) at an input in each case, and by case the coils that nothing keeps from ringing."""
+        admittance = curves.admittance(feed)
+        siemens, bare = greatest(admittance, curves.freq_hz), dict[int, tuple[str, ...]]()
+        exact: dict[int, float] = {}
+        for peak in narrow_peaks(self.solver, cases, feed, admittance, curves.freq_hz, MOST_PEAKS):
+            exact[peak.case] = max(exact.get(peak.case, admittance[peak.case].max()), peak.siemens)
+            if self._lossless and peak.siemens * BARE_OHM > 1:
+                bare[peak.case] = self._ringing(cases[peak.case], peak.freq_hz)
+        for case, value in exact.items():
+            siemens[case] = value
+        return _ohms(siemens), bare
 
     # --- reading
 
-    def _bearing(self, response: Response, owner: str, cases: slice) -> Bearing:
+    def _bearing(self, solved: tuple[Response, Signal], owner: str, cases: slice) -> Bearing:
+        response, signal = solved
         branches = self.branches[owner]
         volts = self._curve([response.branch_voltage(branch.label)[cases] for branch in branches])
         amperes = self._curve([response.current(branch.label)[cases] for branch in branches])
         heat = sum(response.dissipation(branch.label)[cases] for branch in branches)
-        signal, root = self.signal, float(np.sqrt(2))
+        root = float(np.sqrt(2))
         peak_v = signal.sine(volts)
         case = int(peak_v.argmax())
         programme_v = float(signal.programme(volts).max())

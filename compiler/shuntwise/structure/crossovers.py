@@ -43,6 +43,7 @@ def estimates(design: Design, ladder: Ladder, high_pass: bool) -> tuple[Estimate
     load = drivers_ohm(design, ladder)  # a pad keeps the load; one that does not is another rule's
     if order not in BUTTERWORTH or load is None:
         return ()
+    load *= ladder.transformed
     found = []
     for block, g in zip(_parts(ladder, high_pass), BUTTERWORTH[order], strict=False):
         value = value_of(design, block)

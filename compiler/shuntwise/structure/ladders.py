@@ -50,6 +50,8 @@ class Shunt:
 class Ladder:
     """How one driver is fed. `steps` are in the order of the signal, those in the return wire last.
 
+    `transformed` is how many times its own impedance the driver is to what lies ahead of a tapped coil.
+
     `turned` is true where the driver's minus is nearer to the input's plus. `twins` are drivers between the
     same two nets.
     """
@@ -60,6 +62,7 @@ class Ladder:
     steps: tuple[Step, ...]
     shunts: tuple[Shunt, ...]
     twins: tuple[str, ...]
+    transformed: float = 1.0
 
     @property
     def role(self) -> str | None:
@@ -198,6 +201,7 @@ class _Tracing:
         minus: str,
     ) -> None:
         self.driver, self.feed, self.plus, self.minus = driver, feed, plus, minus
+        self.circuit = circuit
         self.potential = potential
         self.others = [block for block in blocks if not (block.is_driver and block.label == driver.name)]
         self.links = links((block.a, block.b, block) for block in self.others)
@@ -215,7 +219,26 @@ class _Tracing:
         steps = [self.steps(out, False), self.steps(back, True)]
         path = (*(s for rail in steps[0] for s in rail), *(s for rail in steps[1] for s in rail))
         twins = tuple(b.label for b in self.others if b.is_driver and {b.a, b.b} == {*self.pads})
-        return Ladder(self.driver, self.feed, self.turned, path, tuple(self.shunts(out, back, steps, path)), twins)
+        shunts = tuple(self.shunts(out, back, steps, path))
+        return Ladder(self.driver, self.feed, self.turned, path, shunts, twins, self.transformed(path, shunts))
+
+    def transformed(self, path: tuple[Step, ...], shunts: tuple[Shunt, ...]) -> float:
+        """By how much tapped coils with one section in the path and one across it change the load, as an ideal
+        autotransformer does: by the square of the turns, which go with the square root of the inductance.
+        """
+        factor = 1.0
+        for step in path:
+            part = self.circuit.design.parts.get(step.block.label)
+            tap = part.quantities.get("tap") if part is not None else None
+            if part is None or tap is None or part.value is None:
+                continue
+            whole, lower = part.value.value**0.5, tap.value**0.5
+            for shunt in shunts:
+                if shunt.block.label == part.label:
+                    on_lower = self.circuit.net_of[f"{part.label}.start"] in (shunt.block.a, shunt.block.b)
+                    turns = whole / (lower if on_lower else whole - lower)
+                    factor *= turns**2 if step in shunt.ahead else turns**-2
+        return factor
 
     def cuts(self, start: str, barred: str, end: str) -> list[Block] | None:
         """The blocks without which `end` is parted from `start`, in the order of the signal; None if it is parted."""

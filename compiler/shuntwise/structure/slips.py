@@ -36,6 +36,12 @@ DRIVER_WINDOWS = {
 }
 """Where resonance (Hz) and voice coil inductance (H) of drivers lie, by role: common practice, no source."""
 
+LOWEST_CORNER_HZ = 40.0
+"""Of a woofer that is alone: down to this corner a coil is that of a subwoofer (common practice, no source)."""
+
+BYPASS = 10.0
+"""How many times a capacitor's value one beside it has at the least, which it bypasses (common practice, no source)."""
+
 BLEEDER_OHM = 1e3
 """From here on a resistor side by side with a capacitor is there to discharge it, not to shape anything."""
 
@@ -73,30 +79,60 @@ def bleeds(circuit: Circuit, part: Part) -> bool:
     """Is this a resistor that discharges a capacitor beside it?"""
     if part.kind != "resistor" or part.value is None or part.value.value < BLEEDER_OHM:
         return False
+    return any(_capacitors_beside(circuit, part))
+
+
+def _bypasses(circuit: Circuit, part: Part) -> bool:
+    """Is this a small capacitor beside a large one?"""
+    if part.kind != "capacitor" or part.value is None:
+        return False
+    beside = [other.value.value for other in _capacitors_beside(circuit, part) if other.value is not None]
+    return any(value >= BYPASS * part.value.value for value in beside)
+
+
+def _capacitors_beside(circuit: Circuit, part: Part) -> Iterator[Part]:
+    """The capacitors between the same two nets."""
     ends = {circuit.net_of[f"{part.label}.start"], circuit.net_of[f"{part.label}.end"]}
-    return any(
-        {edge.plus, edge.minus} == ends
-        for edge in circuit.edges.values()
-        if edge.kind == "part" and circuit.design.parts[edge.owner].kind == "capacitor"
-    )
+    for edge in circuit.edges.values():
+        if edge.kind == "part" and edge.owner != part.label and {edge.plus, edge.minus} == ends:
+            other = circuit.design.parts[edge.owner]
+            if other.kind == "capacitor":
+                yield other
+
+
+def _fits(design: Design, structure: Structure, label: str) -> bool:
+    """Does an unusual value speak of the corner that the rest of its filter has, nearer than a power of ten?"""
+    for lower, upper in structure.neighbours():
+        found = (*estimates(design, lower, False), *estimates(design, upper, True))
+        own = [estimate.freq_hz for estimate in found if estimate.label == label]
+        rest = [estimate for estimate in found if estimate.label != label]
+        if own and len(rest) > 1:
+            return abs(log10(own[0] / middle_hz(rest))) < 0.5
+    alone = list(structure.of_role("woofer")) if len(structure.ladders) == 1 else []
+    found = tuple(estimate for ladder in alone for estimate in estimates(design, ladder, False))
+    return any(estimate.label == label and estimate.freq_hz >= LOWEST_CORNER_HZ for estimate in found)
 
 
 def _outside(circuit: Circuit, structure: Structure) -> Iterator[tuple[str, float]]:
     """Parts outside their window, with the power of ten that would bring them inside."""
-    in_path = {step.block.label for ladder in structure.of_role("tweeter", "mid") for step in ladder.series("C")}
+    in_path = {
+        step.block.label: ladder.transformed
+        for ladder in structure.of_role("tweeter", "mid")
+        for step in ladder.series("C")
+    }
     for part in circuit.design.parts.values():
         if not part.fitted or part.value is None:
             continue
         window = WINDOWS.get("series capacitor" if part.label in in_path else part.kind)
-        if window is None or _leaks(part) or bleeds(circuit, part):
+        if window is None or _leaks(part) or bleeds(circuit, part) or _bypasses(circuit, part):
             continue
-        low, high = window
+        low, high = (bound / in_path.get(part.label, 1.0) for bound in window)
         factor = 1.0
         while part.value.value * factor < low and factor < 1e12:
             factor *= 10
         while part.value.value * factor > high and factor > 1e-12:
             factor /= 10
-        if factor != 1:
+        if factor != 1 and not _fits(circuit.design, structure, part.label):
             yield part.label, factor
 
 

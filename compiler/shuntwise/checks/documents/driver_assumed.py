@@ -46,15 +46,16 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, NotChecked, Rule, Severity
+from shuntwise.model.design import Driver
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
+    assumed = [driver for driver in evidence.drivers() if _is_assumed(driver)]
     if evidence.amplifier is None:
-        yield RULE.not_checked("an `amplifier` with its power and load")
+        yield RULE.not_checked("an `amplifier` with its power and load", *(driver.name for driver in assumed))
         return
-    for driver in evidence.drivers():
-        if driver.nominal is None or "re" in driver.quantities or driver.measured is not None or driver.model_refused:
-            continue
+    for driver in assumed:
+        assert driver.nominal is not None
         yield RULE.finding(
             driver.name_span,
             f"`{driver.name}` is taken as a resistor of {driver.nominal.text}",
@@ -64,6 +65,11 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
             subjects=(driver.name,),
             missing=("impedance",),
         )
+
+
+def _is_assumed(driver: Driver) -> bool:
+    known = "re" in driver.quantities or driver.measured is not None or driver.model_refused
+    return driver.nominal is not None and not known
 
 
 RULE = Rule("driver-assumed", Severity.WARNING, "design", check)

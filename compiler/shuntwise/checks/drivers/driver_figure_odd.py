@@ -1,7 +1,8 @@
 """A figure of a driver that hardly any driver of its kind has.
 
 What it finds: a DC resistance above the nominal impedance or below 0.4 of it (the least modulus of a driver is not
-below 0.8 of the rated impedance, IEC 60268-5, second-hand, and lies a little above its DC resistance); a resonance or a
+below 0.8 of the rated impedance in its rated frequency range, IEC 60268-5, second-hand, and lies a little above its DC
+resistance); a resonance or a
 voice coil inductance outside what drivers of the role have: woofer 15 to 200 Hz and 0.05 to 5 mH, mid 60 to 1500 Hz and
 0.02 to 2 mH, tweeter 250 Hz to 5 kHz and 3 uH to 0.3 mH (common practice, no source). Drivers with a measured table are
 not looked at.

@@ -69,7 +69,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         )
         yield RULE.finding(
             driver.measured_span or driver.name_span,
-            f"the elements of `{fit.driver}` miss {fit.stands_for} by up to {percent} and {degrees}",
+            fit.words,
             label=f"{percent} at {_hertz(magnitude_freq)}, {degrees} at {_hertz(phase_freq)}",
             why=f"this is the nearest passive network found ({what}); every answer about the driver is off by as much",
             help=_remedy(fit, magnitude, driver.measured is not None),

@@ -1,8 +1,8 @@
 """A measured table that is hardly that of this driver.
 
-What it finds: a table whose least magnitude is far from the nominal impedance (below 0.6 or above 1.45 times;
-rated impedance: least modulus not below 0.8 of it, IEC 60268-5), whose resistance lies below `re`, or which
-has its peaks far from `fs`.
+What it finds: a table whose least magnitude is far from the nominal impedance (below 0.6 or above 1.45 times: by IEC
+60268-5, second-hand, it is not below 0.8 in the rated frequency range, but a table may go further), whose resistance
+lies below `re`, or which has its peaks far from `fs`.
 
 Why it matters: tables are files, and the wrong one is quickly named: that of the tweeter for the woofer, or of
 the four ohm version.

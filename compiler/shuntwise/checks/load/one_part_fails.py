@@ -55,18 +55,22 @@ from typing import TYPE_CHECKING
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import driven_by, named, ohms, rated_at, watts
-from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
 from shuntwise.units import OHM
 
 if TYPE_CHECKING:
     from shuntwise.stress.stress import Failure
 
 
-def check(evidence: Evidence) -> Iterator[Diagnostic]:
+def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     told: set[str] = set()
     for failure in evidence.stress.failures:
         part = evidence.design.parts[failure.label]
         if failure.label in told:
+            continue
+        if failure.bare:
+            coils = " and ".join(f"`{coil}`" for coil in failure.bare)
+            yield RULE.not_checked(f"the `dcr` of {coils}", failure.label, *failure.bare)
             continue
         harm = _harm(evidence, failure)
         if harm is None:

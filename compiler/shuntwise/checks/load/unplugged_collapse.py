@@ -7,7 +7,7 @@ the amplifier asks for the worst steady tone instead of a programme. Where the c
 resistance its frequency alone is told: current and voltages then have no bound.
 
 Why it matters: without its driver the coil and capacitor of a leg are a bare series resonance across the amplifier:
-1.0 mH of 0.25 ohm and 10 uF, without their woofer, are 0.27 ohm at 1.6 kHz. Nearly every filter of second order has
+1.0 mH of 0.25 ohm and 10 uF, without their woofer, are 0.25 ohm at 1.6 kHz. Nearly every filter of second order has
 this, but only in a narrow band; so it is judged by the current that music really drives through it, which depends on
 the losses of the coil and on what the amplifier can do. The label of the box should in any case forbid it.
 

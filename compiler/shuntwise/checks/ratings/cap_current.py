@@ -55,14 +55,18 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import ELECTROLYTIC, amperes, driven_by, named, rated_at, watts
-from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
 from shuntwise.units import WATT
 
 TAN_DELTA = 0.1
 
 
-def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    for part in evidence.stress.parts("capacitor"):
+def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
+    parts = tuple(evidence.stress.parts("capacitor"))
+    unknown = [part.label for part in parts if part.construction is None and not part.get("current")]
+    if unknown:
+        yield RULE.not_checked("the construction, or the current that it is rated for", *unknown)
+    for part in parts:
         bears, rating = evidence.stress.bears(part.label), part.get("current")
         if rating:
             if bears.programme_a <= rating:

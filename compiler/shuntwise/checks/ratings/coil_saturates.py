@@ -46,12 +46,15 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import CORED, amperes, named, next_rating, rated_at, volts
-from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.checks.rule import Diagnostic, NotChecked, Rule, Severity
 from shuntwise.model.kinds import INDUCTIVE
 
 
-def check(evidence: Evidence) -> Iterator[Diagnostic]:
+def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     stress = evidence.stress
+    unknown = [part.label for part in stress.parts(*INDUCTIVE) if part.construction is None]
+    if unknown:
+        yield RULE.not_checked("the core: `air core`, `iron core` or `ferrite core`", *unknown)
     for part in stress.parts(*INDUCTIVE):
         rating, peak_a = part.get("current"), stress.bears(part.label).peak_a
         if part.construction not in CORED or not rating or peak_a <= rating:

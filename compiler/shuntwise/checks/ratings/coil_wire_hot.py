@@ -54,15 +54,11 @@ from shuntwise.checks.rated import driven_by, named, rated_at, watts
 from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
 from shuntwise.model.design import Part
 from shuntwise.model.kinds import INDUCTIVE, KINDS
+from shuntwise.stress.copper import BROOKS_H_PER_M, COPPER_KG_PER_M3, COPPER_OHM_M
 from shuntwise.units import GRAM, WATT, quotient
 
-COPPER_KG_PER_M3 = 8960.0
-COPPER_OHM_M = 1.72e-8
 FILLED = 0.6
 """The share of a winding's section that is copper (common practice for round enamelled wire, no source)."""
-
-BROOKS_H_PER_M = 2.549e-6
-"""Inductance of a Brooks coil over its side c and the square of its turns; see `brooks_gram`."""
 
 
 def copper_gram(part: Part) -> float | None:
@@ -80,11 +76,10 @@ def copper_gram(part: Part) -> float | None:
 def brooks_gram(henry: float, ohm: float) -> float:
     """The mass of copper (g) of a coil of the shape that needs the least of it.
 
-    That is a square section of side c about a core of radius c: H. B. Brooks, Design of standards of inductance,
-    Bureau of Standards J. Research 7, 289, 1931. L = 2.549e-6 H/m c N^2, R = 3 pi rho N^2 / (f c) with a share f of
-    copper, so L/R gives c.
+    That is a Brooks coil, of a square section of side c about a core of radius c. R = 3 pi rho N^2 / (f c) with a
+    share f of copper, so L/R gives c.
     """
-    c = sqrt(henry / ohm * 3 * pi * COPPER_OHM_M / (BROOKS_H_PER_M * FILLED))
+    c = sqrt(henry / ohm * 3 * pi * COPPER_OHM_M / (1.5 * BROOKS_H_PER_M * FILLED))
     return 1e3 * COPPER_KG_PER_M3 * FILLED * 3 * pi * c**3
 
 

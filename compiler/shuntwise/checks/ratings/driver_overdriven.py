@@ -1,8 +1,8 @@
 """A driver that gets more power than it is rated for.
 
 What it finds: a driver whose share of the programme, at the stated amplifier's limit, is more than its power rating.
-As in IEC 60268-5 power is the square of the r.m.s. voltage at the driver over its nominal impedance. `limit
-driver-overdriven 0.8` asks for a margin.
+As in IEC 60268-5 (second-hand) power is the square of the r.m.s. voltage at the driver over its nominal impedance.
+`limit driver-overdriven 0.8` asks for a margin.
 
 Why it matters: voice coils burn slowly, at a party, hours after the check with one's favourite song.
 

@@ -1,12 +1,15 @@
 """A resistor that gets too hot.
 
-What it finds: a resistor whose average heat, with the programme at the stated amplifier's limit, is above its
-rating (an error), or leaves less than the usual margin of 2 (a warning). `limit resistor-hot 3` asks for more: a
-closed box wants a margin of 3. Unless the amplifier says otherwise, the programme is that of IEC 60268-1 with its
-peaks clipped to twice its r.m.s. value, which gives half the rated power without a pause.
+What it finds: a resistor whose average heat, with the programme at the stated amplifier's limit, is above its rating
+(an error), or leaves less than the usual margin of 2 (a warning). `limit resistor-hot 3` asks for more: a closed box
+wants a margin of 3. Unless the amplifier says otherwise, the programme is that of IEC 60268-1 (second-hand) with its
+peaks clipped to twice its r.m.s. value, which gives half the rated power without a pause. The finding tells the
+warmest air in which the resistor bears its heat: ratings hold up to 70 C and fall to nothing at a temperature that its
+construction sets, here 275 C for wirewound, also in a ceramic case (some stand 350 C), 235 C for metal oxide, 155 C
+for metal film, carbon film and where none is stated (from memory; the part's own data come first).
 
-Why it matters: a resistor at its full rating can exceed 200 C. It chars the board, melts the ties beside it, and
-its joints let go.
+Why it matters: a resistor at its full rating can exceed 200 C. It chars the board, melts the ties beside it, and its
+joints let go.
 
 Bad:
     amplifier 60 W into 8 ohm { least 4 ohm }
@@ -59,19 +62,26 @@ from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.units import PLAIN
 
 RATED_TO_C = 70.0
-"""The ambient temperature up to which a rating holds: IEC 60115-1."""
+"""The ambient temperature up to which a rating holds: IEC 60115-1, second-hand."""
 
-NO_POWER_C = 155.0
-"""The upper category temperature of common power resistors, where no power is left (common practice, no source)."""
+NO_POWER_C = {"wirewound": 275.0, "metal oxide": 235.0, "metal film": 155.0, "carbon film": 155.0}
+"""The temperature at which no power is left, by construction, the lower of what is sold: all from memory. Wirewound
+power resistors go to 275 C or 350 C (characteristics U and V of MIL-PRF-26), ceramic-cased ones to the same; films to
+the upper category temperature of 155 C of the IEC 60115 family.
+"""
+
+LEAST_NO_POWER_C = min(NO_POWER_C.values())
+"""Where no construction is stated, the worst is taken."""
 
 
-def warmest_air_c(share: float) -> float:
+def warmest_air_c(share: float, construction: str | None) -> float:
     """The warmest air (C) in which a resistor bears this share (0 to 1) of its rating.
 
-    Above 70 C the rating falls in a straight line to nothing at the upper category temperature, P(T) = Pr (Tmax - T) /
-    (Tmax - 70 C): IEC 60115-1.
+    Above 70 C the rating falls in a straight line to nothing, P(T) = Pr (Tmax - T) / (Tmax - 70 C): IEC 60115-1,
+    second-hand.
     """
-    return NO_POWER_C - share * (NO_POWER_C - RATED_TO_C)
+    no_power_c = NO_POWER_C.get(construction or "", LEAST_NO_POWER_C)
+    return no_power_c - share * (no_power_c - RATED_TO_C)
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -83,7 +93,8 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             continue
         over = heat > rating
         headline = f"`{part.label}` bears {watts(heat)} and is rated for {watts(rating)}"
-        air = "" if over else f"; it bears that in air of up to {warmest_air_c(heat / rating):.0f} C only"
+        air_c = warmest_air_c(heat / rating, part.construction)
+        air = "" if over else f"; it bears that in air of up to {air_c:.0f} C"
         yield RULE.finding(
             rated_at(evidence, part, "power"),
             headline,

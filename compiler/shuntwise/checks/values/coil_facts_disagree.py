@@ -35,12 +35,7 @@ from math import pi, sqrt
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
-
-BROOKS = 1.6994e-6
-"""L = 1.6994e-6 a N^2 (H) for mean radius a (m) and N turns: Brooks 1931, RP342."""
-
-COPPER = 1.7241e-8
-"""Resistivity of annealed copper at 20 C (ohm m): IEC 60028:1925."""
+from shuntwise.stress.copper import BROOKS_H_PER_M, COPPER_OHM_M
 
 PACKED = pi / sqrt(12)
 """The most of a cross section that round wires can fill."""
@@ -78,9 +73,9 @@ def least_resistance(inductance_henry: float, wire_metre: float) -> float:
     """
     area = pi * wire_metre**2 / 4
     side_per_root_turn = sqrt(area / PACKED)
-    turns = (inductance_henry / (BROOKS * 1.5 * side_per_root_turn)) ** 0.4
+    turns = (inductance_henry / (BROOKS_H_PER_M * 1.5 * side_per_root_turn)) ** 0.4
     length = 2 * pi * 1.5 * side_per_root_turn * turns**1.5
-    return float(COPPER * length / area)
+    return float(COPPER_OHM_M * length / area)
 
 
 RULE = Rule("coil-facts-disagree", Severity.WARNING, "design", check, Bound(3.0, units.PLAIN))

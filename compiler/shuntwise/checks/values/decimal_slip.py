@@ -1,9 +1,11 @@
 """A value that is off by a power of ten.
 
 What it finds: a value outside the window in which crossover parts lie (a capacitor in the path to a driver 1 to 100 uF,
-any other 0.1 to 470 uF, a coil 0.05 to 15 mH, a resistor 0.3 to 100 ohm: common practice, no source); and a part
-of a filter that speaks of a corner further from what the other parts of its crossover speak of than the bound
-(a factor), where ten times more or less brings it close.
+any other 0.1 to 470 uF, a coil 0.05 to 15 mH, a resistor 0.3 to 100 ohm: common practice, no source), unless it
+speaks of the same corner as the rest of its crossover, as a subwoofer's coil does, or bypasses a capacitor ten times
+as large; and a part of a filter that speaks of a corner further from what the other parts of its crossover speak of
+than the bound (a factor), where ten times more or less brings it close. Ahead of a tapped coil a driver counts with
+the impedance that its turns make of it.
 
 Why it matters: 0.56 for 5.6 is one dot, and the board shows nothing of it.
 

@@ -1,8 +1,8 @@
 """A value that no part is made in.
 
 What it finds: a capacitor or resistor whose typed value is in no preferred series: E24, or E96 for parts of 2 % and
-closer (IEC 60063, Preferred number series for resistors and capacitors). Coils are left alone, since they can be
-wound to any value, and so are values that the text works out or that have more than three digits.
+closer (IEC 60063, second-hand). Coils are left alone, since they can be wound to any value, and so are values that the
+text works out or that have more than three digits.
 
 Why it matters: the part cannot be bought. Two of the series in parallel or in a row can make it up; declare both.
 

@@ -52,7 +52,7 @@ from collections.abc import Iterator
 
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
-from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
 from shuntwise.figures.nominal import LOWEST_HZ
 from shuntwise.structure.attenuators import glows
 
@@ -61,12 +61,16 @@ STEEP = 3
 """From this order on a filter protects enough for a lower corner."""
 
 
-def check(evidence: Evidence) -> Iterator[Diagnostic]:
+def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     if evidence.slips:
+        yield RULE.not_checked("values that are not off by a power of ten", *evidence.slips)
         return
     for ladder in evidence.structure.of_role("tweeter"):
         name, resonance = ladder.driver.name, ladder.driver.quantities.get("fs")
-        if resonance is None or glows(evidence.design, ladder):
+        if glows(evidence.design, ladder):
+            continue
+        if resonance is None:
+            yield RULE.not_checked("the resonance `fs`", name)
             continue
         begins = evidence.figures.edges(name, CORNER_DB)[0] or LOWEST_HZ
         bound = RULE.limit(evidence)

@@ -1,10 +1,11 @@
 """A Zobel that does not fit its voice coil.
 
-What it finds: a resistor and capacitor in a row across a driver of known re and le, with a resistor outside 0.8 to
-1.5 Re, or a capacitor off Le / R^2 by more than the bound (a factor).
+What it finds: a resistor and capacitor in a row across a driver of known re and le, with a resistor outside 0.8 to 1.5
+Re, or a capacitor off Le / R^2 by more than the bound (a factor).
 
-Why it matters: the row evens out the voice coil only if both values fit it. (R = Re, C = Le / Re^2: O. J. Zobel, Bell
-Syst. Tech. J. 2(1), 1923, constant-resistance networks; the window round it is common practice.)
+Why it matters: the row evens out the voice coil only if both values fit it. (R = Re, C = Le / Re^2:
+constant-resistance networks, O. J. Zobel, Bell Syst. Tech. J. 7(3), 1928, from memory; the window round it is common
+practice.)
 
 Bad:
     driver woofer 8 ohm { re 5.8 ohm, le 0.72 mH }
