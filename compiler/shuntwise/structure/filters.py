@@ -10,7 +10,7 @@ from itertools import pairwise
 from math import sqrt
 
 from shuntwise.model.design import Design
-from shuntwise.structure.attenuators import damped_shunts, drivers_ohm, value_of
+from shuntwise.structure.attenuators import damped_shunts, drivers_ohm, value_of, voice_coil
 from shuntwise.structure.blocks import Block
 from shuntwise.structure.crossovers import corner_hz
 from shuntwise.structure.ladders import Ladder, Shunt, Step, Structure
@@ -38,14 +38,14 @@ def is_zobel_capacitor(
 
     `slipped` are parts whose values look wrong: of them nothing is said.
     """
-    q = ladder.driver.quantities
     if not {*shunt.block.labels, *(step.block.label for step in ladder.series("L"))}.isdisjoint(slipped):
         return False
     coils = [value_of(design, step.block) for step in ladder.series("L")]
-    capacitor, load = value_of(design, shunt.block), drivers_ohm(design, ladder)
-    if "re" not in q or "le" not in q or len(coils) != 1 or coils[0] is None or capacitor is None or load is None:
+    capacitor, load, coil = value_of(design, shunt.block), drivers_ohm(design, ladder), voice_coil(design, ladder)
+    if coil is None or len(coils) != 1 or coils[0] is None or capacitor is None or load is None:
         return False
-    ratio = capacitor / (q["le"].value / q["re"].value ** 2)
+    re, le = coil
+    ratio = capacitor / (le / re**2)
     return 1 / size <= ratio <= size and load * sqrt(capacitor / coils[0]) > LIVELY
 
 

@@ -51,7 +51,7 @@ class Ladder:
     """How one driver is fed. `steps` are in the order of the signal, those in the return wire last.
 
     `turned` is true where the driver's minus is nearer to the input's plus. `twins` are drivers between the
-    same two nets.
+    same two nets. `together` is the driver with all that stand in a row with it or side by side, no part between them.
     """
 
     driver: Driver
@@ -60,6 +60,7 @@ class Ladder:
     steps: tuple[Step, ...]
     shunts: tuple[Shunt, ...]
     twins: tuple[str, ...]
+    together: Block
 
     @property
     def role(self) -> str | None:
@@ -162,12 +163,18 @@ def recognise(circuit: Circuit) -> Structure:
     }
     rails = {net for pair in feeds.values() for net in pair}
     pads = {circuit.pad(name, sign) for name in design.drivers for sign in "+-"}
-    blocks = draw_together(singles(circuit), rails | pads)
+    parts, drivers = [[b for b in singles(circuit) if b.is_driver is driver] for driver in (False, True)]
+    blocks = draw_together(parts, rails | pads) + drivers
+    joined = {
+        name: block
+        for block in draw_together(drivers, rails | {net for part in parts for net in (part.a, part.b)})
+        for name in block.labels
+    }
     potential = potentials(circuit)
     ladders: dict[str, Ladder] = {}
     for driver in design.drivers.values():
         for feed, (plus, minus) in feeds.items():
-            ladder = _Tracing(circuit, blocks, potential, driver, feed, plus, minus).ladder()
+            ladder = _Tracing(circuit, blocks, potential, driver, feed, plus, minus).ladder(joined)
             if ladder is not None:
                 ladders[driver.name] = ladder
                 break
@@ -204,7 +211,8 @@ class _Tracing:
         self.pads = circuit.pad(driver.name, "+"), circuit.pad(driver.name, "-")
         self.turned = way_round(circuit, potential, driver.name)
 
-    def ladder(self) -> Ladder | None:
+    def ladder(self, joined: Mapping[str, Block]) -> Ladder | None:
+        """None where this input does not feed the driver. `joined` are the drivers drawn together, by driver."""
         if self.turned is None:
             return None
         self.hot, self.cold = self.pads[::-1] if self.turned else self.pads
@@ -215,7 +223,8 @@ class _Tracing:
         steps = [self.steps(out, False), self.steps(back, True)]
         path = (*(s for rail in steps[0] for s in rail), *(s for rail in steps[1] for s in rail))
         twins = tuple(b.label for b in self.others if b.is_driver and {b.a, b.b} == {*self.pads})
-        return Ladder(self.driver, self.feed, self.turned, path, tuple(self.shunts(out, back, steps, path)), twins)
+        shunts = tuple(self.shunts(out, back, steps, path))
+        return Ladder(self.driver, self.feed, self.turned, path, shunts, twins, joined[self.driver.name])
 
     def cuts(self, start: str, barred: str, end: str) -> list[Block] | None:
         """The blocks without which `end` is parted from `start`, in the order of the signal; None if it is parted."""

@@ -53,9 +53,6 @@ from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.structure.filters import ZOBEL_SIZE
 
-LIVELY = 1.4
-"""The Q from which a second-order low-pass is taken for a mistake: it then peaks by 3.5 dB and more."""
-
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()

@@ -52,7 +52,7 @@ from collections.abc import Iterator
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
-from shuntwise.structure.attenuators import load_ohm, nominal_ohm, series_resistors
+from shuntwise.structure.attenuators import drivers_ohm, load_ohm, series_resistors
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -60,7 +60,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for ladder in evidence.structure.of_role("mid", "tweeter"):
         name = ladder.driver.name
         pads = [place for place in series_resistors(ladder) if place.shunt_behind and not place.shunt_ahead]
-        load, nominal = load_ohm(design, ladder), nominal_ohm(design.drivers, name)
+        load, nominal = load_ohm(design, ladder), drivers_ohm(design, ladder)
         if len(pads) != 1 or any(step.block.letter in "LC" for step in pads[0].later_steps):
             continue
         if evidence.slips.keys() & {pads[0].label, *pads[0].shunt_labels}:

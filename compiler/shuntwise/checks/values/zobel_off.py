@@ -40,6 +40,7 @@ from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.model.design import Quantity
+from shuntwise.structure.attenuators import voice_coil
 from shuntwise.structure.filters import is_row
 from shuntwise.structure.ladders import Ladder, Shunt
 
@@ -63,41 +64,38 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 
 
 def _judge(evidence: Evidence, ladder: Ladder, shunt: Shunt) -> Iterator[Diagnostic]:
-    parts, q = evidence.design.parts, ladder.driver.quantities
+    parts, coil = evidence.design.parts, voice_coil(evidence.design, ladder)
     resistor, capacitor = parts[shunt.block.one("R")].value, parts[shunt.block.one("C")].value
-    if "re" not in q or "le" not in q or resistor is None or capacitor is None:
+    if coil is None or resistor is None or capacitor is None:
         return
-    drivers = [evidence.design.drivers[name].quantities for name in ladder.twins]
-    if any("re" not in other for other in drivers) or any(step.block.is_driver for step in ladder.steps):
-        return
-    # Equal drivers side by side look like one of a share of the resistance and inductance.
-    count = 1 + len(drivers)
-    re, le = q["re"].value / count, q["le"].value / count
+    re, le = coil
     if (resistor.value < DAMPED * re and not ladder.across("C")) or evidence.slips.keys() & {*shunt.block.labels}:
         return
-    bound, name = RULE.limit(evidence), ladder.driver.name
+    bound, drivers = RULE.limit(evidence), ladder.together.labels
+    if any(step.block.is_driver and step.block.label not in drivers for step in shunt.behind):
+        return  # it spans drivers between which other parts are joined
     wanted = le / resistor.value**2
     if not LEAST * re <= resistor.value <= MOST * re:
         yield _finding(
             evidence,
             shunt.block.one("R"),
             resistor,
-            name,
+            drivers,
             f"{units.write(LEAST * re, units.OHM, 2)} to {units.write(MOST * re, units.OHM, 2)}",
         )
     elif not 1 / bound <= capacitor.value / wanted <= bound:
-        yield _finding(evidence, shunt.block.one("C"), capacitor, name, f"about {units.write(wanted, units.FARAD, 2)}")
+        yield _finding(evidence, shunt.block.one("C"), capacitor, drivers, f"about {units.write(wanted, units.FARAD, 2)}")
 
 
-def _finding(evidence: Evidence, label: str, value: Quantity, driver: str, wanted: str) -> Diagnostic:
+def _finding(evidence: Evidence, label: str, value: Quantity, drivers: tuple[str, ...], wanted: str) -> Diagnostic:
     here = value.span.source is evidence.design.source
     return RULE.finding(
         value.span if here else evidence.place(label),
-        f"the Zobel's `{label}` of {value.text} does not fit `{driver}`",
-        label=f"its voice coil asks for {wanted}",
+        f"the Zobel's `{label}` of {value.text} does not fit {' and '.join(f'`{name}`' for name in drivers)}",
+        label=f"the voice coil{'s ask' if len(drivers) > 1 else ' asks'} for {wanted}",
         why="the row evens out the voice coil only if both values fit it",
         help=f"fit {wanted}",
-        subjects=(label, driver),
+        subjects=(label, *drivers),
     )
 
 

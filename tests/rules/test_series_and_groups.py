@@ -1,0 +1,98 @@
+"""What is said of groups of drivers and of legs that are not the plain two-way: rows, pairs, series types, links.
+
+Impedances in a row add, admittances side by side add (Kirchhoff). What a box should look like is common practice, no
+source, unless said beside a case.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from rules.boxes import found_in
+
+TWEETER = """
+driver tweeter 8 ohm { re 6.1 ohm, le 0.05 mH, fs 870 Hz, qms 2.4, qes 1.4 }
+capacitor C2 5.6 uF
+coil L2 0.56 mH { dcr 0.35 ohm }
+leg tweeter {
+  input+ -- C2 -- tweeter-
+  tweeter- -- L2 -- tweeter+
+  tweeter+ -- return
+}
+"""
+
+
+def woofers(count: int, ohm: float, wiring: str, coil: str, across: str, zobel: tuple[str, str] | None = None) -> str:
+    """Equal woofers of a nominal impedance, wired between `pair` and the return, behind one second-order filter."""
+    names = [f"woofer{number}" for number in range(1, count + 1)]
+    lines = [f"driver {name} {ohm:g} ohm {{ re {0.7375 * ohm:g} ohm, le {0.05625 * ohm:g} mH }}" for name in names]
+    lines += [f"coil L1 {coil} {{ dcr 0.15 ohm }}", f"capacitor C1 {across}"]
+    walks = ["input+ -- L1 -- pair", "pair -- C1 -- return", *wiring.strip().splitlines()]
+    if zobel is not None:
+        lines += [f"resistor R1 {zobel[0]}", f"capacitor C3 {zobel[1]}"]
+        walks.append("pair -- R1 -- C3 -- return")
+    return "\n".join([*lines, f"leg {' and '.join(names)} {{", *walks, "}"]) + TWEETER
+
+
+ROW = """pair -- woofer1+
+woofer1- -- woofer2+
+woofer2- -- return"""
+TWO_ROWS = f"""{ROW}
+pair -- woofer3+
+woofer3- -- woofer4+
+woofer4- -- return"""
+TIED_ROWS = f"""{TWO_ROWS}
+woofer1- -- woofer3-"""
+PAIR = """pair -- woofer1+
+pair -- woofer2+
+woofer1- -- return
+woofer2- -- return"""
+THREE = f"""{PAIR}
+pair -- woofer3+
+woofer3- -- return"""
+
+GROUPS = {
+    "four of 8 in two rows of two are 8 ohm": woofers(4, 8, TWO_ROWS, "1.0 mH", "8.2 uF"),
+    "the same with the middles joined": woofers(4, 8, TIED_ROWS, "1.0 mH", "8.2 uF"),
+    "four of 8 in two rows, one Zobel over all": woofers(4, 8, TWO_ROWS, "1.0 mH", "8.2 uF", ("6.2 ohm", "12 uF")),
+    "two of 4 in a row, a Zobel over both": woofers(2, 4, ROW, "1.0 mH", "8.2 uF", ("6.2 ohm", "12 uF")),
+    "two of 8 side by side, a Zobel over both": woofers(2, 8, PAIR, "0.56 mH", "15 uF", ("3.0 ohm", "24 uF")),
+    "three of 16 side by side, a Zobel over all": woofers(3, 16, THREE, "0.68 mH", "11 uF", ("3.9 ohm", "18 uF")),
+}
+
+
+@pytest.mark.parametrize("text", GROUPS.values(), ids=GROUPS.keys())
+def test_groups_of_woofers_are_one_load(text: str) -> None:
+    assert found_in(text) == []
+
+
+def test_a_zobel_over_a_row_must_fit_the_row() -> None:
+    """Two equal voice coils in a row have twice the resistance and twice the inductance: R = Re, C = Le / R^2."""
+    text = woofers(2, 4, ROW, "1.0 mH", "8.2 uF", ("6.2 ohm", "3.3 uF"))
+    assert found_in(text) == [("zobel-off", "3.3 uF")]
+
+
+def test_a_pad_before_two_tweeters_keeps_the_load_of_both() -> None:
+    """A 6 dB pad for 4 ohm: 2 ohm in the path, 3.9 ohm across (common practice: R = Z (K - 1) / K, Z / (K - 1))."""
+    text = """
+driver woofer 4 ohm { re 3 ohm, le 0.2 mH }
+driver tweeter1 8 ohm { re 6.2 ohm, le 0.05 mH }
+driver tweeter2 8 ohm { re 6.2 ohm, le 0.05 mH }
+coil L1 0.27 mH { dcr 0.1 ohm }
+capacitor C1 15 uF
+resistor R1 2 ohm
+resistor R2 3.9 ohm
+leg woofer {
+  input+ -- L1 -- woofer+
+  woofer- -- return
+}
+leg tweeter1 and tweeter2 {
+  input+ -- C1 -- R1 -- top
+  top -- R2 -- return
+  top -- tweeter1+
+  top -- tweeter2+
+  tweeter1- -- return
+  tweeter2- -- return
+}
+"""
+    assert found_in(text) == []
