@@ -9,6 +9,8 @@ from __future__ import annotations
 import pytest
 
 from rules.boxes import found_in
+from rules.compiling import findings_of
+from shuntwise.source import Source
 
 TWEETER = """
 driver tweeter 8 ohm { re 6.1 ohm, le 0.05 mH, fs 870 Hz, qms 2.4, qes 1.4 }
@@ -96,3 +98,60 @@ leg tweeter1 and tweeter2 {
 }
 """
     assert found_in(text) == []
+
+
+RATED = ("language", "wiring", "drivers", "intent", "values", "ratings")
+
+LOW_CUT = """
+driver woofer 8 ohm { re 6.1 ohm, le 0.3 mH }
+driver tweeter 8 ohm { re 6.3 ohm, le 0.04 mH, fs 850 Hz, qms 2.3, qes 1.5 }
+coil L1 0.47 mH { dcr 0.2 ohm }
+coil L3 15 mH { dcr 0.9 ohm, iron core }
+capacitor C1 6.8 uF
+capacitor C3 330 uF
+leg woofer {
+  input+ -- C3 -- a -- L1 -- woofer+
+  a -- L3 -- return
+  woofer- -- return
+}
+leg tweeter {
+  input+ -- C1 -- tweeter+
+  tweeter- -- return
+}
+allow cap-feeds-woofer because "a low cut for a small box"
+"""
+
+SERIES_THREE_WAY = """
+driver woofer 8 ohm { re 6.1 ohm, le 0.3 mH }
+driver mid 8 ohm { re 6.1 ohm, le 0.1 mH }
+driver tweeter 8 ohm { re 6.3 ohm, le 0.04 mH, fs 850 Hz, qms 2.3, qes 1.5 }
+coil L1 0.27 mH { dcr 0.1 ohm }
+coil L2 2.7 mH { dcr 0.5 ohm }
+capacitor C1 6.8 uF
+capacitor C2 68 uF
+leg woofer and mid and tweeter {
+  input+ -- tweeter+
+  tweeter- -- a -- mid+
+  mid- -- b -- woofer+
+  woofer- -- return
+  input+ -- L1 -- a
+  a -- (L2 | C1) -- b
+  b -- C2 -- return
+}
+"""
+
+
+def shares(text: str) -> list[str]:
+    findings = findings_of(Source("box.shunt", text), RATED)
+    return [finding.headline for finding in findings if finding.name == "coil-dcr-share"]
+
+
+def test_a_coil_past_the_woofer_takes_no_share_of_it() -> None:
+    """The coil of a low cut carries direct current that the woofer never gets: its copper is not in the woofer's path."""
+    assert shares(LOW_CUT) == []
+
+
+def test_the_coils_of_a_series_type_are_in_the_woofers_path() -> None:
+    """All of the woofer's current runs through both coils: (0.1 + 0.5) / 8 = 7.5 %."""
+    (said,) = shares(SERIES_THREE_WAY)
+    assert "`L2` and `L1` is 7.5%" in said

@@ -18,7 +18,7 @@ GLOWING = 0.5
 
 
 DAMPING = 0.3
-"""A resistor below this share of the drivers' nominal impedance, in a row with a capacitor, damps it and makes no Zobel."""
+"""A resistor below this share of the drivers' impedance, in a row with a capacitor, damps it and makes no Zobel."""
 
 
 @dataclass(frozen=True)

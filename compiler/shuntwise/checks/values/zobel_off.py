@@ -76,15 +76,11 @@ def _judge(evidence: Evidence, ladder: Ladder, shunt: Shunt) -> Iterator[Diagnos
         return  # it spans drivers between which other parts are joined
     wanted = le / resistor.value**2
     if not LEAST * re <= resistor.value <= MOST * re:
-        yield _finding(
-            evidence,
-            shunt.block.one("R"),
-            resistor,
-            drivers,
-            f"{units.write(LEAST * re, units.OHM, 2)} to {units.write(MOST * re, units.OHM, 2)}",
-        )
+        fitting = f"{units.write(LEAST * re, units.OHM, 2)} to {units.write(MOST * re, units.OHM, 2)}"
+        yield _finding(evidence, shunt.block.one("R"), resistor, drivers, fitting)
     elif not 1 / bound <= capacitor.value / wanted <= bound:
-        yield _finding(evidence, shunt.block.one("C"), capacitor, drivers, f"about {units.write(wanted, units.FARAD, 2)}")
+        fitting = f"about {units.write(wanted, units.FARAD, 2)}"
+        yield _finding(evidence, shunt.block.one("C"), capacitor, drivers, fitting)
 
 
 def _finding(evidence: Evidence, label: str, value: Quantity, drivers: tuple[str, ...], wanted: str) -> Diagnostic:
