@@ -115,7 +115,6 @@ def nominal_ohm(drivers: Mapping[str, Driver], name: str) -> float | None:
 def value_of(design: Design, block: Block) -> float | None:
     """The value of a part, or of several of one kind that make up a value (ohm, H, F); None where one is not known."""
 
-
     def of(label: str) -> float | None:
         value = design.parts[label].value
         return value.value if value is not None else None
