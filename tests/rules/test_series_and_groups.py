@@ -155,3 +155,53 @@ def test_the_coils_of_a_series_type_are_in_the_woofers_path() -> None:
     """The woofer's current divides between coil and driver: ((6.1 / 6.6)^2 0.5 + (6.3 / 6.4)^2 0.1) / 8 = 6.6 %."""
     (said,) = shares(SERIES_THREE_WAY)
     assert "`L2` and `L1` is 6.6%" in said
+
+
+def horn_on_a_tap(hot: str, cold: str) -> str:
+    return f"""
+driver woofer 8 ohm {{ re 6 ohm, le 0.4 mH }}
+driver tweeter 8 ohm {{ re 6.2 ohm, le 0.05 mH }}
+coil L1 0.82 mH {{ dcr 0.2 ohm }}
+capacitor C1 6.8 uF
+capacitor C2 6.8 uF
+tapped coil T1 0.82 mH {{ tap 0.4 mH, dcr 0.2 ohm }}
+leg woofer {{
+  input+ -- L1 -- woofer+
+  woofer+ -- C1 -- return
+  woofer- -- return
+}}
+leg tweeter {{
+  input+ -- C2 -- T1.end
+  T1.tap -- {hot}
+  T1.start -- return
+  {cold} -- return
+}}
+"""
+
+
+def test_a_tapped_coil_is_one_coil_of_the_filter() -> None:
+    """Capacitor and coil are of second order, however the coil is tapped: with a woofer's second order, turn one."""
+    assert found_in(horn_on_a_tap("tweeter-", "tweeter+")) == []
+    assert found_in(horn_on_a_tap("tweeter+", "tweeter-")) == [("polarity-even-order", "tweeter+")]
+
+
+def test_a_capacitor_at_the_tap_of_a_coil_in_the_path_makes_a_second_order() -> None:
+    text = """
+driver woofer 8 ohm { re 6 ohm, le 0.4 mH }
+driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH }
+tapped coil T1 1.2 mH { tap 0.6 mH, dcr 0.2 ohm }
+capacitor C2 10 uF
+capacitor C1 6.8 uF
+coil L2 0.82 mH { dcr 0.4 ohm }
+leg woofer {
+  input+ -- T1 -- woofer+
+  T1.tap -- C2 -- return
+  woofer- -- return
+}
+leg tweeter {
+  input+ -- C1 -- tweeter-
+  tweeter- -- L2 -- return
+  tweeter+ -- return
+}
+"""
+    assert {name for name, _ in found_in(text)} <= {"loaded-peak"}

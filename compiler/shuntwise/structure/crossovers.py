@@ -45,6 +45,8 @@ def estimates(design: Design, ladder: Ladder, high_pass: bool) -> tuple[Estimate
         return ()
     found = []
     for block, g in zip(_parts(ladder, high_pass), BUTTERWORTH[order], strict=False):
+        if block.letter == "T":
+            continue  # what it does to the load depends on its tap
         value = value_of(design, block)
         if value is None:
             return ()
@@ -56,9 +58,8 @@ def estimates(design: Design, ladder: Ladder, high_pass: bool) -> tuple[Estimate
 
 def _parts(ladder: Ladder, high_pass: bool) -> Iterator[Block]:
     """The filter's parts in the order of the signal: each part in the path, then what lies across behind it."""
-    in_path, across = ("C", "L") if high_pass else ("L", "C")
-    steps = ladder.series(in_path)
-    shunts = list(ladder.across(across))
+    steps = ladder.series("C") if high_pass else ladder.coils_in_path
+    shunts = ladder.coils_across if high_pass else ladder.across("C")
     if not ladder.parts:
         yield from (shunt.block for shunt in shunts)
     for index, step in enumerate(steps):

@@ -11,6 +11,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
+from typing import TypeVar
 
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.topology import links, reached, shortest_path
@@ -44,6 +45,9 @@ class Shunt:
     ahead: tuple[Step, ...]
     behind: tuple[Step, ...]
     at_input: bool
+
+
+Place = TypeVar("Place", Step, Shunt)
 
 
 @dataclass(frozen=True)
@@ -91,14 +95,27 @@ class Ladder:
         return tuple(s for s in self.shunts if not s.at_input and s.block.letter and s.block.letter in letters)
 
     @property
+    def coils_in_path(self) -> tuple[Step, ...]:
+        """Coils in the path. A tapped coil is one, at its first section, and none if another section lies across."""
+        across = {label for shunt in self.across("T") for label in shunt.block.labels}
+        return tuple(_once(self.series("LT"), across))
+
+    @property
+    def coils_across(self) -> tuple[Shunt, ...]:
+        """Coils across the path. A tapped coil is one, at its first section."""
+        return tuple(_once(self.across("LT"), set()))
+
+    @property
     def low_pass_order(self) -> int:
         """Coils in the path and capacitors across it, behind a coil or (series type) with nothing in the path."""
-        return len(self.series("L")) + sum(self._behind(shunt, "L") for shunt in self.across("C"))
+        coils = self.coils_in_path
+        return len(coils) + sum(self._behind(shunt, coils) for shunt in self.across("C"))
 
     @property
     def high_pass_order(self) -> int:
         """Capacitors in the path and coils across it, behind a capacitor or with nothing in the path."""
-        return len(self.series("C")) + sum(self._behind(shunt, "C") for shunt in self.across("L"))
+        capacitors = self.series("C")
+        return len(capacitors) + sum(self._behind(shunt, capacitors) for shunt in self.coils_across)
 
     @property
     def only_low_pass(self) -> bool:
@@ -108,8 +125,16 @@ class Ladder:
     def only_high_pass(self) -> bool:
         return self.high_pass_order > 0 and self.low_pass_order == 0
 
-    def _behind(self, shunt: Shunt, letter: str) -> bool:
-        return not self.parts or any(step.block.letter == letter for step in shunt.ahead)
+    def _behind(self, shunt: Shunt, steps: tuple[Step, ...]) -> bool:
+        return not self.parts or any(step in shunt.ahead for step in steps)
+
+
+def _once(places: Iterable[Place], told: set[str]) -> Iterator[Place]:
+    """The places of which no part has been told before."""
+    for place in places:
+        if told.isdisjoint(place.block.labels):
+            told |= {*place.block.labels}
+            yield place
 
 
 def names(*ladders: Ladder) -> tuple[str, ...]:
