@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import pytest
 
-from rules.boxes import found_in
+from rules.boxes import SHAPED, found_in
 from rules.compiling import findings_of
 from shuntwise.source import Source
 
@@ -205,3 +205,31 @@ leg tweeter {
 }
 """
     assert {name for name, _ in found_in(text)} <= {"loaded-peak"}
+
+
+def loud_horn(feeds: tuple[str, str], declared: str = "") -> str:
+    return f"""{declared}
+driver woofer 8 ohm {{ re 6 ohm, le 0.4 mH, sensitivity 95 dB }}
+driver tweeter 8 ohm {{ re 6.2 ohm, le 0.05 mH, sensitivity 108 dB }}
+coil L1 0.47 mH {{ dcr 0.2 ohm }}
+capacitor C1 6.8 uF
+leg woofer {{
+  {feeds[0]}+ -- L1 -- woofer+
+  woofer- -- {feeds[0]}-
+}}
+leg tweeter {{
+  {feeds[1]}+ -- C1 -- tweeter+
+  tweeter- -- {feeds[1]}-
+}}
+"""
+
+
+def test_a_driver_that_nothing_brings_down_is_the_one_out_of_line() -> None:
+    """13 dB of sensitivity and no pad: common practice is a pad for the louder one, no source."""
+    (finding,) = [f for f in findings_of(Source("box.shunt", loud_horn(("input", "input"))), SHAPED)]
+    assert (finding.name, finding.span.text) == ("level-out-of-line", "tweeter+")
+    assert "`tweeter` is 14 dB louder than `woofer`" in finding.headline
+
+
+def test_the_levels_of_two_amplifiers_are_set_on_them() -> None:
+    assert found_in(loud_horn(("low", "high"), "input low\ninput high")) == []
