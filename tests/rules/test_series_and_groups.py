@@ -226,10 +226,38 @@ leg tweeter {{
 
 def test_a_driver_that_nothing_brings_down_is_the_one_out_of_line() -> None:
     """13 dB of sensitivity and no pad: common practice is a pad for the louder one, no source."""
-    (finding,) = [f for f in findings_of(Source("box.shunt", loud_horn(("input", "input"))), SHAPED)]
+    (finding,) = findings_of(Source("box.shunt", loud_horn(("input", "input"))), SHAPED)
     assert (finding.name, finding.span.text) == ("level-out-of-line", "tweeter+")
     assert "`tweeter` is 14 dB louder than `woofer`" in finding.headline
 
 
 def test_the_levels_of_two_amplifiers_are_set_on_them() -> None:
     assert found_in(loud_horn(("low", "high"), "input low\ninput high")) == []
+
+
+def evened_tweeter(coil: str, capacitor: str, resistor: str) -> str:
+    """A soft-dome tweeter of Qts 0.4, a row of three across it."""
+    return f"""
+driver woofer 8 ohm {{ re 6 ohm, le 0.4 mH }}
+driver tweeter 8 ohm {{ re 6.2 ohm, le 0.05 mH, fs 900 Hz, qms 2, qes 0.5 }}
+coil L1 0.47 mH {{ dcr 0.2 ohm }}
+capacitor C1 6.8 uF
+coil L5 {coil} {{ dcr 0.3 ohm }}
+capacitor C5 {capacitor}
+resistor R5 {resistor}
+leg woofer {{
+  input+ -- L1 -- woofer+
+  woofer- -- return
+}}
+leg tweeter {{
+  input+ -- C1 -- tweeter+
+  tweeter+ -- R5 -- L5 -- C5 -- tweeter-
+  tweeter- -- return
+}}
+"""
+
+
+def test_a_row_tuned_to_the_resonance_is_as_broad_as_the_driver() -> None:
+    """L = Qes Re / w, C = 1 / (w Qes Re), R = Re (1 + Qes / Qms): the dual of Small's model, with the Q of the driver."""
+    assert found_in(evened_tweeter("0.56 mH", "56 uF", "7.5 ohm")) == []
+    assert found_in(evened_tweeter("0.15 mH", "15 uF", "7.5 ohm")) == [("trap-too-broad", "L5")]

@@ -1,17 +1,21 @@
 """Traps: coil and capacitor that take out one frequency, the right way round and the wrong one.
 
-In: a structure. Out: the parts of each trap, and its Q. Refuses to know what a good Q is.
+In: a structure. Out: the parts of each trap, its tune and its Q. Refuses to know what a good Q is.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from math import hypot, sqrt
+from math import hypot, pi, sqrt
 
 from shuntwise.graph.circuit import Circuit
-from shuntwise.model.design import Design
+from shuntwise.model.design import Design, Driver
 from shuntwise.structure.blocks import Block
 from shuntwise.structure.ladders import Ladder, Structure
+
+
+NEAR = 1.3
+"""By what factor a row may be off a driver's resonance and still be meant for it: common practice, no source."""
 
 
 def traps(structure: Structure) -> Iterator[tuple[Block, str]]:
@@ -47,6 +51,25 @@ def trap_q(design: Design, block: Block) -> float | None:
         return impedance / max(sum(ohms) + wire, 1e-6)
     admittance = sum(1 / ohm for ohm in ohms) + wire / hypot(wire, impedance) ** 2
     return 1 / max(admittance * impedance, 1e-6)
+
+
+def tune_hz(design: Design, block: Block) -> float | None:
+    """Where coil and capacitor resonate (Hz), 1 / (2 pi sqrt(L C)); None where a value is not known."""
+    coil, cap = design.parts[block.one("L")].value, design.parts[block.one("C")].value
+    return 1 / (2 * pi * sqrt(coil.value * cap.value)) if coil is not None and cap is not None else None
+
+
+def evens_resonance(design: Design, block: Block, driver: Driver) -> bool:
+    """Is this a row across a driver that is tuned to its resonance? It evens out the impedance, and takes out no peak.
+
+    The exact row has the driver's own Q: L = Qes Re / (2 pi fs), C = 1 / (2 pi fs Qes Re), R = Re (1 + Qes / Qms), the
+    dual of the lumped model of the motion (R. H. Small, Direct-radiator loudspeaker system analysis, J. Audio Eng.
+    Soc. 20(5), 1972).
+    """
+    tune, fs = tune_hz(design, block), driver.quantities.get("fs")
+    if block.form != "chain" or tune is None or fs is None:
+        return False
+    return 1 / NEAR <= tune / fs.value <= NEAR
 
 
 def traps_across(circuit: Circuit, ladder: Ladder) -> tuple[tuple[str, ...], ...]:
