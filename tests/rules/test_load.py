@@ -172,6 +172,15 @@ def test_capacitive_load_above_the_band() -> None:
     assert found_at("top-end-load", two_way(more=more.replace("1 ohm", "10 ohm"))) == []
 
 
+def test_resistive_load_above_the_band() -> None:
+    """3.3 ohm and 0.47 uF: below 4 ohm with the box in parallel, but the resistor is most of it at 300 kHz."""
+    more = (
+        "resistor R3 3.3 ohm { 5 %, 25 W }\ncapacitor C3 0.47 uF { 5 %, 250 V, film }\n"
+        "leg woofer {\n  input+ -- R3 -- C3 -- return\n}\nlimit top-end-load 300 kHz"
+    )
+    assert found_at("top-end-load", two_way(more=more)) == []
+
+
 def test_low_and_reactive_load() -> None:
     """The box is lowest beyond 45 degrees at some 6 ohm: near the least load of one amplifier, far from another's."""
     least, angle_deg = evidence_of(box()).stress.least_load_at_angle("input", 45)

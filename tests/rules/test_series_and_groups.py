@@ -258,6 +258,6 @@ leg tweeter {{
 
 
 def test_a_row_tuned_to_the_resonance_is_as_broad_as_the_driver() -> None:
-    """L = Qes Re / w, C = 1 / (w Qes Re), R = Re (1 + Qes / Qms): the dual of Small's model, with the Q of the driver."""
+    """L = Qes Re / w, C = 1 / (w Qes Re), R = Re (1 + Qes / Qms): the dual of Small's model, Q and all."""
     assert found_in(evened_tweeter("0.56 mH", "56 uF", "7.5 ohm")) == []
     assert found_in(evened_tweeter("0.15 mH", "15 uF", "7.5 ohm")) == [("trap-too-broad", "L5")]

@@ -13,7 +13,6 @@ from shuntwise.model.design import Design, Driver
 from shuntwise.structure.blocks import Block
 from shuntwise.structure.ladders import Ladder, Structure
 
-
 NEAR = 1.3
 """By what factor a row may be off a driver's resonance and still be meant for it: common practice, no source."""
 
