@@ -176,10 +176,19 @@ class Stress:
         admittance = self.solver.solve(freq_hz).admittance(feed)
         return _least_where(admittance, freq_hz, lambda phase_deg: phase_deg < -angle_deg)
 
-    def least_load_at_angle(self, feed: str, angle_deg: float) -> tuple[Extreme, float]:
-        """The least impedance where its phase is beyond an angle, copper cold, and the phase there (degrees)."""
+    def least_load_at_angle(self, feed: str, angle_deg: float, among: Any = True) -> tuple[Extreme, float]:
+        """The least impedance where its phase is beyond an angle, copper cold, and the phase there (degrees).
+
+        `among` are the points of `working.freq_hz` that count (bool), such as those of `dips`.
+        """
         admittance = self.working.admittance(feed)[0]
-        return _least_where(admittance, self.working.freq_hz, lambda phase_deg: np.abs(phase_deg) > angle_deg)
+        return _least_where(admittance, self.working.freq_hz, lambda phase_deg: among & (np.abs(phase_deg) > angle_deg))
+
+    def dips(self, feed: str, below_ohm: float, least_ohm: float) -> Any:
+        """The points of `working.freq_hz` (bool) that lie in dips below one impedance that do not fall below another."""
+        ohm = _ohms(np.abs(self.working.admittance(feed)[0]))
+        runs = np.split(np.arange(ohm.size), np.flatnonzero(np.diff(ohm < below_ohm)) + 1)
+        return np.concatenate([np.full(run.size, least_ohm <= ohm[run].min() < below_ohm) for run in runs])
 
     # --- one driver unplugged
 
