@@ -10,6 +10,7 @@ import pytest
 
 from rules.boxes import SHAPED, found_in
 from rules.compiling import findings_of
+from shuntwise.checks.registry import FAMILIES
 from shuntwise.source import Source
 
 TWEETER = """
@@ -261,3 +262,41 @@ def test_a_row_tuned_to_the_resonance_is_as_broad_as_the_driver() -> None:
     """L = Qes Re / w, C = 1 / (w Qes Re), R = Re (1 + Qes / Qms): the dual of Small's model, Q and all."""
     assert found_in(evened_tweeter("0.56 mH", "56 uF", "7.5 ohm")) == []
     assert found_in(evened_tweeter("0.15 mH", "15 uF", "7.5 ohm")) == [("trap-too-broad", "L5")]
+
+
+LEVEL_BY_LINK = """
+amplifier 60 W into 8 ohm { least 4 ohm }
+driver woofer 8 ohm { re 6 ohm, le 0.4 mH, fs 60 Hz, qms 4, qes 0.5, 100 W }
+driver tweeter 8 ohm { re 6.2 ohm, le 0.05 mH, fs 800 Hz, qms 2.1, qes 1.2, 60 W }
+coil L1 0.47 mH { dcr 0.2 ohm, 5 %, air core }
+capacitor C1 6.8 uF { 5 %, 250 V, film }
+resistor R1 2.2 ohm { 5 %, 25 W, wirewound }
+resistor R2 22 ohm { 5 %, 25 W, wirewound }
+link K1
+leg woofer {
+  input+ -- L1 -- woofer+
+  woofer- -- return
+}
+leg tweeter {
+  input+ -- C1 -- (R1 | K1) -- tweeter+
+  tweeter+ -- R2 -- tweeter-
+  tweeter- -- return
+}
+expect level of tweeter above -1 dB at 15 kHz
+variant soft "link out" {
+  omit K1
+  expect level of tweeter -3 dB at 15 kHz within 1 dB
+}
+"""
+
+
+def test_a_link_across_a_resistor_chooses_the_level() -> None:
+    """Fitted it is the full level, left out the resistor works; both are meant."""
+    assert [f.headline for f in findings_of(Source("box.shunt", LEVEL_BY_LINK), FAMILIES)] == []
+
+
+def test_a_link_across_a_capacitor_or_a_driver_is_a_short() -> None:
+    across_c1 = LEVEL_BY_LINK.replace("C1 -- (R1 | K1)", "(C1 | K1) -- R1")
+    assert found_in(across_c1)[0] == ("wired-across", "K1")
+    across_r2 = LEVEL_BY_LINK.replace("(R1 | K1)", "R1").replace("-- R2 --", "-- (R2 | K1) --")
+    assert found_in(across_r2)[0][0] == "driver-shorted"

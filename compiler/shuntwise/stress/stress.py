@@ -185,7 +185,7 @@ class Stress:
         return _least_where(admittance, self.working.freq_hz, lambda phase_deg: among & (np.abs(phase_deg) > angle_deg))
 
     def dips(self, feed: str, below_ohm: float, least_ohm: float) -> Any:
-        """The points of `working.freq_hz` (bool) that lie in dips below one impedance that do not fall below another."""
+        """The points of `working.freq_hz` (bool) that lie in dips below one impedance, but not below another."""
         ohm = _ohms(np.abs(self.working.admittance(feed)[0]))
         runs = np.split(np.arange(ohm.size), np.flatnonzero(np.diff(ohm < below_ohm)) + 1)
         return np.concatenate([np.full(run.size, least_ohm <= ohm[run].min() < below_ohm) for run in runs])

@@ -46,7 +46,15 @@ def find_shorts(
     finding.pairs()
     finding.parts()
     others = tuple(cluster for cluster in clusters if not finding.loop(cluster))
-    return (*finding.found, *finding.bridges.values(), *finding.idle.values()), others
+    bridges = [short for short in finding.bridges.values() if not _chooses_level(circuit, short)]
+    return (*finding.found, *bridges, *finding.idle.values()), others
+
+
+def _chooses_level(circuit: Circuit, short: Short) -> bool:
+    """Is this a link across resistors only? It is fitted for the full level, and left out for less: no short."""
+    parts = circuit.design.parts
+    resistors = all(owner in parts and parts[owner].kind == "resistor" for owner in short.owners)
+    return short.blamed is not None and short.blamed.link is not None and resistors
 
 
 class _Finding:
