@@ -350,8 +350,11 @@ FAMILY_OF: Mapping[str, str] = {module.RULE.name: family for family, modules in 
 
 _UNPLUGGED = (unplugged_collapse, cap_volts_unplugged, one_part_fails)
 _FOLLOWS = (*_UNPLUGGED, expectation_unmet)
+_DOUBLED = (conflict_markers, include_loop, included_twice)
 _RANKS = (
-    (*LANGUAGE, *WIRING),
+    _DOUBLED,
+    (same_label_twice,),
+    [module for module in (*LANGUAGE, *WIRING) if module not in (*_DOUBLED, same_label_twice)],
     DRIVERS,
     (slip_explains,),
     [module for module in INTENT if module not in _FOLLOWS],
@@ -363,8 +366,9 @@ _RANKS = (
     DOCUMENTS,
 )
 RANK: Mapping[str, int] = {module.RULE.name: rank for rank, modules in enumerate(_RANKS) for module in modules}
-"""How near to the cause a finding is: form, names, wiring, facts of one part, intent and value come before what follows
-from them: load, heat, what happens with a driver off, what does not come out. What is only missing comes last."""
+"""How near to the cause a finding is. What doubles whole texts and names that are taken come first, since with them no
+other name can be relied on. Form, names, wiring, facts of one part, intent and value come before what follows from them:
+load, heat, what happens with a driver off, what does not come out. What is only missing comes last."""
 
 CATALOGUE = Catalogue(
     waivable=tuple(rule.name for rule in RULES.values() if rule.check is not None),
