@@ -8,7 +8,8 @@ from __future__ import annotations
 
 import pytest
 
-from rules.boxes import SHAPED, found_in
+from rules import boxes
+from rules.boxes import SHAPED, changed, found_in
 from rules.compiling import findings_of
 from shuntwise.checks.registry import FAMILIES
 from shuntwise.source import Source
@@ -300,3 +301,20 @@ def test_a_link_across_a_capacitor_or_a_driver_is_a_short() -> None:
     assert found_in(across_c1)[0] == ("wired-across", "K1")
     across_r2 = LEVEL_BY_LINK.replace("(R1 | K1)", "R1").replace("-- R2 --", "-- (R2 | K1) --")
     assert found_in(across_r2)[0][0] == "driver-shorted"
+
+
+def test_a_stated_polarity_is_asked_for_all_the_same() -> None:
+    """Equal second-order filters the same way round cancel (Linkwitz 1976): stated or not."""
+    same_way = changed(
+        boxes.SECOND_ORDER,
+        ("-- C2 -- tweeter-", "-- C2 -- tweeter+"),
+        ("tweeter- -- L2 -- tweeter+", "tweeter+ -- L2 -- tweeter-"),
+        ("tweeter+ -- return", "tweeter- -- return"),
+    )
+    for stated in ("", "expect polarity of tweeter normal\n"):
+        (finding,) = findings_of(Source("box.shunt", same_way + stated), SHAPED)
+        assert (finding.name, str(finding.severity)) == ("polarity-even-order", "advice")
+        assert ("as `expect polarity` has it" in finding.headline) == bool(stated)
+    assert found_in(boxes.SECOND_ORDER + "expect polarity of tweeter reversed\n") == []
+    accepted = 'allow polarity-even-order on tweeter because "measured"\n'
+    assert found_in(same_way + "expect polarity of tweeter normal\n" + accepted) == []

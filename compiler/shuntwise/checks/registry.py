@@ -367,7 +367,7 @@ _RANKS = (
 )
 RANK: Mapping[str, int] = {module.RULE.name: rank for rank, modules in enumerate(_RANKS) for module in modules}
 """How near to the cause a finding is. What doubles whole texts and names that are taken come first, since with them no
-other name can be relied on. Form, names, wiring, facts of one part, intent and value come before what follows from them:
+other name can be relied on. Form, names, wiring, facts of one part, intent and value come before what follows:
 load, heat, what happens with a driver off, what does not come out. What is only missing comes last."""
 
 CATALOGUE = Catalogue(
