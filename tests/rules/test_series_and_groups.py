@@ -318,3 +318,47 @@ def test_a_stated_polarity_is_asked_for_all_the_same() -> None:
     assert found_in(boxes.SECOND_ORDER + "expect polarity of tweeter reversed\n") == []
     accepted = 'allow polarity-even-order on tweeter because "measured"\n'
     assert found_in(same_way + "expect polarity of tweeter normal\n" + accepted) == []
+
+
+ZOBEL_OF_TWEETER = "resistor R3 6.2 ohm\ncapacitor C3 1.5 uF\n"
+"""Re 6.1 ohm, Le 0.06 mH: C = 0.06 mH / 6.2^2 = 1.6 uF."""
+
+STRAYED_ZOBELS = {
+    "the woofer's across the tweeter": (
+        changed(boxes.ZOBEL, ("woofer+ -- R1 -- C1 -- return", "tweeter+ -- R1 -- C1 -- tweeter-")),
+        [("zobel-misplaced", "R1")],
+    ),
+    "the tweeter's across the woofer": (
+        ZOBEL_OF_TWEETER + changed(boxes.ZOBEL, ("R1 -- C1", "R3 -- C3")) + "omit R1 and C1\n",
+        [("zobel-misplaced", "R3")],
+    ),
+    "both exchanged": (
+        ZOBEL_OF_TWEETER
+        + changed(boxes.ZOBEL, ("R1 -- C1", "R3 -- C3"), ("tweeter- -- return", "tweeter- -- return\n")).replace(
+            "  tweeter+ -- L2", "  tweeter+ -- R1 -- C1 -- tweeter-\n  tweeter+ -- L2"
+        ),
+        [("zobel-misplaced", "R3"), ("zobel-misplaced", "R1")],
+    ),
+    "resistor and capacitor side by side": (
+        changed(boxes.ZOBEL, ("woofer+ -- R1 -- C1 -- return", "woofer+ -- R1 -- return\n  woofer+ -- C1 -- woofer-")),
+        [("zobel-side-by-side", "R1")],
+    ),
+    "the tweeter's side by side": (
+        ZOBEL_OF_TWEETER + boxes.ZOBEL.replace("  tweeter+ -- L2", "  tweeter+ -- (R3 | C3) -- tweeter-\n  tweeter+ -- L2"),
+        [("zobel-side-by-side", "R3")],
+    ),
+    "a second capacitor beside the Zobel": (
+        "capacitor C9 22 uF\n" + boxes.ZOBEL.replace("  woofer- -- return", "  woofer+ -- C9 -- return\n  woofer- -- return"),
+        [("zobel-without-r", "C9")],
+    ),
+    "each across its own": (
+        ZOBEL_OF_TWEETER + boxes.ZOBEL.replace("  tweeter+ -- L2", "  tweeter+ -- R3 -- C3 -- tweeter-\n  tweeter+ -- L2"),
+        [],
+    ),
+}
+
+
+@pytest.mark.parametrize(("text", "said"), STRAYED_ZOBELS.values(), ids=STRAYED_ZOBELS.keys())
+def test_a_strayed_zobel_is_named_by_its_parts(text: str, said: list[tuple[str, str]]) -> None:
+    """R = Re and C = Le / R^2 of the driver that it is for (Zobel 1923); the windows are common practice, no source."""
+    assert found_in(text) == said

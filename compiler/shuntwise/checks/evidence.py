@@ -99,6 +99,23 @@ class Evidence:
         size = self.limit("zobel-without-r", ZOBEL_SIZE)
         return is_zobel_capacitor(self.design, ladder, shunt, self.slips, size)
 
+    def strayed_zobel(self, ladder: Ladder, shunt: Shunt) -> Ladder | None:
+        """The other driver that a row across this one belongs to, by its values."""
+        from shuntwise.structure.zobels import FITTING, belongs_to
+
+        return belongs_to(self.design, self.structure, ladder, shunt.block, self.limit("zobel-off", FITTING))
+
+    @cached_property
+    def zobels_side_by_side(self) -> Mapping[str, tuple[str, str]]:
+        """By driver, a Zobel's resistor and capacitor that lie side by side across it instead of in a row."""
+        from shuntwise.structure.zobels import FITTING, side_by_side
+
+        found = {
+            name: side_by_side(self.design, ladder, self.limit("zobel-off", FITTING))
+            for name, ladder in self.structure.ladders.items()
+        }
+        return {name: parts for name, parts in found.items() if parts is not None}
+
     def orders(self, lower: Ladder, upper: Ladder) -> tuple[int, int]:
         """The orders of the two filters at a crossover: the lower's low-pass and the upper's high-pass."""
         from shuntwise.structure.filters import ZOBEL_SIZE, orders

@@ -57,6 +57,7 @@ from shuntwise.checks.intent import (
     trap_wrong_way,
     turned_unsaid,
     zobel_misplaced,
+    zobel_side_by_side,
     zobel_without_r,
 )
 from shuntwise.checks.language import (
@@ -275,6 +276,7 @@ INTENT: tuple[ModuleType, ...] = (
     pad_ahead_of_filter,
     pad_half_missing,
     zobel_misplaced,
+    zobel_side_by_side,
     zobel_without_r,
     trap_wrong_way,
     trap_undamped,

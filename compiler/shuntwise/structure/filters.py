@@ -11,7 +11,6 @@ from math import sqrt
 
 from shuntwise.model.design import Design
 from shuntwise.structure.attenuators import damped_shunts, drivers_ohm, value_of, voice_coil
-from shuntwise.structure.blocks import Block
 from shuntwise.structure.crossovers import corner_hz
 from shuntwise.structure.ladders import Ladder, Shunt, Step, Structure
 from shuntwise.structure.traps import traps_in_path
@@ -24,11 +23,6 @@ ZOBEL_SIZE = 2.0
 
 TAPER = 1.2
 """From what ratio two parts of one kind are in the wrong order of size, if a design sets no limit."""
-
-
-def is_row(block: Block) -> bool:
-    """Is this a row of resistor and capacitor, as in a Zobel?"""
-    return block.form == "chain" and set(block.letters) == {"C", "R"}
 
 
 def is_zobel_capacitor(

@@ -41,11 +41,8 @@ from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.model.design import Quantity
 from shuntwise.structure.attenuators import voice_coil
-from shuntwise.structure.filters import is_row
 from shuntwise.structure.ladders import Ladder, Shunt
-
-LEAST, MOST = 0.8, 1.5
-"""The resistor's window, in Re: common practice, no source."""
+from shuntwise.structure.zobels import FITTING, LEAST, MOST, rows, wanted_farad
 
 DAMPED = 0.4
 """A resistor below this much of Re damps a filter's capacitor and makes no Zobel, if the filter has no other."""
@@ -54,13 +51,10 @@ DAMPED = 0.4
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()
     for ladder in evidence.structure.ladders.values():
-        for shunt in ladder.shunts:
-            if not is_row(shunt.block) or shunt.block.label in seen:
-                continue
-            if any("L" in step.block.letters for step in shunt.behind) or (shunt.at_input and ladder.parts):
-                continue
-            seen.add(shunt.block.label)
-            yield from _judge(evidence, ladder, shunt)
+        for shunt in rows(ladder):
+            if shunt.block.label not in seen:
+                seen.add(shunt.block.label)
+                yield from _judge(evidence, ladder, shunt)
 
 
 def _judge(evidence: Evidence, ladder: Ladder, shunt: Shunt) -> Iterator[Diagnostic]:
@@ -74,7 +68,7 @@ def _judge(evidence: Evidence, ladder: Ladder, shunt: Shunt) -> Iterator[Diagnos
     bound, drivers = RULE.limit(evidence), ladder.together.labels
     if any(step.block.is_driver and step.block.label not in drivers for step in shunt.behind):
         return  # it spans drivers between which other parts are joined
-    wanted = le / resistor.value**2
+    wanted = wanted_farad(le, resistor.value)
     if not LEAST * re <= resistor.value <= MOST * re:
         fitting = f"{units.write(LEAST * re, units.OHM, 2)} to {units.write(MOST * re, units.OHM, 2)}"
         yield _finding(evidence, shunt.block.one("R"), resistor, drivers, fitting)
@@ -95,4 +89,4 @@ def _finding(evidence: Evidence, label: str, value: Quantity, drivers: tuple[str
     )
 
 
-RULE = Rule("zobel-off", Severity.ADVICE, "settled", check, Bound(2.0, units.PLAIN))
+RULE = Rule("zobel-off", Severity.ADVICE, "settled", check, Bound(FITTING, units.PLAIN))
