@@ -323,6 +323,10 @@ def test_a_stated_polarity_is_asked_for_all_the_same() -> None:
 ZOBEL_OF_TWEETER = "resistor R3 6.2 ohm\ncapacitor C3 1.5 uF\n"
 """Re 6.1 ohm, Le 0.06 mH: C = 0.06 mH / 6.2^2 = 1.6 uF."""
 
+def more_at_tweeter(walk: str) -> str:
+    return changed(boxes.ZOBEL, ("tweeter- -- return", f"tweeter- -- return\n  {walk}"))
+
+
 STRAYED_ZOBELS = {
     "the woofer's across the tweeter": (
         changed(boxes.ZOBEL, ("woofer+ -- R1 -- C1 -- return", "tweeter+ -- R1 -- C1 -- tweeter-")),
@@ -334,9 +338,7 @@ STRAYED_ZOBELS = {
     ),
     "both exchanged": (
         ZOBEL_OF_TWEETER
-        + changed(boxes.ZOBEL, ("R1 -- C1", "R3 -- C3"), ("tweeter- -- return", "tweeter- -- return\n")).replace(
-            "  tweeter+ -- L2", "  tweeter+ -- R1 -- C1 -- tweeter-\n  tweeter+ -- L2"
-        ),
+        + changed(more_at_tweeter("tweeter+ -- R1 -- C1 -- tweeter-"), ("R1 -- C1", "R3 -- C3")),
         [("zobel-misplaced", "R3"), ("zobel-misplaced", "R1")],
     ),
     "resistor and capacitor side by side": (
@@ -344,15 +346,15 @@ STRAYED_ZOBELS = {
         [("zobel-side-by-side", "R1")],
     ),
     "the tweeter's side by side": (
-        ZOBEL_OF_TWEETER + boxes.ZOBEL.replace("  tweeter+ -- L2", "  tweeter+ -- (R3 | C3) -- tweeter-\n  tweeter+ -- L2"),
+        ZOBEL_OF_TWEETER + more_at_tweeter("tweeter+ -- (R3 | C3) -- tweeter-"),
         [("zobel-side-by-side", "R3")],
     ),
     "a second capacitor beside the Zobel": (
-        "capacitor C9 22 uF\n" + boxes.ZOBEL.replace("  woofer- -- return", "  woofer+ -- C9 -- return\n  woofer- -- return"),
+        "capacitor C9 22 uF\n" + changed(boxes.ZOBEL, ("woofer- -- return", "woofer- -- return\n  woofer+ -- C9 -- return")),
         [("zobel-without-r", "C9")],
     ),
     "each across its own": (
-        ZOBEL_OF_TWEETER + boxes.ZOBEL.replace("  tweeter+ -- L2", "  tweeter+ -- R3 -- C3 -- tweeter-\n  tweeter+ -- L2"),
+        ZOBEL_OF_TWEETER + more_at_tweeter("tweeter+ -- R3 -- C3 -- tweeter-"),
         [],
     ),
 }
@@ -362,3 +364,34 @@ STRAYED_ZOBELS = {
 def test_a_strayed_zobel_is_named_by_its_parts(text: str, said: list[tuple[str, str]]) -> None:
     """R = Re and C = Le / R^2 of the driver that it is for (Zobel 1923); the windows are common practice, no source."""
     assert found_in(text) == said
+
+
+def test_drivers_in_a_row_behind_a_filter_for_a_pair() -> None:
+    """Two of 8 ohm are 4 ohm side by side and 16 in a row; 0.56 mH and 15 uF are of second order at 4 ohm."""
+    in_a_row = woofers(2, 8, ROW, "0.56 mH", "15 uF")
+    assert found_in(in_a_row) == [("drivers-misgrouped", "woofer2+")]
+    assert found_in(woofers(2, 8, PAIR, "0.56 mH", "15 uF")) == []
+    assert found_in(woofers(2, 4, PAIR, "1.0 mH", "8.2 uF")) == [("drivers-misgrouped", "woofer2+")]
+    assert found_in(woofers(2, 4, ROW, "1.0 mH", "8.2 uF")) == []
+
+
+@pytest.mark.parametrize(("coil", "across", "slipped"), [("10 mH", "8.2 uF", "10 mH"), ("1.0 mH", "82 uF", "82 uF")])
+def test_a_slipped_value_before_a_group_is_no_wrong_grouping(coil: str, across: str, slipped: str) -> None:
+    assert ("decimal-slip", slipped) in found_in(woofers(2, 4, ROW, coil, across))
+
+
+TRAP_AT_TWEETER = "coil L9 0.33 mH { dcr 0.18 ohm }\ncapacitor C9 2.2 uF\nresistor R9 4.7 ohm\n"
+
+
+def test_a_trap_of_the_tweeter_the_wrong_way_round() -> None:
+    """In a row it belongs across the driver; coil and capacitor side by side belong in the path."""
+    in_path = changed(boxes.SECOND_ORDER, ("-- C2 -- tweeter-", "-- C2 -- R9 -- L9 -- C9 -- tweeter-"))
+    assert found_in(TRAP_AT_TWEETER + in_path) == [("trap-wrong-way", "R9")]
+    tank_across = changed(
+        boxes.SECOND_ORDER, ("tweeter+ -- return", "tweeter+ -- return\n  tweeter- -- R9 -- (L9 | C9) -- return")
+    )
+    assert found_in(TRAP_AT_TWEETER + tank_across)[0] == ("trap-wrong-way", "L9")
+    row_across = changed(
+        boxes.SECOND_ORDER, ("tweeter+ -- return", "tweeter+ -- return\n  tweeter- -- R9 -- L9 -- C9 -- return")
+    )
+    assert "trap-wrong-way" not in [name for name, _ in found_in(TRAP_AT_TWEETER + row_across)]

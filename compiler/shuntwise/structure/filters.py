@@ -76,7 +76,7 @@ def inside_out(design: Design, ladder: Ladder, slipped: Collection[str] = ()) ->
 
     Where a single value has slipped, that explains it better.
     """
-    if not (ladder.series("C") and ladder.series("L")) or (ladder.role == "woofer" and traps_in_path(ladder)):
+    if not (ladder.series("C") and ladder.series("L")) or traps_in_path(ladder):
         return None
     if len(slipped) == 1:
         return None

@@ -47,7 +47,7 @@ class Shunt:
     at_input: bool
 
 
-Place = TypeVar("Place", Step, Shunt)
+Place = TypeVar("Place", bound="Step | Shunt")
 
 
 @dataclass(frozen=True)

@@ -72,10 +72,17 @@ def evens_resonance(design: Design, block: Block, driver: Driver) -> bool:
 
 
 def traps_across(circuit: Circuit, ladder: Ladder) -> tuple[tuple[str, ...], ...]:
-    """Coil, capacitor and any resistor that the author has put side by side, as a group, across this driver."""
+    """Coil, capacitor and any resistor that the author has put side by side, as a group, across this driver.
+
+    Bare they count across a woofer only: across the others the coil is that of a high-pass.
+    """
     found = []
+    for shunt in ladder.shunts:
+        tanks = [inner for inner in shunt.block.inner if inner.form == "group" and inner.letters == "CL"]
+        if shunt.block.form == "chain" and not shunt.at_input and tanks:
+            found.append(tuple(label for _, label in sorted(shunt.block.ones, key=lambda one: "LCR".find(one[0]))))
     across = [one for shunt in ladder.across("LCR") for one in shunt.block.ones]
-    for group in circuit.groups:
+    for group in circuit.groups if ladder.role == "woofer" else ():
         ones = [one for one in across if one[1] in group]
         if {"L", "C"} <= {letter for letter, _ in ones}:
             found.append(tuple(label for _, label in sorted(ones, key=lambda one: "LCR".index(one[0]))))
@@ -83,7 +90,13 @@ def traps_across(circuit: Circuit, ladder: Ladder) -> tuple[tuple[str, ...], ...
 
 
 def traps_in_path(ladder: Ladder) -> tuple[tuple[str, ...], ...]:
-    """Coil, capacitor and resistor that follow one another in the path, with nothing across it between them."""
+    """Coil, capacitor and resistor that follow one another in the path, with nothing across it between them.
+
+    In the path to a tweeter they are a trap beside the filter's own capacitor, and the last three that may be one. A
+    mid's may be its two filters and a pad.
+    """
+    if ladder.role == "mid" or (ladder.role == "tweeter" and len(ladder.series("C")) < 2):
+        return ()
     found = []
     for index in range(len(ladder.steps) - 2):
         steps = ladder.steps[index : index + 3]
@@ -91,4 +104,4 @@ def traps_in_path(ladder: Ladder) -> tuple[tuple[str, ...], ...]:
             shunt.block.a == steps[i].far for shunt in ladder.shunts for i in (0, 1)
         ):
             found.append(tuple(step.block.labels[-1] for step in steps))
-    return tuple(found)
+    return tuple(found if ladder.role == "woofer" else found[-1:])
