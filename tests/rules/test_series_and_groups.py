@@ -350,7 +350,8 @@ STRAYED_ZOBELS = {
         [("zobel-side-by-side", "R3")],
     ),
     "a second capacitor beside the Zobel": (
-        "capacitor C9 22 uF\n" + changed(boxes.ZOBEL, ("woofer- -- return", "woofer- -- return\n  woofer+ -- C9 -- return")),
+        "capacitor C9 22 uF\n"
+        + changed(boxes.ZOBEL, ("woofer- -- return", "woofer- -- return\n  woofer+ -- C9 -- return")),
         [("zobel-without-r", "C9")],
     ),
     "each across its own": (
