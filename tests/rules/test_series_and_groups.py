@@ -396,3 +396,17 @@ def test_a_trap_of_the_tweeter_the_wrong_way_round() -> None:
         boxes.SECOND_ORDER, ("tweeter+ -- return", "tweeter+ -- return\n  tweeter- -- R9 -- L9 -- C9 -- return")
     )
     assert "trap-wrong-way" not in [name for name, _ in found_in(TRAP_AT_TWEETER + row_across)]
+
+
+@pytest.mark.parametrize(
+    ("row", "said"),
+    [
+        (("0.56 mH", "56 uF", "7.5 ohm"), []),
+        (("0.56 mH", "5.6 uF", "7.5 ohm"), [("trap-off-tune", "5.6 uF")]),
+        (("5.6 mH", "56 uF", "7.5 ohm"), [("trap-off-tune", "5.6 mH")]),
+        (("0.56 mH", "33 uF", "7.5 ohm"), []),
+    ],
+)
+def test_a_row_off_the_resonance_that_it_is_made_for(row: tuple[str, str, str], said: list[tuple[str, str]]) -> None:
+    """Exact for fs 900 Hz, Re 6.2, Qes 0.5, Qms 2 (the dual of Small's model): 0.55 mH, 57 uF, 7.8 ohm."""
+    assert found_in(evened_tweeter(*row)) == said

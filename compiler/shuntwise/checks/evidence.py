@@ -22,8 +22,10 @@ if TYPE_CHECKING:
     from shuntwise.figures.nominal import Nominal
     from shuntwise.response.solve import Response, Solver
     from shuntwise.stress.stress import Lacking, Stress
+    from shuntwise.structure.blocks import Block
     from shuntwise.structure.ladders import Ladder, Shunt, Structure
     from shuntwise.structure.slips import Slip
+    from shuntwise.structure.traps import OffTune
     from shuntwise.suspects.search import Suspect
 
 
@@ -115,6 +117,12 @@ class Evidence:
             for name, ladder in self.structure.ladders.items()
         }
         return {name: parts for name, parts in found.items() if parts is not None}
+
+    def off_tune(self, row: Block, driver: str) -> OffTune | None:
+        """The part that takes a row across a driver off the resonance that it is made for."""
+        from shuntwise.structure.traps import OFF_TUNE, off_tune
+
+        return off_tune(self.design, row, self.design.drivers[driver], self.limit("trap-off-tune", OFF_TUNE))
 
     def orders(self, lower: Ladder, upper: Ladder) -> tuple[int, int]:
         """The orders of the two filters at a crossover: the lower's low-pass and the upper's high-pass."""

@@ -30,8 +30,8 @@ BUTTERWORTH: dict[int, tuple[float, ...]] = {
 
 FAR_APART, NEAR_TOGETHER, SAME_CROSSOVER = 4.5, 1.5, 2.2
 """How many times the highest corner of a leg may be the lowest: of one that does not fit its load, of one that does,
-and with the neighbour's. Twice the drivers make four times the load or a quarter, and so 16 of the first; a power of ten
-in one value would leave 1.6 of the second."""
+and with the neighbour's. Twice the drivers make four times the load or a quarter, and so 16 of the first; a power of
+ten in one value would leave 1.6 of the second."""
 
 
 @dataclass(frozen=True)

@@ -6,6 +6,7 @@ In: a structure. Out: the parts of each trap, its tune and its Q. Refuses to kno
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from math import hypot, pi, sqrt
 
 from shuntwise.graph.circuit import Circuit
@@ -69,6 +70,43 @@ def evens_resonance(design: Design, block: Block, driver: Driver) -> bool:
     if block.form != "chain" or tune is None or fs is None:
         return False
     return 1 / NEAR <= tune / fs.value <= NEAR
+
+
+OFF_TUNE = 2.0
+"""From what factor on a row is off the resonance that it is made for, if a design sets no limit: an octave."""
+
+LIKE = 1.5
+"""By what factor a part may be off the exact row's and still show what the row is made for."""
+
+
+@dataclass(frozen=True)
+class OffTune:
+    """The part that takes a row off its driver's resonance, the value that would fit (H or F), and the tune (Hz)."""
+
+    label: str
+    wanted: float
+    tune_hz: float
+
+
+def off_tune(design: Design, block: Block, driver: Driver, bound: float = OFF_TUNE) -> OffTune | None:
+    """A row of three across a driver of which resistor and coil, or resistor and capacitor, are those of the row that
+    evens out its resonance (see `evens_resonance`), while the third takes its tune far off.
+    """
+    q, tune = driver.quantities, tune_hz(design, block)
+    if block.form != "chain" or block.letters != "CLR" or tune is None or not {"re", "fs", "qms", "qes"} <= q.keys():
+        return None
+    re, fs, qms, qes = (q[key].value for key in ("re", "fs", "qms", "qes"))
+    exact = {"L": qes * re / (2 * pi * fs), "C": 1 / (2 * pi * fs * qes * re), "R": re * (1 + qes / qms)}
+    there = {letter: value.value for letter in "LCR" if (value := design.parts[block.one(letter)].value) is not None}
+    if there.keys() != exact.keys() or 1 / bound <= tune / fs <= bound:
+        return None
+    there["R"] += design.parts[block.one("L")].get("dcr")
+    like = [letter for letter in "LCR" if 1 / LIKE <= there[letter] / exact[letter] <= LIKE]
+    if "R" not in like or len(like) != 2:
+        return None
+    (off,) = {"L", "C"} - {*like}
+    kept = there["C" if off == "L" else "L"]
+    return OffTune(block.one(off), 1 / ((2 * pi * fs) ** 2 * kept), tune)
 
 
 def traps_across(circuit: Circuit, ladder: Ladder) -> tuple[tuple[str, ...], ...]:

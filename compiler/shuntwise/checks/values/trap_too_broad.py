@@ -60,7 +60,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         q = trap_q(evidence.design, block)
         if "R" not in block.letters or evidence.slips.keys() & {*block.labels}:
             continue
-        if evens_resonance(evidence.design, block, evidence.design.drivers[name]):
+        if evens_resonance(evidence.design, block, evidence.design.drivers[name]) or evidence.off_tune(block, name):
             continue
         if q is None or q >= RULE.limit(evidence):
             continue
