@@ -323,6 +323,7 @@ def test_a_stated_polarity_is_asked_for_all_the_same() -> None:
 ZOBEL_OF_TWEETER = "resistor R3 6.2 ohm\ncapacitor C3 1.5 uF\n"
 """Re 6.1 ohm, Le 0.06 mH: C = 0.06 mH / 6.2^2 = 1.6 uF."""
 
+
 def more_at_tweeter(walk: str) -> str:
     return changed(boxes.ZOBEL, ("tweeter- -- return", f"tweeter- -- return\n  {walk}"))
 
@@ -337,8 +338,7 @@ STRAYED_ZOBELS = {
         [("zobel-misplaced", "R3")],
     ),
     "both exchanged": (
-        ZOBEL_OF_TWEETER
-        + changed(more_at_tweeter("tweeter+ -- R1 -- C1 -- tweeter-"), ("R1 -- C1", "R3 -- C3")),
+        ZOBEL_OF_TWEETER + changed(more_at_tweeter("tweeter+ -- R1 -- C1 -- tweeter-"), ("R1 -- C1", "R3 -- C3")),
         [("zobel-misplaced", "R3"), ("zobel-misplaced", "R1")],
     ),
     "resistor and capacitor side by side": (
@@ -410,3 +410,32 @@ def test_a_trap_of_the_tweeter_the_wrong_way_round() -> None:
 def test_a_row_off_the_resonance_that_it_is_made_for(row: tuple[str, str, str], said: list[tuple[str, str]]) -> None:
     """Exact for fs 900 Hz, Re 6.2, Qes 0.5, Qms 2 (the dual of Small's model): 0.55 mH, 57 uF, 7.8 ohm."""
     assert found_in(evened_tweeter(*row)) == said
+
+
+def test_a_zobel_of_several_parts_is_judged_by_what_they_come_to() -> None:
+    made_up = boxes.ZOBEL.replace("resistor R1 6.8 ohm", "resistor R1 3.3 ohm\nresistor R8 3.3 ohm").replace(
+        "capacitor C1 22 uF", "capacitor C1 10 uF\ncapacitor C8 10 uF"
+    )
+    text = made_up.replace("R1 -- C1", "R1 -- R8 -- (C1 | C8)")
+    assert found_in(text) == []
+    (finding,) = findings_of(Source("box.shunt", text.replace("3.3 ohm", "8.2 ohm")), SHAPED)
+    assert finding.headline == "the Zobel's `R1` and `R8` of 16.4 ohm do not fit `woofer`"
+
+
+SIZES = {
+    "a Zobel's capacitor a fifth of what it should be": (boxes.ZOBEL, ("C1 22 uF", "C1 3.9 uF"), "zobel-off", "warning"),
+    "a Zobel's resistor a little out of its window": (boxes.ZOBEL, ("R1 6.8", "R1 10"), "zobel-off", "advice"),
+    "a pad exchanged": (
+        boxes.HORN,
+        ("R1 3.9 ohm\nresistor R2 8.2", "R1 8.2 ohm\nresistor R2 3.9"),
+        "pad-load-off",
+        "warning",
+    ),
+}
+
+
+@pytest.mark.parametrize(("box", "slip", "name", "severity"), SIZES.values(), ids=SIZES.keys())
+def test_what_moves_the_level_plainly_is_a_warning(box: str, slip: tuple[str, str], name: str, severity: str) -> None:
+    """From 1.5 dB in the driver's own band on: more than parts of 5 % make (common practice, no source)."""
+    findings = findings_of(Source("box.shunt", changed(box, slip)), SHAPED)
+    assert [(f.name, str(f.severity)) for f in findings] == [(name, severity)]

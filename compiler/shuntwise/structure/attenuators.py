@@ -112,6 +112,14 @@ def nominal_ohm(drivers: Mapping[str, Driver], name: str) -> float | None:
     return driver.quantities["re"].value if "re" in driver.quantities else None
 
 
+def pad_ohms(ohm: float, ratio: float) -> tuple[float, float]:
+    """The resistors in the path and across (ohm) of a pad that keeps a load and divides its voltage by `ratio` > 1.
+
+    R (K - 1) / K and R / (K - 1): the L-attenuator of handbooks.
+    """
+    return ohm * (ratio - 1) / ratio, ohm / (ratio - 1)
+
+
 def value_of(design: Design, block: Block) -> float | None:
     """The value of a part, or of several of one kind that make up a value (ohm, H, F); None where one is not known."""
 
@@ -141,8 +149,8 @@ def damped_shunts(design: Design, ladder: Ladder) -> tuple[Shunt, ...]:
     for shunt in ladder.shunts:
         block = shunt.block
         if block.form == "chain" and set(block.letters) == {"C", "R"} and not shunt.at_input and nominal is not None:
-            resistor = design.parts[block.one("R")].value
-            if resistor is not None and resistor.value < DAMPING * nominal:
+            ohms = [value_of(design, inner) or 0.0 for inner in block.inner if inner.letter == "R"]
+            if 0.0 not in ohms and sum(ohms) < DAMPING * nominal:
                 found.append(shunt)
     return tuple(found)
 

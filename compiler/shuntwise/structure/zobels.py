@@ -12,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise.model.design import Design
-from shuntwise.structure.attenuators import voice_coil
+from shuntwise.structure.attenuators import value_of, voice_coil
 from shuntwise.structure.blocks import Block
 from shuntwise.structure.ladders import Ladder, Shunt, Structure
 
@@ -36,33 +36,41 @@ def rows(ladder: Ladder) -> Iterator[Shunt]:
             yield shunt
 
 
+def row_values(design: Design, row: Block) -> tuple[float, float] | None:
+    """Resistance (ohm) and capacitance (F) of a row, each made up of one part or several; None where one is unknown."""
+    ohms = [value_of(design, inner) for inner in row.inner if inner.letter == "R"]
+    farads = [value_of(design, inner) for inner in row.inner if inner.letter == "C"]
+    known = [value for value in (*ohms, *farads) if value is not None]
+    if len(known) < len(row.inner):
+        return None
+    return sum(known[: len(ohms)]), 1 / sum(1 / farad for farad in known[len(ohms) :])
+
+
 def wanted_farad(le: float, resistor_ohm: float) -> float:
     """The capacitor that goes with this resistor, Le / R^2."""
     return le / resistor_ohm**2
 
 
-def fits(design: Design, ladder: Ladder, parts: tuple[str, str], bound: float = FITTING) -> bool | None:
-    """Do a resistor and a capacitor fit the voice coil of this driver? None where a value is not known."""
-    coil = voice_coil(design, ladder)
-    resistor, capacitor = (design.parts[label].value for label in parts)
-    if coil is None or resistor is None or capacitor is None:
+def fits(coil: tuple[float, float] | None, values: tuple[float, float] | None, bound: float) -> bool | None:
+    """Do a resistor and a capacitor (ohm, F) fit a voice coil (ohm, H)? None where one of them is not known."""
+    if coil is None or values is None:
         return None
-    re, le = coil
-    off = capacitor.value / wanted_farad(le, resistor.value)
-    return LEAST * re <= resistor.value <= MOST * re and 1 / bound <= off <= bound
+    (re, le), (ohm, farad) = coil, values
+    return LEAST * re <= ohm <= MOST * re and 1 / bound <= farad / wanted_farad(le, ohm) <= bound
 
 
 def belongs_to(
     design: Design, structure: Structure, ladder: Ladder, row: Block, bound: float = FITTING
 ) -> Ladder | None:
     """The other driver that a row fits, which has no fitting one of its own, while it does not fit where it lies."""
-    parts = row.one("R"), row.one("C")
-    if fits(design, ladder, parts, bound) is not False:
+    values = row_values(design, row)
+    if fits(voice_coil(design, ladder), values, bound) is not False:
         return None
     for other in structure.ladders.values():
-        own = [(shunt.block.one("R"), shunt.block.one("C")) for shunt in rows(other)]
-        served = any(fits(design, other, one, bound) for one in own if one != parts)
-        if other.driver.name not in ladder.together.labels and fits(design, other, parts, bound) and not served:
+        coil = voice_coil(design, other)
+        own = [shunt.block for shunt in rows(other) if shunt.block.labels != row.labels]
+        served = any(fits(coil, row_values(design, block), bound) for block in own)
+        if other.driver.name not in ladder.together.labels and fits(coil, values, bound) and not served:
             return other
     return None
 
@@ -72,13 +80,11 @@ def side_by_side(design: Design, ladder: Ladder, bound: float = FITTING) -> tupl
 
     With a resistor in the path the one across the driver is that of a pad.
     """
-    if ladder.series("R"):
-        return None
-    for resistor in ladder.across("R"):
+    for resistor in ladder.across("R") if not ladder.series("R") else ():
         for capacitor in ladder.across("C"):
-            nets = {resistor.block.a, resistor.block.b}
-            parts = resistor.block.label, capacitor.block.label
-            single = resistor.block.form == capacitor.block.form == "one"
-            if single and nets == {capacitor.block.a, capacitor.block.b} and fits(design, ladder, parts, bound):
-                return parts
+            ohm, farad = (value_of(design, shunt.block) for shunt in (resistor, capacitor))
+            values = (ohm, farad) if ohm is not None and farad is not None else None
+            nets = [{shunt.block.a, shunt.block.b} for shunt in (resistor, capacitor)]
+            if nets[0] == nets[1] and fits(voice_coil(design, ladder), values, bound):
+                return resistor.block.label, capacitor.block.label
     return None

@@ -1,11 +1,11 @@
 """A row across a driver that misses the resonance which it is made for.
 
-What it finds: coil, capacitor and resistor in a row across a driver of known fs, re, qms and qes, two of which are those
-that even out the driver's resonance (L = Qes Re / 2 pi fs, C = 1 / (2 pi fs Qes Re), R = Re (1 + Qes / Qms)), while the
-third takes the row's own resonance off fs by more than the bound (a factor). The source is named at `evens_resonance` in
-structure/traps.py.
+What it finds: coil, capacitor and resistor in a row across a driver of known fs, re, qms and qes, two of which are
+those that even out the driver's resonance (L = Qes Re / 2 pi fs, C = 1 / (2 pi fs Qes Re), R = Re (1 + Qes / Qms), the
+dual of the lumped model), while the third takes the row's own resonance off fs by more than the bound (a factor).
 
-Why it matters: off its tune the row leaves the resonance as it was, and draws current where nothing is to be evened out.
+Why it matters: off its tune the row leaves the resonance as it was, and draws current where nothing is to be evened
+out.
 
 Bad:
     driver woofer 8 ohm { re 6 ohm, le 0.4 mH }

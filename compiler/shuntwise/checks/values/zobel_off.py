@@ -1,7 +1,9 @@
 """A Zobel that does not fit its voice coil.
 
 What it finds: a resistor and capacitor in a row across a driver of known re and le, with a resistor outside 0.8 to
-1.5 Re, or a capacitor off Le / R^2 by more than the bound (a factor).
+1.5 Re, or a capacitor off Le / R^2 by more than the bound (a factor). It is a warning where the driver's level in its
+own band is 1.5 dB or more away from what a fitting row would give: that is more than parts of 5 % do. Below that it is
+advice.
 
 Why it matters: the row evens out the voice coil only if both values fit it. (R = Re, C = Le / Re^2: O. J. Zobel, Bell
 Syst. Tech. J. 2(1), 1923, constant-resistance networks; the window round it is common practice.)
@@ -39,10 +41,10 @@ from collections.abc import Iterator
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
-from shuntwise.model.design import Quantity
+from shuntwise.figures.nominal import PLAIN_DB
 from shuntwise.structure.attenuators import voice_coil
 from shuntwise.structure.ladders import Ladder, Shunt
-from shuntwise.structure.zobels import FITTING, LEAST, MOST, rows, wanted_farad
+from shuntwise.structure.zobels import FITTING, LEAST, MOST, row_values, rows, wanted_farad
 
 DAMPED = 0.4
 """A resistor below this much of Re damps a filter's capacitor and makes no Zobel, if the filter has no other."""
@@ -58,34 +60,51 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 
 
 def _judge(evidence: Evidence, ladder: Ladder, shunt: Shunt) -> Iterator[Diagnostic]:
-    parts, coil = evidence.design.parts, voice_coil(evidence.design, ladder)
-    resistor, capacitor = parts[shunt.block.one("R")].value, parts[shunt.block.one("C")].value
-    if coil is None or resistor is None or capacitor is None:
+    coil, values = voice_coil(evidence.design, ladder), row_values(evidence.design, shunt.block)
+    if coil is None or values is None or evidence.slips.keys() & {*shunt.block.labels}:
         return
-    re, le = coil
-    if (resistor.value < DAMPED * re and not ladder.across("C")) or evidence.slips.keys() & {*shunt.block.labels}:
+    (re, le), (ohm, farad) = coil, values
+    if ohm < DAMPED * re and not ladder.across("C"):
         return
-    bound, drivers = RULE.limit(evidence), ladder.together.labels
-    if any(step.block.is_driver and step.block.label not in drivers for step in shunt.behind):
+    if any(step.block.is_driver and step.block.label not in ladder.together.labels for step in shunt.behind):
         return  # it spans drivers between which other parts are joined
-    wanted = wanted_farad(le, resistor.value)
-    if not LEAST * re <= resistor.value <= MOST * re:
+    bound, wanted = RULE.limit(evidence), wanted_farad(le, ohm)
+    if not LEAST * re <= ohm <= MOST * re:
         fitting = f"{units.write(LEAST * re, units.OHM, 2)} to {units.write(MOST * re, units.OHM, 2)}"
-        yield _finding(evidence, shunt.block.one("R"), resistor, drivers, fitting)
-    elif not 1 / bound <= capacitor.value / wanted <= bound:
+        change_db = _change_db(evidence, ladder, shunt, {"R": re / ohm, "C": wanted_farad(le, re) / farad})
+        yield _finding(evidence, ladder, shunt, "R", units.write(ohm, units.OHM), fitting, change_db)
+    elif not 1 / bound <= farad / wanted <= bound:
         fitting = f"about {units.write(wanted, units.FARAD, 2)}"
-        yield _finding(evidence, shunt.block.one("C"), capacitor, drivers, fitting)
+        change_db = _change_db(evidence, ladder, shunt, {"C": wanted / farad})
+        yield _finding(evidence, ladder, shunt, "C", units.write(farad, units.FARAD), fitting, change_db)
 
 
-def _finding(evidence: Evidence, label: str, value: Quantity, drivers: tuple[str, ...], wanted: str) -> Diagnostic:
-    here = value.span.source is evidence.design.source
+def _change_db(evidence: Evidence, ladder: Ladder, shunt: Shunt, factors: dict[str, float]) -> float:
+    """How far the level is off that with so many times the values, by the letter of their kind."""
+    element = evidence.network.element
+    values = {label: element[label].value * factors[kind] for kind, label in shunt.block.ones if kind in factors}
+    return evidence.figures.greatest_change_db(ladder.driver.name, values)
+
+
+def _finding(
+    evidence: Evidence, ladder: Ladder, shunt: Shunt, kind: str, value: str, fitting: str, change_db: float
+) -> Diagnostic:
+    """`kind` is the letter of the parts that do not fit, `value` what they come to."""
+    labels = [label for letter, label in shunt.block.ones if letter == kind]
+    quantity = evidence.design.parts[labels[0]].value
+    here = quantity is not None and quantity.span.source is evidence.design.source
+    shown, drivers = " and ".join(f"`{label}`" for label in labels), ladder.together.labels
+    many = len(drivers) > 1
     return RULE.finding(
-        value.span if here else evidence.place(label),
-        f"the Zobel's `{label}` of {value.text} does not fit {' and '.join(f'`{name}`' for name in drivers)}",
-        label=f"the voice coil{'s ask' if len(drivers) > 1 else ' asks'} for {wanted}",
-        why="the row evens out the voice coil only if both values fit it",
-        help=f"fit {wanted}",
-        subjects=(label, *drivers),
+        quantity.span if quantity is not None and here else evidence.place(labels[0]),
+        f"the Zobel's {shown} of {value} {'do' if len(labels) > 1 else 'does'} not fit "
+        f"{' and '.join(f'`{name}`' for name in drivers)}",
+        severity=Severity.WARNING if change_db >= PLAIN_DB else Severity.ADVICE,
+        label=f"the voice coil{'s ask' if many else ' asks'} for {fitting}",
+        why="the row evens out the voice coil only if both values fit it; "
+        f"these move the level by up to {change_db:.2g} dB",
+        help=f"fit {fitting}",
+        subjects=(*labels, *drivers),
     )
 
 
