@@ -369,8 +369,8 @@ def test_a_strayed_zobel_is_named_by_its_parts(text: str, said: list[tuple[str, 
 
 def test_drivers_in_a_row_behind_a_filter_for_a_pair() -> None:
     """Two of 8 ohm are 4 ohm side by side and 16 in a row; 0.56 mH and 15 uF are of second order at 4 ohm."""
-    in_a_row = woofers(2, 8, ROW, "0.56 mH", "15 uF")
-    assert found_in(in_a_row) == [("drivers-misgrouped", "woofer2+")]
+    assert found_in(woofers(2, 8, ROW, "0.56 mH", "15 uF")) == [("drivers-misgrouped", "woofer2+")]
+    assert found_in(woofers(2, 8, ROW, "0.47 mH", "12 uF")) == [("drivers-misgrouped", "woofer2+")]
     assert found_in(woofers(2, 8, PAIR, "0.56 mH", "15 uF")) == []
     assert found_in(woofers(2, 4, PAIR, "1.0 mH", "8.2 uF")) == [("drivers-misgrouped", "woofer2+")]
     assert found_in(woofers(2, 4, ROW, "1.0 mH", "8.2 uF")) == []
@@ -423,7 +423,7 @@ def test_a_zobel_of_several_parts_is_judged_by_what_they_come_to() -> None:
 
 
 SIZES = {
-    "a Zobel's capacitor a fifth of what it should be": (boxes.ZOBEL, ("C1 22 uF", "C1 3.9 uF"), "zobel-off", "warning"),
+    "a Zobel's capacitor a fifth of its size": (boxes.ZOBEL, ("C1 22 uF", "C1 3.9 uF"), "zobel-off", "warning"),
     "a Zobel's resistor a little out of its window": (boxes.ZOBEL, ("R1 6.8", "R1 10"), "zobel-off", "advice"),
     "a pad exchanged": (
         boxes.HORN,

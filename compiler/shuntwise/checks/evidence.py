@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from shuntwise.response.solve import Response, Solver
     from shuntwise.stress.stress import Lacking, Stress
     from shuntwise.structure.blocks import Block
+    from shuntwise.structure.crossovers import Misgrouped
     from shuntwise.structure.ladders import Ladder, Shunt, Structure
     from shuntwise.structure.slips import Slip
     from shuntwise.structure.traps import OffTune
@@ -98,8 +99,18 @@ class Evidence:
         """Is a capacitor across a driver one that a Zobel lacks its resistor for?"""
         from shuntwise.structure.filters import ZOBEL_SIZE, is_zobel_capacitor
 
+        if any(group.ladder.together is ladder.together for group in self.misgrouped):
+            return False  # it fits the filter
         size = self.limit("zobel-without-r", ZOBEL_SIZE)
         return is_zobel_capacitor(self.design, ladder, shunt, self.slips, size)
+
+    @cached_property
+    def misgrouped(self) -> tuple[Misgrouped, ...]:
+        """Drivers that are joined otherwise than their filter fits."""
+        from shuntwise.structure.crossovers import misgrouped
+
+        found = [misgrouped(self.design, lower, upper) for lower, upper in self.structure.neighbours()]
+        return tuple(group for group in found if group is not None)
 
     def strayed_zobel(self, ladder: Ladder, shunt: Shunt) -> Ladder | None:
         """The other driver that a row across this one belongs to, by its values."""

@@ -60,14 +60,10 @@ from collections.abc import Iterator
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
-from shuntwise.structure.crossovers import misgrouped
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    for lower, upper in evidence.structure.neighbours():
-        found = misgrouped(evidence.design, lower, upper)
-        if found is None:
-            continue
+    for found in evidence.misgrouped:
         drivers = found.ladder.together.labels
         shown = " and ".join(f"`{name}`" for name in drivers)
         ohm, fitting = (units.write(load, units.OHM, 2) for load in (found.ohm, found.fitting_ohm))
