@@ -12,7 +12,7 @@ section 4.06. L = g R / (2 pi f), C = g / (2 pi f R); a high-pass has the other 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import exp, log, pi
 
 from shuntwise.model.design import Design
@@ -28,10 +28,9 @@ BUTTERWORTH: dict[int, tuple[float, ...]] = {
 }
 
 
-FAR_APART, NEAR_TOGETHER, SAME_CROSSOVER = 4.5, 1.5, 2.2
+FAR_APART, NEAR_TOGETHER, SAME_CROSSOVER = 4.5, 2.2, 2.5
 """How many times the highest corner of a leg may be the lowest: of one that does not fit its load, of one that does,
-and with the neighbour's. Twice the drivers make four times the load or a quarter, and so 16 of the first; a power of
-ten in one value would leave 1.6 of the second."""
+and with the neighbour's. A filter of Q 0.5 (Linkwitz-Riley) that fits leaves 2 of these estimates."""
 
 
 @dataclass(frozen=True)
@@ -99,6 +98,7 @@ def misgrouped(design: Design, lower: Ladder, upper: Ladder) -> Misgrouped | Non
     """Equal drivers of one leg whose filter would fit them side by side where they are in a row, or the reverse.
 
     Coil and capacitor of a leg show its load, as one speaks of a higher corner at a higher load, the other of a lower.
+    A power of ten in one value shows the same way, and is preferred where it explains as much.
     """
     for ladder, other in ((lower, upper), (upper, lower)):
         names, high_pass = ladder.together.labels, ladder is upper
@@ -109,9 +109,23 @@ def misgrouped(design: Design, lower: Ladder, upper: Ladder) -> Misgrouped | Non
             continue
         for load, side_by_side in ((single / len(names), True), (single * len(names), False)):
             fitting = estimates(design, ladder, high_pass, load)
-            if _spread(fitting) < NEAR_TOGETHER and _spread((*fitting, *beside)) < SAME_CROSSOVER:
+            near = _spread(fitting) < NEAR_TOGETHER and _spread((*fitting, *beside)) < SAME_CROSSOVER
+            if near and all(_cost(fitting, beside) < _cost(mended, beside) for mended in _tenfold(own)):
                 return Misgrouped(ladder, present, load, side_by_side)
     return None
+
+
+def _tenfold(found: tuple[Estimate, ...]) -> Iterator[tuple[Estimate, ...]]:
+    """The estimates with each part's value in turn ten times as large or as small."""
+    for index, estimate in enumerate(found):
+        for factor in (0.1, 10.0):
+            mended = replace(estimate, freq_hz=estimate.freq_hz * factor)
+            yield (*found[:index], mended, *found[index + 1 :])
+
+
+def _cost(own: Sequence[Estimate], beside: Sequence[Estimate]) -> float:
+    """How ill the parts of a leg go with one another and with their neighbour's; 1 where all speak of one corner."""
+    return _spread(own) * _spread((*own, *beside))
 
 
 def _spread(found: Sequence[Estimate]) -> float:
