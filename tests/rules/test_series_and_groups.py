@@ -316,6 +316,8 @@ def test_a_stated_polarity_is_asked_for_all_the_same() -> None:
         assert (finding.name, str(finding.severity)) == ("polarity-even-order", "advice")
         assert ("as `expect polarity` has it" in finding.headline) == bool(stated)
     assert found_in(boxes.SECOND_ORDER + "expect polarity of tweeter reversed\n") == []
+    missed = found_in(same_way + "expect polarity of tweeter reversed\n")
+    assert [name for name, _ in missed] == ["slip-explains", "expectation-unmet"]
     accepted = 'allow polarity-even-order on tweeter because "measured"\n'
     assert found_in(same_way + "expect polarity of tweeter normal\n" + accepted) == []
 

@@ -166,6 +166,12 @@ class Evidence:
         expectations = self.design.expectations
         return frozenset(name for e in expectations if e.quantity == "polarity" for name in e.subjects)
 
+    @property
+    def missed_polarities(self) -> frozenset[str]:
+        """The drivers that are not the way round that an `expect` line states; only where a structure exists."""
+        stated = [e for e in self.design.expectations if e.quantity == "polarity"]
+        return frozenset(name for e in stated if self.structure.polarity(e.subjects) != e.word for name in e.subjects)
+
     @cached_property
     def at_amplifier(self) -> Stress | Lacking:
         """What the parts bear at the stated amplifier, or what is lacking to know it."""

@@ -7,7 +7,7 @@ sees kinds of parts and nothing else.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
@@ -171,6 +171,13 @@ class Structure:
         """Pairs of drivers that follow one another from low to high, one of each role."""
         ranked = [ladders[0] for role in ROLES if (ladders := self.of_role(role))]
         return pairwise(ranked)
+
+    def polarity(self, drivers: Sequence[str]) -> str:
+        """How a driver is joined, `normal` or `reversed`, or how two are to one another, `same` or `opposite`."""
+        turned = [self.ladders[name].turned for name in drivers]
+        if len(turned) == 2:
+            return "same" if turned[0] == turned[1] else "opposite"
+        return "reversed" if turned[0] else "normal"
 
     @property
     def whole(self) -> bool:

@@ -2,7 +2,7 @@
 
 What it finds: two neighbours in frequency with equal filters of second order that are the same way round, or of
 fourth order that are not. An `expect polarity` line proves that the leads are as they were meant, not that they are
-right: with one the same is told, and asks whether it was measured.
+right: where it is met the same is told, and where it is not that is told alone.
 
 Why it matters: second-order filters leave the two drivers half a turn of phase apart at the crossover, so with
 both the same way round they cancel there; fourth-order filters leave them in phase. How deep the dip is depends
@@ -66,6 +66,8 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         wanted = opposite_wanted(evidence.orders(lower, upper))
         if wanted is None or wanted == (lower.turned != upper.turned):
             continue
+        if evidence.missed_polarities & {*names(lower, upper)}:
+            continue  # they are not as they are meant, and another finding says so
         order, ways = ("second", "the same way") if wanted else ("fourth", "opposite ways")
         first, second = lower.driver.name, upper.driver.name
         meant = ", as `expect polarity` has it" if stated & {*names(lower, upper)} else ""
