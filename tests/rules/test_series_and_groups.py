@@ -453,3 +453,13 @@ def test_what_moves_the_level_plainly_is_a_warning(box: str, slip: tuple[str, st
     """From 1.5 dB in the driver's own band on: more than parts of 5 % make (common practice, no source)."""
     findings = findings_of(Source("box.shunt", changed(box, slip)), SHAPED)
     assert [(f.name, str(f.severity)) for f in findings] == [(name, severity)]
+
+
+def test_drivers_side_by_side_may_have_a_zobel_each() -> None:
+    """Two rows of 6.2 ohm and 12 uF side by side are one of 3.1 ohm and 24 uF."""
+    more = "resistor R8 6.2 ohm\nresistor R9 6.2 ohm\ncapacitor C8 12 uF\ncapacitor C9 12 uF\n"
+    rows = "woofer1+ -- R8 -- C8 -- woofer1-\nwoofer2+ -- R9 -- C9 -- woofer2-"
+    assert found_in(more + woofers(2, 8, f"{PAIR}\n{rows}", "0.56 mH", "15 uF")) == []
+    off = more.replace("12 uF", "2.2 uF") + woofers(2, 8, f"{PAIR}\n{rows}", "0.56 mH", "15 uF")
+    (finding,) = [f for f in findings_of(Source("box.shunt", off), SHAPED) if f.name == "zobel-off"]
+    assert finding.headline == "the Zobel's `C8` and `C9` of 4.4 uF do not fit `woofer1` and `woofer2`"

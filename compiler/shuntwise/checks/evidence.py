@@ -116,7 +116,7 @@ class Evidence:
         """The other driver that a row across this one belongs to, by its values."""
         from shuntwise.structure.zobels import FITTING, belongs_to
 
-        return belongs_to(self.design, self.structure, ladder, shunt.block, self.limit("zobel-off", FITTING))
+        return belongs_to(self.design, self.structure, ladder, shunt, self.limit("zobel-off", FITTING))
 
     @cached_property
     def zobels_side_by_side(self) -> Mapping[str, tuple[str, str]]:

@@ -36,6 +36,15 @@ def rows(ladder: Ladder) -> Iterator[Shunt]:
             yield shunt
 
 
+def zobel_values(design: Design, zobel: tuple[Block, ...]) -> tuple[float, float] | None:
+    """Resistance (ohm) and capacitance (F) of like rows side by side; None where one is unknown."""
+    found = [row_values(design, row) for row in zobel]
+    known = [values for values in found if values is not None]
+    if len(known) < len(found):
+        return None
+    return 1 / sum(1 / ohm for ohm, _ in known), sum(farad for _, farad in known)
+
+
 def row_values(design: Design, row: Block) -> tuple[float, float] | None:
     """Resistance (ohm) and capacitance (F) of a row, each made up of one part or several; None where one is unknown."""
     ohms = [value_of(design, inner) for inner in row.inner if inner.letter == "R"]
@@ -44,6 +53,14 @@ def row_values(design: Design, row: Block) -> tuple[float, float] | None:
     if len(known) < len(row.inner):
         return None
     return sum(known[: len(ohms)]), 1 / sum(1 / farad for farad in known[len(ohms) :])
+
+
+def with_its_like(ladder: Ladder, row: Shunt) -> tuple[Block, ...]:
+    """The rows that are one Zobel with this one: where drivers side by side have a row each, all of them."""
+    nets = {row.block.a, row.block.b}
+    beside = tuple(shunt.block for shunt in rows(ladder) if {shunt.block.a, shunt.block.b} == nets)
+    each = ladder.together.form == "group" and len(beside) == len(ladder.together.inner)
+    return beside if each else (row.block,)
 
 
 def wanted_farad(le: float, resistor_ohm: float) -> float:
@@ -60,15 +77,16 @@ def fits(coil: tuple[float, float] | None, values: tuple[float, float] | None, b
 
 
 def belongs_to(
-    design: Design, structure: Structure, ladder: Ladder, row: Block, bound: float = FITTING
+    design: Design, structure: Structure, ladder: Ladder, row: Shunt, bound: float = FITTING
 ) -> Ladder | None:
     """The other driver that a row fits, which has no fitting one of its own, while it does not fit where it lies."""
-    values = row_values(design, row)
+    zobel = with_its_like(ladder, row)
+    values = zobel_values(design, zobel)
     if fits(voice_coil(design, ladder), values, bound) is not False:
         return None
     for other in structure.ladders.values():
         coil = voice_coil(design, other)
-        own = [shunt.block for shunt in rows(other) if shunt.block.labels != row.labels]
+        own = [shunt.block for shunt in rows(other) if shunt.block not in zobel]
         served = any(fits(coil, row_values(design, block), bound) for block in own)
         if other.driver.name not in ladder.together.labels and fits(coil, values, bound) and not served:
             return other

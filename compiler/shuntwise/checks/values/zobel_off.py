@@ -43,8 +43,9 @@ from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.figures.nominal import PLAIN_DB
 from shuntwise.structure.attenuators import voice_coil
+from shuntwise.structure.blocks import Block
 from shuntwise.structure.ladders import Ladder, Shunt
-from shuntwise.structure.zobels import FITTING, LEAST, MOST, row_values, rows, wanted_farad
+from shuntwise.structure.zobels import FITTING, LEAST, MOST, rows, wanted_farad, with_its_like, zobel_values
 
 DAMPED = 0.4
 """A resistor below this much of Re damps a filter's capacitor and makes no Zobel, if the filter has no other."""
@@ -55,13 +56,14 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for ladder in evidence.structure.ladders.values():
         for shunt in rows(ladder):
             if shunt.block.label not in seen:
-                seen.add(shunt.block.label)
-                yield from _judge(evidence, ladder, shunt)
+                zobel = with_its_like(ladder, shunt)
+                seen |= {row.label for row in zobel}
+                yield from _judge(evidence, ladder, shunt, zobel)
 
 
-def _judge(evidence: Evidence, ladder: Ladder, shunt: Shunt) -> Iterator[Diagnostic]:
-    coil, values = voice_coil(evidence.design, ladder), row_values(evidence.design, shunt.block)
-    if coil is None or values is None or evidence.slips.keys() & {*shunt.block.labels}:
+def _judge(evidence: Evidence, ladder: Ladder, shunt: Shunt, zobel: tuple[Block, ...]) -> Iterator[Diagnostic]:
+    coil, values = voice_coil(evidence.design, ladder), zobel_values(evidence.design, zobel)
+    if coil is None or values is None or any(evidence.slips.keys() & {*row.labels} for row in zobel):
         return
     (re, le), (ohm, farad) = coil, values
     if ohm < DAMPED * re and not ladder.across("C"):
@@ -71,26 +73,31 @@ def _judge(evidence: Evidence, ladder: Ladder, shunt: Shunt) -> Iterator[Diagnos
     bound, wanted = RULE.limit(evidence), wanted_farad(le, ohm)
     if not LEAST * re <= ohm <= MOST * re:
         fitting = f"{units.write(LEAST * re, units.OHM, 2)} to {units.write(MOST * re, units.OHM, 2)}"
-        change_db = _change_db(evidence, ladder, shunt, {"R": re / ohm, "C": wanted_farad(le, re) / farad})
-        yield _finding(evidence, ladder, shunt, "R", units.write(ohm, units.OHM), fitting, change_db)
+        change_db = _change_db(evidence, ladder, zobel, {"R": re / ohm, "C": wanted_farad(le, re) / farad})
+        yield _finding(evidence, ladder, zobel, "R", units.write(ohm, units.OHM), fitting, change_db)
     elif not 1 / bound <= farad / wanted <= bound:
         fitting = f"about {units.write(wanted, units.FARAD, 2)}"
-        change_db = _change_db(evidence, ladder, shunt, {"C": wanted / farad})
-        yield _finding(evidence, ladder, shunt, "C", units.write(farad, units.FARAD), fitting, change_db)
+        change_db = _change_db(evidence, ladder, zobel, {"C": wanted / farad})
+        yield _finding(evidence, ladder, zobel, "C", units.write(farad, units.FARAD), fitting, change_db)
 
 
-def _change_db(evidence: Evidence, ladder: Ladder, shunt: Shunt, factors: dict[str, float]) -> float:
+def _change_db(evidence: Evidence, ladder: Ladder, zobel: tuple[Block, ...], factors: dict[str, float]) -> float:
     """How far the level is off that with so many times the values, by the letter of their kind."""
     element = evidence.network.element
-    values = {label: element[label].value * factors[kind] for kind, label in shunt.block.ones if kind in factors}
+    values = {label: element[label].value * factors[kind] for kind, label in _ones(zobel) if kind in factors}
     return evidence.figures.greatest_change_db(ladder.driver.name, values)
 
 
+def _ones(zobel: tuple[Block, ...]) -> list[tuple[str, str]]:
+    """Letter and label of every part of the rows."""
+    return [one for row in zobel for one in row.ones]
+
+
 def _finding(
-    evidence: Evidence, ladder: Ladder, shunt: Shunt, kind: str, value: str, fitting: str, change_db: float
+    evidence: Evidence, ladder: Ladder, zobel: tuple[Block, ...], kind: str, value: str, fitting: str, change_db: float
 ) -> Diagnostic:
     """`kind` is the letter of the parts that do not fit, `value` what they come to."""
-    labels = [label for letter, label in shunt.block.ones if letter == kind]
+    labels = [label for letter, label in _ones(zobel) if letter == kind]
     quantity = evidence.design.parts[labels[0]].value
     here = quantity is not None and quantity.span.source is evidence.design.source
     shown, drivers = " and ".join(f"`{label}`" for label in labels), ladder.together.labels
