@@ -296,6 +296,18 @@ def test_a_link_across_a_resistor_chooses_the_level() -> None:
     assert [f.headline for f in findings_of(Source("box.shunt", LEVEL_BY_LINK), FAMILIES)] == []
 
 
+def test_a_link_across_a_row_or_a_used_pad_chooses_the_level() -> None:
+    past = ("  tweeter+ --", "  hp -- K1 -- tweeter+\n  tweeter+ --")
+    row = changed(LEVEL_BY_LINK, ("(R1 | K1)", "hp -- R1 -- R3"), past)
+    half = "resistor R1 1.1 ohm { 5 %, 25 W, wirewound }"
+    row = row.replace("resistor R1 2.2 ohm { 5 %, 25 W, wirewound }", f"{half}\n{half.replace('R1', 'R3')}")
+    assert [f.headline for f in findings_of(Source("box.shunt", row), FAMILIES)] == []
+    pad = "-- C1 -- hp -- P1 -- tweeter+\n  P1.back -- return\n  hp -- K1 -- tweeter+"
+    used = changed(boxes.FIRST_ORDER, ("-- C1 -- tweeter+", pad))
+    used += 'include "lpad" from library\nuse lpad as P1 { loss 3 dB, rated 40 W }\nlink K1\n'
+    assert found_in(used) == []
+
+
 def test_a_link_across_a_capacitor_or_a_driver_is_a_short() -> None:
     across_c1 = LEVEL_BY_LINK.replace("C1 -- (R1 | K1)", "(C1 | K1) -- R1")
     assert found_in(across_c1)[0] == ("wired-across", "K1")
