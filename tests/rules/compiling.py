@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection
+from dataclasses import replace
 from pathlib import Path
 
 import shuntwise
@@ -50,7 +51,9 @@ def findings_of(source: Source, families: Collection[str], beside: Collection[So
         circuit, connected = connect(design)
         evidence = Evidence(design, circuit, lower(circuit))
         checked = with_cause(rules, CAUSES, evidence, run(rules, evidence))
-        found += [*resolved, *connected, *checked.findings, *idle_waivers(design, checked)]
+        ran = {rule.name for rule in rules}
+        asked = replace(design, waivers=tuple(waiver for waiver in design.waivers if waiver.finding in ran))
+        found += [*resolved, *connected, *checked.findings, *idle_waivers(asked, checked)]
     return in_order(found)
 
 

@@ -193,12 +193,31 @@ def test_capacitive_load_above_the_band() -> None:
     assert found_at("top-end-load", two_way(more=more.replace("1 ohm", "10 ohm"))) == []
 
 
+def test_resistive_load_above_the_band() -> None:
+    """3.3 ohm and 0.47 uF: below 4 ohm with the box in parallel, but the resistor is most of it at 300 kHz."""
+    more = (
+        "resistor R3 3.3 ohm { 5 %, 25 W }\ncapacitor C3 0.47 uF { 5 %, 250 V, film }\n"
+        "leg woofer {\n  input+ -- R3 -- C3 -- return\n}\nlimit top-end-load 300 kHz"
+    )
+    assert found_at("top-end-load", two_way(more=more)) == []
+
+
 def test_low_and_reactive_load() -> None:
-    """The box is lowest beyond 45 degrees at some 6 ohm: near the least load of one amplifier, far from another's."""
+    """The box is lowest beyond 45 degrees at some 6 ohm, on the flank of a dip that this amplifier may drive."""
     least, angle_deg = evidence_of(box()).stress.least_load_at_angle("input", 45)
     assert abs(angle_deg) > 45
-    near = box(amplifier=f"100 W into 8 ohm {{ least {least.ohm / 1.2} ohm }}")
-    far = box(amplifier=f"100 W into 8 ohm {{ least {least.ohm / 1.3} ohm }}")
-    assert [str(f.severity) for f in found_at("hard-angle", near)] == ["advice"]
-    assert found_at("hard-angle", far) == []
-    assert found_at("hard-angle", far + "\nlimit hard-angle 1.4")
+    driven = box(amplifier=f"100 W into 8 ohm {{ least {least.ohm / 1.32} ohm }}")
+    assert found_at("load-too-low", driven) == []
+    assert found_at("hard-angle", driven) == []
+    assert [str(f.severity) for f in found_at("hard-angle", driven + "\nlimit hard-angle 1.33")] == ["advice"]
+    assert found_at("hard-angle", driven + "\nlimit hard-angle 1.31") == []
+
+
+def test_a_load_that_is_too_low_is_told_without_its_angle() -> None:
+    """One dip is one cause: below the least load at its bottom, beyond 45 degrees on its flank."""
+    least, _ = evidence_of(box()).stress.least_load_at_angle("input", 45)
+    bottom = evidence_of(box()).stress.least_load("input")
+    assert bottom.ohm < least.ohm
+    between = box(amplifier=f"100 W into 8 ohm {{ least {(bottom.ohm + least.ohm) / 2} ohm }}")
+    assert found_at("load-too-low", between)
+    assert found_at("hard-angle", between) == []

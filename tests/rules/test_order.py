@@ -66,5 +66,6 @@ def test_a_slip_in_a_stranger_s_design(slip: MadeSlip) -> None:
 
 def test_every_rule_has_its_place_in_the_order_of_cause() -> None:
     assert RANK.keys() == RULES.keys()
+    assert RANK["conflict-markers"] < RANK["same-label-twice"] < min(RANK["unknown-name"], RANK["label-kind-clash"])
     assert RANK["unknown-name"] < RANK["slip-explains"] < RANK["decimal-slip"] < RANK["load-too-low"]
     assert RANK["load-too-low"] < RANK["resistor-hot"] < RANK["unplugged-collapse"] < RANK["expectation-unmet"]

@@ -239,8 +239,17 @@ def test_electrolytic_matters_in_series_with_the_tweeter_only() -> None:
 def test_film_beside_an_electrolytic_may_be_rated_otherwise() -> None:
     more = "capacitor C3 0.1 uF { film, 5 %, 400 V }"
     text = box(C2="non-polar electrolytic, 5 %, 250 V", more=more).replace("-- C2 --", "-- (C2 | C3) --")
+    text = text.replace("amplifier ", "# amplifier ")
     assert not found_at("parallel-caps-mixed", text)
     assert found_at("parallel-caps-mixed", text.replace("non-polar electrolytic, 5 %", "film, 5 %"))
+
+
+def test_a_stated_amplifier_tells_whether_the_weaker_rating_is_enough() -> None:
+    """100 W into 8 ohm are 40 V at the peak: 100 V is enough beside 250 V, 35 V is not, and its own rating says so."""
+    for volts, said in ((100, []), (35, [("error", "cap-volts-low")])):
+        text = box(C2="film, 5 %, 250 V", more=f"capacitor C3 0.47 uF {{ film, 5 %, {volts} V }}")
+        found = found_in(text.replace("-- C2 --", "-- (C2 | C3) --"))
+        assert [f for f in found if f[1] in ("parallel-caps-mixed", "cap-volts-low")] == said
 
 
 # --- coils

@@ -22,8 +22,11 @@ if TYPE_CHECKING:
     from shuntwise.figures.nominal import Nominal
     from shuntwise.response.solve import Response, Solver
     from shuntwise.stress.stress import Lacking, Stress
+    from shuntwise.structure.blocks import Block
+    from shuntwise.structure.crossovers import Misgrouped
     from shuntwise.structure.ladders import Ladder, Shunt, Structure
     from shuntwise.structure.slips import Slip
+    from shuntwise.structure.traps import OffTune
     from shuntwise.suspects.search import Demands, Suspect
 
 
@@ -98,8 +101,41 @@ class Evidence:
         """Is a capacitor across a driver one that a Zobel lacks its resistor for?"""
         from shuntwise.structure.filters import ZOBEL_SIZE, is_zobel_capacitor
 
+        if any(group.ladder.together is ladder.together for group in self.misgrouped):
+            return False  # it fits the filter
         size = self.limit("zobel-without-r", ZOBEL_SIZE)
         return is_zobel_capacitor(self.design, ladder, shunt, self.slips, size)
+
+    @cached_property
+    def misgrouped(self) -> tuple[Misgrouped, ...]:
+        """Drivers that are joined otherwise than their filter fits."""
+        from shuntwise.structure.crossovers import misgrouped
+
+        found = [misgrouped(self.design, lower, upper) for lower, upper in self.structure.neighbours()]
+        return tuple(group for group in found if group is not None)
+
+    def strayed_zobel(self, ladder: Ladder, shunt: Shunt) -> Ladder | None:
+        """The other driver that a row across this one belongs to, by its values."""
+        from shuntwise.structure.zobels import FITTING, belongs_to
+
+        return belongs_to(self.design, self.structure, ladder, shunt, self.limit("zobel-off", FITTING))
+
+    @cached_property
+    def zobels_side_by_side(self) -> Mapping[str, tuple[str, str]]:
+        """By driver, a Zobel's resistor and capacitor that lie side by side across it instead of in a row."""
+        from shuntwise.structure.zobels import FITTING, side_by_side
+
+        found = {
+            name: side_by_side(self.design, ladder, self.limit("zobel-off", FITTING))
+            for name, ladder in self.structure.ladders.items()
+        }
+        return {name: parts for name, parts in found.items() if parts is not None}
+
+    def off_tune(self, row: Block, driver: str) -> OffTune | None:
+        """The part that takes a row across a driver off the resonance that it is made for."""
+        from shuntwise.structure.traps import OFF_TUNE, off_tune
+
+        return off_tune(self.design, row, self.design.drivers[driver], self.limit("trap-off-tune", OFF_TUNE))
 
     def orders(self, lower: Ladder, upper: Ladder) -> tuple[int, int]:
         """The orders of the two filters at a crossover: the lower's low-pass and the upper's high-pass."""
@@ -152,6 +188,12 @@ class Evidence:
         """The drivers of which an `expect` line states the polarity."""
         expectations = self.design.expectations
         return frozenset(name for e in expectations if e.quantity == "polarity" for name in e.subjects)
+
+    @property
+    def missed_polarities(self) -> frozenset[str]:
+        """The drivers that are not the way round that an `expect` line states; only where a structure exists."""
+        stated = [e for e in self.design.expectations if e.quantity == "polarity"]
+        return frozenset(name for e in stated if self.structure.polarity(e.subjects) != e.word for name in e.subjects)
 
     @cached_property
     def at_amplifier(self) -> Stress | Lacking:

@@ -35,6 +35,7 @@ from shuntwise.checks.intent import (
     coil_feeds_tweeter,
     dc_into_tweeter,
     driver_unfed,
+    drivers_misgrouped,
     expectation_unmet,
     feed_unclear,
     lamp_or_fuse_wrong,
@@ -58,6 +59,7 @@ from shuntwise.checks.intent import (
     trap_wrong_way,
     turned_unsaid,
     zobel_misplaced,
+    zobel_side_by_side,
     zobel_without_r,
 )
 from shuntwise.checks.language import (
@@ -140,6 +142,7 @@ from shuntwise.checks.values import (
     slip_explains,
     spread_too_wide,
     tolerance_wide,
+    trap_off_tune,
     trap_too_broad,
     tweeter_too_low,
     zobel_off,
@@ -260,6 +263,7 @@ INTENT: tuple[ModuleType, ...] = (
     returns_joined,
     legs_tied,
     pair_opposed,
+    drivers_misgrouped,
     coil_across_amp,
     shunt_before_coil,
     cap_across_amp,
@@ -278,6 +282,7 @@ INTENT: tuple[ModuleType, ...] = (
     pad_ahead_of_filter,
     pad_half_missing,
     zobel_misplaced,
+    zobel_side_by_side,
     zobel_without_r,
     trap_wrong_way,
     trap_undamped,
@@ -294,6 +299,7 @@ VALUES: tuple[ModuleType, ...] = (
     coil_facts_disagree,
     zobel_off,
     pad_load_off,
+    trap_off_tune,
     trap_too_broad,
     tweeter_too_low,
     corner_gap,
@@ -353,8 +359,11 @@ FAMILY_OF: Mapping[str, str] = {module.RULE.name: family for family, modules in 
 
 _UNPLUGGED = (unplugged_collapse, cap_volts_unplugged, one_part_fails)
 _FOLLOWS = (*_UNPLUGGED, expectation_unmet)
+_DOUBLED = (conflict_markers, include_loop, included_twice)
 _RANKS = (
-    (*LANGUAGE, *WIRING),
+    _DOUBLED,
+    (same_label_twice,),
+    [module for module in (*LANGUAGE, *WIRING) if module not in (*_DOUBLED, same_label_twice)],
     DRIVERS,
     (slip_explains,),
     [module for module in INTENT if module not in _FOLLOWS],
@@ -366,8 +375,9 @@ _RANKS = (
     DOCUMENTS,
 )
 RANK: Mapping[str, int] = {module.RULE.name: rank for rank, modules in enumerate(_RANKS) for module in modules}
-"""How near to the cause a finding is: form, names, wiring, facts of one part, intent and value come before what follows
-from them: load, heat, what happens with a driver off, what does not come out. What is only missing comes last."""
+"""How near to the cause a finding is. What doubles whole texts and names that are taken come first, since with them no
+other name can be relied on. Form, names, wiring, facts of one part, intent and value come before what follows:
+load, heat, what happens with a driver off, what does not come out. What is only missing comes last."""
 
 CAUSES = frozenset(
     module.RULE.name

@@ -6,6 +6,7 @@ whoever asks for it. Refuses to know what the numbers should have been.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache, cached_property
 
@@ -18,6 +19,11 @@ from shuntwise.response.solve import Response, Solver
 
 LOWEST_HZ, HIGHEST_HZ = 20.0, 20e3
 """The band in which figures are looked for where nothing else is said."""
+
+
+PLAIN_DB = 1.5
+"""A change of level in a driver's band from here on is more than parts of 5 % make, which move it by some 1 dB at the
+crossing (worked out on a second-order two-way), and more than the 1 dB that is just heard: common practice."""
 
 
 @dataclass(frozen=True)
@@ -52,6 +58,16 @@ class Nominal:
 
     def level_db(self, driver: str, freq_hz: float) -> float:
         return measures.level_db(self.solver, driver, freq_hz)
+
+    def greatest_change_db(self, driver: str, values: Mapping[str, float]) -> float:
+        """By how much a driver's level would change at most if elements had other values (ohm, H, F by name).
+
+        Looked at in the band that it would then have: further out a change is of a level that nobody hears.
+        """
+        response = self.solver.solve(np.array(REFERENCE_HZ), values=values)
+        level = measures.decibel(response.driver_voltage(driver))
+        (first,), (last,) = band_places(level[:, None])
+        return float(np.abs(level - self.levels_db(driver))[first : last + 1].max())
 
     def _band(self, driver: str) -> Band:
         """From the first to the last point of REFERENCE_HZ within IN_BAND_DB of the greatest level."""

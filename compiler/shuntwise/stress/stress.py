@@ -10,7 +10,7 @@ load to what is not copper. All cases of one kind are solved in one run.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any
@@ -22,7 +22,7 @@ from shuntwise.model.kinds import INDUCTIVE
 from shuntwise.network.network import Branch
 from shuntwise.response.cases import BAND_HZ, Case, greatest, opened, shorted, solve_cases, sweep
 from shuntwise.response.failures import CaseCurves
-from shuntwise.response.measures import Extreme, bare_resonances, least_impedance
+from shuntwise.response.measures import Extreme, bare_resonances, lattice, least_impedance
 from shuntwise.response.peaks import gathered_sweep, narrow_peaks
 from shuntwise.response.signal import Signal, amplifier_signal
 from shuntwise.response.solve import Response, Solver
@@ -207,17 +207,25 @@ class Stress:
         branch = self.branches[label][0]
         return self._bearing(self._solved([{branch.through: ohm}]), label, slice(None)).programme_v
 
-    def least_load_above(self, feed: str, end_hz: float) -> Extreme:
-        """The least impedance from the end of the audible band to `end_hz`, copper cold."""
-        return least_impedance(self.solver, feed, BAND_HZ[1], max(end_hz, 1.01 * BAND_HZ[1]))
+    def least_capacitive_load_above(self, feed: str, end_hz: float, angle_deg: float) -> tuple[Extreme, float]:
+        """As `least_load_at_angle`, from the end of the audible band to `end_hz`, of capacitive loads only."""
+        freq_hz = lattice(BAND_HZ[1], max(end_hz, 1.01 * BAND_HZ[1]))
+        admittance = self.solver.solve(freq_hz).admittance(feed)
+        return _least_where(admittance, freq_hz, lambda phase_deg: phase_deg < -angle_deg)
 
-    def least_load_at_angle(self, feed: str, angle_deg: float) -> tuple[Extreme, float]:
-        """The least impedance where its phase is beyond an angle, copper cold, and the phase there (degrees)."""
+    def least_load_at_angle(self, feed: str, angle_deg: float, among: Any = True) -> tuple[Extreme, float]:
+        """The least impedance where its phase is beyond an angle, copper cold, and the phase there (degrees).
+
+        `among` are the points of `working.freq_hz` that count (bool), such as those of `dips`.
+        """
         admittance = self.working.admittance(feed)[0]
-        phase_deg = -np.degrees(np.angle(admittance))
-        ohm = np.where(np.abs(phase_deg) > angle_deg, _ohms(np.abs(admittance)), np.inf)
-        at = int(ohm.argmin())
-        return Extreme(float(ohm[at]), float(self.working.freq_hz[at])), float(phase_deg[at])
+        return _least_where(admittance, self.working.freq_hz, lambda phase_deg: among & (np.abs(phase_deg) > angle_deg))
+
+    def dips(self, feed: str, below_ohm: float, least_ohm: float) -> Any:
+        """The points of `working.freq_hz` (bool) that lie in dips below one impedance, but not below another."""
+        ohm = _ohms(np.abs(self.working.admittance(feed)[0]))
+        runs = np.split(np.arange(ohm.size), np.flatnonzero(np.diff(ohm < below_ohm)) + 1)
+        return np.concatenate([np.full(run.size, least_ohm <= ohm[run].min() < below_ohm) for run in runs])
 
     # --- one driver unplugged
 
@@ -353,6 +361,14 @@ class Stress:
     def _curve(phasors: list[Any]) -> Any:
         """The greatest magnitude of a part's branches, (cases, F)."""
         return np.max(np.abs(phasors), axis=0)
+
+
+def _least_where(admittance: Any, freq_hz: Any, counts: Callable[[Any], Any]) -> tuple[Extreme, float]:
+    """The least impedance of those points whose phase (degrees) counts, infinite without any, and its phase."""
+    phase_deg = -np.degrees(np.angle(admittance))
+    ohm = np.where(counts(phase_deg), _ohms(np.abs(admittance)), np.inf)
+    at = int(ohm.argmin())
+    return Extreme(float(ohm[at]), float(freq_hz[at])), float(phase_deg[at])
 
 
 def _ohms(siemens: Any) -> Any:

@@ -6,7 +6,7 @@ Refuses to know whether a pad is good.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
 from shuntwise.model.design import Design, Driver
@@ -18,7 +18,7 @@ GLOWING = 0.5
 
 
 DAMPING = 0.3
-"""A resistor below this share of the nominal impedance, in a row with a capacitor, damps it and makes no Zobel."""
+"""A resistor below this share of the drivers' impedance, in a row with a capacitor, damps it and makes no Zobel."""
 
 
 @dataclass(frozen=True)
@@ -58,20 +58,25 @@ def series_resistors(ladder: Ladder) -> Iterator[SeriesResistor]:
 
 def drivers_ohm(design: Design, ladder: Ladder) -> float | None:
     """The nominal impedance of the driver with those beside it and in a row with it (ohm); None if one is unknown."""
-    impedance = 0.0
-    for name in (ladder.driver.name, *ladder.twins):
-        nominal = nominal_ohm(design.drivers, name)
-        if nominal is None:
-            return None
-        impedance += 1 / nominal
-    impedance = 1 / impedance
-    for step in ladder.steps:
-        if step.block.is_driver:
-            nominal = nominal_ohm(design.drivers, step.block.label)
-            if nominal is None:
-                return None
-            impedance += nominal
-    return impedance
+    in_path = [step.block for step in ladder.steps if step.block.is_driver]
+    apart = [block for block in in_path if not {*block.labels} <= {*ladder.together.labels}]
+    found = [_joined(block, lambda name: nominal_ohm(design.drivers, name)) for block in (ladder.together, *apart)]
+    known = [impedance for impedance in found if impedance is not None]
+    return sum(known) if len(known) == len(found) else None
+
+
+def voice_coil(design: Design, ladder: Ladder) -> tuple[float, float] | None:
+    """Re (ohm) and Le (H) of the driver and those that it is drawn together with, seen as one; None if one is unknown.
+
+    Exact for equal drivers, of which the resistances and the inductances add up in the same way.
+    """
+
+    def of(key: str) -> float | None:
+        known = {name: design.drivers[name].quantities.get(key) for name in ladder.together.labels}
+        return _joined(ladder.together, lambda name: quantity.value if (quantity := known[name]) else None)
+
+    re, le = of("re"), of("le")
+    return (re, le) if re is not None and le is not None else None
 
 
 def load_ohm(design: Design, ladder: Ladder) -> float | None:
@@ -107,12 +112,29 @@ def nominal_ohm(drivers: Mapping[str, Driver], name: str) -> float | None:
     return driver.quantities["re"].value if "re" in driver.quantities else None
 
 
+def pad_ohms(ohm: float, ratio: float) -> tuple[float, float]:
+    """The resistors in the path and across (ohm) of a pad that keeps a load and divides its voltage by `ratio` > 1.
+
+    R (K - 1) / K and R / (K - 1): the L-attenuator of handbooks.
+    """
+    return ohm * (ratio - 1) / ratio, ohm / (ratio - 1)
+
+
 def value_of(design: Design, block: Block) -> float | None:
     """The value of a part, or of several of one kind that make up a value (ohm, H, F); None where one is not known."""
-    if block.form == "one":
-        value = design.parts[block.label].value
+
+    def of(label: str) -> float | None:
+        value = design.parts[label].value
         return value.value if value is not None else None
-    values = [value_of(design, inner) for inner in block.inner]
+
+    return _joined(block, of)
+
+
+def _joined(block: Block, of: Callable[[str], float | None]) -> float | None:
+    """What several of one kind come to, `of` being the value of each; None where one is not known."""
+    if block.form == "one":
+        return of(block.label)
+    values = [_joined(inner, of) for inner in block.inner]
     known = [value for value in values if value is not None]
     if len(known) < len(values):
         return None
@@ -122,13 +144,13 @@ def value_of(design: Design, block: Block) -> float | None:
 
 def damped_shunts(design: Design, ladder: Ladder) -> tuple[Shunt, ...]:
     """Rows of a capacitor and a small resistor behind a coil: a filter's capacitor with damping, not a Zobel."""
-    nominal = nominal_ohm(design.drivers, ladder.driver.name)
+    nominal = drivers_ohm(design, ladder)
     found = []
     for shunt in ladder.shunts:
         block = shunt.block
         if block.form == "chain" and set(block.letters) == {"C", "R"} and not shunt.at_input and nominal is not None:
-            resistor = design.parts[block.one("R")].value
-            if resistor is not None and resistor.value < DAMPING * nominal:
+            ohms = [value_of(design, inner) or 0.0 for inner in block.inner if inner.letter == "R"]
+            if 0.0 not in ohms and sum(ohms) < DAMPING * nominal:
                 found.append(shunt)
     return tuple(found)
 

@@ -103,6 +103,7 @@ def _group(blocks: Sequence[Block]) -> Block:
 
 
 def singles(circuit: Circuit) -> list[Block]:
+    """Every part and driver that is not bridged, by itself."""
     singles = []
     for edge in circuit.edges.values():
         if edge.plus == edge.minus or edge.kind in ("feed", "posts"):
@@ -118,7 +119,7 @@ def singles(circuit: Circuit) -> list[Block]:
 def draw_together(blocks: Iterable[Block], kept: Collection[str]) -> list[Block]:
     """Merge parts side by side into groups and parts in a row into chains, as far as it goes.
 
-    Nets in `kept` are not drawn into a chain, and drivers are merged with nothing.
+    Nets in `kept` are not drawn into a chain.
     """
     pool = list(blocks)
     while True:
@@ -130,12 +131,10 @@ def draw_together(blocks: Iterable[Block], kept: Collection[str]) -> list[Block]
 
 
 def _side_by_side(blocks: list[Block]) -> list[Block]:
-    drivers = [block for block in blocks if block.is_driver]
     between: dict[frozenset[str], list[Block]] = defaultdict(list)
     for block in blocks:
-        if not block.is_driver:
-            between[frozenset((block.a, block.b))].append(block)
-    return [group[0] if len(group) == 1 else _group(group) for group in between.values()] + drivers
+        between[frozenset((block.a, block.b))].append(block)
+    return [group[0] if len(group) == 1 else _group(group) for group in between.values()]
 
 
 def _in_a_row(blocks: list[Block], kept: Collection[str]) -> list[Block]:
@@ -152,7 +151,7 @@ def _in_a_row(blocks: list[Block], kept: Collection[str]) -> list[Block]:
             first = first.turned()
         if second.b == net:
             second = second.turned()
-        if first.a == second.b or first.is_driver or second.is_driver:
+        if first.a == second.b:
             continue
         chain = _chain(first, second)
         for number in (n, m):

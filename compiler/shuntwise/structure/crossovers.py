@@ -12,11 +12,11 @@ section 4.06. L = g R / (2 pi f), C = g / (2 pi f R); a high-pass has the other 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import exp, log, pi
 
 from shuntwise.model.design import Design
-from shuntwise.structure.attenuators import drivers_ohm, value_of
+from shuntwise.structure.attenuators import drivers_ohm, nominal_ohm, value_of
 from shuntwise.structure.blocks import Block
 from shuntwise.structure.ladders import Ladder
 
@@ -28,6 +28,11 @@ BUTTERWORTH: dict[int, tuple[float, ...]] = {
 }
 
 
+FAR_APART, NEAR_TOGETHER, SAME_CROSSOVER = 4.5, 2.2, 2.5
+"""How many times the highest corner of a leg may be the lowest: of one that does not fit its load, of one that does,
+and with the neighbour's. A filter of Q 0.5 (Linkwitz-Riley) that fits leaves 2 of these estimates."""
+
+
 @dataclass(frozen=True)
 class Estimate:
     """The corner (Hz) that one part speaks of."""
@@ -37,15 +42,30 @@ class Estimate:
     freq_hz: float
 
 
-def estimates(design: Design, ladder: Ladder, high_pass: bool) -> tuple[Estimate, ...]:
-    """One for each coil and capacitor of a leg's low-pass or high-pass; none for orders without a prototype."""
+@dataclass(frozen=True)
+class Misgrouped:
+    """Drivers of one leg that come to `ohm`, while the leg's values fit `fitting_ohm`, as they have `side_by_side`."""
+
+    ladder: Ladder
+    ohm: float
+    fitting_ohm: float
+    side_by_side: bool
+
+
+def estimates(design: Design, ladder: Ladder, high_pass: bool, load: float | None = None) -> tuple[Estimate, ...]:
+    """One for each coil and capacitor of a leg's low-pass or high-pass; none for orders without a prototype.
+
+    `load` (ohm) is that of its drivers if not said: a pad keeps it, and one that does not is another rule's.
+    """
     order = ladder.high_pass_order if high_pass else ladder.low_pass_order
-    load = drivers_ohm(design, ladder)  # a pad keeps the load; one that does not is another rule's
+    load = drivers_ohm(design, ladder) if load is None else load
     if order not in BUTTERWORTH or load is None:
         return ()
     load *= ladder.transformed
     found = []
     for block, g in zip(_parts(ladder, high_pass), BUTTERWORTH[order], strict=False):
+        if block.letter == "T":
+            continue  # what it does to the load depends on its tap
         value = value_of(design, block)
         if value is None:
             return ()
@@ -57,9 +77,8 @@ def estimates(design: Design, ladder: Ladder, high_pass: bool) -> tuple[Estimate
 
 def _parts(ladder: Ladder, high_pass: bool) -> Iterator[Block]:
     """The filter's parts in the order of the signal: each part in the path, then what lies across behind it."""
-    in_path, across = ("C", "L") if high_pass else ("L", "C")
-    steps = ladder.series(in_path)
-    shunts = list(ladder.across(across))
+    steps = ladder.series("C") if high_pass else ladder.coils_in_path
+    shunts = ladder.coils_across if high_pass else ladder.across("C")
     if not ladder.parts:
         yield from (shunt.block for shunt in shunts)
     for index, step in enumerate(steps):
@@ -74,6 +93,46 @@ def corner_hz(design: Design, ladder: Ladder, high_pass: bool) -> float | None:
     """The geometric mean of the estimates of one filter; None where there are none."""
     found = estimates(design, ladder, high_pass)
     return exp(sum(log(estimate.freq_hz) for estimate in found) / len(found)) if found else None
+
+
+def misgrouped(design: Design, lower: Ladder, upper: Ladder) -> Misgrouped | None:
+    """Equal drivers of one leg whose filter would fit them side by side where they are in a row, or the reverse.
+
+    Coil and capacitor of a leg show its load, as one speaks of a higher corner at a higher load, the other of a lower.
+    A power of ten in one value shows the same way, and is preferred where it explains as much.
+    """
+    for ladder, other in ((lower, upper), (upper, lower)):
+        names, high_pass = ladder.together.labels, ladder is upper
+        ohms = {nominal_ohm(design.drivers, name) for name in names}
+        present, single = drivers_ohm(design, ladder), ohms.pop()
+        own, beside = estimates(design, ladder, high_pass), estimates(design, other, not high_pass)
+        if len(names) < 2 or ohms or single is None or present is None or not beside or _spread(own) < FAR_APART:
+            continue
+        for load, side_by_side in ((single / len(names), True), (single * len(names), False)):
+            fitting = estimates(design, ladder, high_pass, load)
+            near = _spread(fitting) < NEAR_TOGETHER and _spread((*fitting, *beside)) < SAME_CROSSOVER
+            if near and all(_cost(fitting, beside) < _cost(mended, beside) for mended in _tenfold(own)):
+                return Misgrouped(ladder, present, load, side_by_side)
+    return None
+
+
+def _tenfold(found: tuple[Estimate, ...]) -> Iterator[tuple[Estimate, ...]]:
+    """The estimates with each part's value in turn ten times as large or as small."""
+    for index, estimate in enumerate(found):
+        for factor in (0.1, 10.0):
+            mended = replace(estimate, freq_hz=estimate.freq_hz * factor)
+            yield (*found[:index], mended, *found[index + 1 :])
+
+
+def _cost(own: Sequence[Estimate], beside: Sequence[Estimate]) -> float:
+    """How ill the parts of a leg go with one another and with their neighbour's; 1 where all speak of one corner."""
+    return _spread(own) * _spread((*own, *beside))
+
+
+def _spread(found: Sequence[Estimate]) -> float:
+    """How many times the highest corner is the lowest; 1 for less than two."""
+    corners = [estimate.freq_hz for estimate in found]
+    return max(corners) / min(corners) if corners else 1.0
 
 
 def middle_hz(found: Sequence[Estimate]) -> float:

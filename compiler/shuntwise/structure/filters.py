@@ -10,8 +10,7 @@ from itertools import pairwise
 from math import sqrt
 
 from shuntwise.model.design import Design
-from shuntwise.structure.attenuators import damped_shunts, drivers_ohm, value_of
-from shuntwise.structure.blocks import Block
+from shuntwise.structure.attenuators import damped_shunts, drivers_ohm, value_of, voice_coil
 from shuntwise.structure.crossovers import corner_hz
 from shuntwise.structure.ladders import Ladder, Shunt, Step, Structure
 from shuntwise.structure.traps import traps_in_path
@@ -26,11 +25,6 @@ TAPER = 1.2
 """From what ratio two parts of one kind are in the wrong order of size, if a design sets no limit."""
 
 
-def is_row(block: Block) -> bool:
-    """Is this a row of resistor and capacitor, as in a Zobel?"""
-    return block.form == "chain" and set(block.letters) == {"C", "R"}
-
-
 def is_zobel_capacitor(
     design: Design, ladder: Ladder, shunt: Shunt, slipped: Collection[str] = (), size: float = ZOBEL_SIZE
 ) -> bool:
@@ -38,14 +32,14 @@ def is_zobel_capacitor(
 
     `slipped` are parts whose values look wrong: of them nothing is said.
     """
-    q = ladder.driver.quantities
     if not {*shunt.block.labels, *(step.block.label for step in ladder.series("L"))}.isdisjoint(slipped):
         return False
     coils = [value_of(design, step.block) for step in ladder.series("L")]
-    capacitor, load = value_of(design, shunt.block), drivers_ohm(design, ladder)
-    if "re" not in q or "le" not in q or len(coils) != 1 or coils[0] is None or capacitor is None or load is None:
+    capacitor, load, coil = value_of(design, shunt.block), drivers_ohm(design, ladder), voice_coil(design, ladder)
+    if coil is None or len(coils) != 1 or coils[0] is None or capacitor is None or load is None:
         return False
-    ratio = capacitor / (q["le"].value / q["re"].value ** 2)
+    re, le = coil
+    ratio = capacitor / (le / re**2)
     return 1 / size <= ratio <= size and load * sqrt(capacitor / coils[0]) > LIVELY
 
 
@@ -82,7 +76,7 @@ def inside_out(design: Design, ladder: Ladder, slipped: Collection[str] = ()) ->
 
     Where a single value has slipped, that explains it better.
     """
-    if not (ladder.series("C") and ladder.series("L")) or (ladder.role == "woofer" and traps_in_path(ladder)):
+    if not (ladder.series("C") and ladder.series("L")) or traps_in_path(ladder):
         return None
     if len(slipped) == 1:
         return None

@@ -7,10 +7,11 @@ sees kinds of parts and nothing else.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
+from typing import TypeVar
 
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.topology import links, reached, shortest_path
@@ -46,6 +47,9 @@ class Shunt:
     at_input: bool
 
 
+Place = TypeVar("Place", bound="Step | Shunt")
+
+
 @dataclass(frozen=True)
 class Ladder:
     """How one driver is fed. `steps` are in the order of the signal, those in the return wire last.
@@ -53,7 +57,7 @@ class Ladder:
     `transformed` is how many times its own impedance the driver is to what lies ahead of a tapped coil.
 
     `turned` is true where the driver's minus is nearer to the input's plus. `twins` are drivers between the
-    same two nets.
+    same two nets. `together` is the driver with all that stand in a row with it or side by side, no part between them.
     """
 
     driver: Driver
@@ -62,6 +66,7 @@ class Ladder:
     steps: tuple[Step, ...]
     shunts: tuple[Shunt, ...]
     twins: tuple[str, ...]
+    together: Block
     transformed: float = 1.0
 
     @property
@@ -93,14 +98,27 @@ class Ladder:
         return tuple(s for s in self.shunts if not s.at_input and s.block.letter and s.block.letter in letters)
 
     @property
+    def coils_in_path(self) -> tuple[Step, ...]:
+        """Coils in the path. A tapped coil is one, at its first section, and none if another section lies across."""
+        across = {label for shunt in self.across("T") for label in shunt.block.labels}
+        return tuple(_once(self.series("LT"), across))
+
+    @property
+    def coils_across(self) -> tuple[Shunt, ...]:
+        """Coils across the path. A tapped coil is one, at its first section."""
+        return tuple(_once(self.across("LT"), set()))
+
+    @property
     def low_pass_order(self) -> int:
         """Coils in the path and capacitors across it, behind a coil or (series type) with nothing in the path."""
-        return len(self.series("L")) + sum(self._behind(shunt, "L") for shunt in self.across("C"))
+        coils = self.coils_in_path
+        return len(coils) + sum(self._behind(shunt, coils) for shunt in self.across("C"))
 
     @property
     def high_pass_order(self) -> int:
         """Capacitors in the path and coils across it, behind a capacitor or with nothing in the path."""
-        return len(self.series("C")) + sum(self._behind(shunt, "C") for shunt in self.across("L"))
+        capacitors = self.series("C")
+        return len(capacitors) + sum(self._behind(shunt, capacitors) for shunt in self.coils_across)
 
     @property
     def only_low_pass(self) -> bool:
@@ -110,8 +128,16 @@ class Ladder:
     def only_high_pass(self) -> bool:
         return self.high_pass_order > 0 and self.low_pass_order == 0
 
-    def _behind(self, shunt: Shunt, letter: str) -> bool:
-        return not self.parts or any(step.block.letter == letter for step in shunt.ahead)
+    def _behind(self, shunt: Shunt, steps: tuple[Step, ...]) -> bool:
+        return not self.parts or any(step in shunt.ahead for step in steps)
+
+
+def _once(places: Iterable[Place], told: set[str]) -> Iterator[Place]:
+    """The places of which no part has been told before."""
+    for place in places:
+        if told.isdisjoint(place.block.labels):
+            told |= {*place.block.labels}
+            yield place
 
 
 def names(*ladders: Ladder) -> tuple[str, ...]:
@@ -149,6 +175,13 @@ class Structure:
         ranked = [ladders[0] for role in ROLES if (ladders := self.of_role(role))]
         return pairwise(ranked)
 
+    def polarity(self, drivers: Sequence[str]) -> str:
+        """How a driver is joined, `normal` or `reversed`, or how two are to one another, `same` or `opposite`."""
+        turned = [self.ladders[name].turned for name in drivers]
+        if len(turned) == 2:
+            return "same" if turned[0] == turned[1] else "opposite"
+        return "reversed" if turned[0] else "normal"
+
     @property
     def whole(self) -> bool:
         """Is every driver fed?"""
@@ -165,12 +198,18 @@ def recognise(circuit: Circuit) -> Structure:
     }
     rails = {net for pair in feeds.values() for net in pair}
     pads = {circuit.pad(name, sign) for name in design.drivers for sign in "+-"}
-    blocks = draw_together(singles(circuit), rails | pads)
+    parts, drivers = [[b for b in singles(circuit) if b.is_driver is driver] for driver in (False, True)]
+    blocks = draw_together(parts, rails | pads) + drivers
+    joined = {
+        name: block
+        for block in draw_together(drivers, rails | {net for part in parts for net in (part.a, part.b)})
+        for name in block.labels
+    }
     potential = potentials(circuit)
     ladders: dict[str, Ladder] = {}
     for driver in design.drivers.values():
         for feed, (plus, minus) in feeds.items():
-            ladder = _Tracing(circuit, blocks, potential, driver, feed, plus, minus).ladder()
+            ladder = _Tracing(circuit, blocks, potential, driver, feed, plus, minus).ladder(joined)
             if ladder is not None:
                 ladders[driver.name] = ladder
                 break
@@ -208,7 +247,8 @@ class _Tracing:
         self.pads = circuit.pad(driver.name, "+"), circuit.pad(driver.name, "-")
         self.turned = way_round(circuit, potential, driver.name)
 
-    def ladder(self) -> Ladder | None:
+    def ladder(self, joined: Mapping[str, Block]) -> Ladder | None:
+        """None where this input does not feed the driver. `joined` are the drivers drawn together, by driver."""
         if self.turned is None:
             return None
         self.hot, self.cold = self.pads[::-1] if self.turned else self.pads
@@ -220,7 +260,16 @@ class _Tracing:
         path = (*(s for rail in steps[0] for s in rail), *(s for rail in steps[1] for s in rail))
         twins = tuple(b.label for b in self.others if b.is_driver and {b.a, b.b} == {*self.pads})
         shunts = tuple(self.shunts(out, back, steps, path))
-        return Ladder(self.driver, self.feed, self.turned, path, shunts, twins, self.transformed(path, shunts))
+        return Ladder(
+            self.driver,
+            self.feed,
+            self.turned,
+            path,
+            shunts,
+            twins,
+            joined[self.driver.name],
+            self.transformed(path, shunts),
+        )
 
     def transformed(self, path: tuple[Step, ...], shunts: tuple[Shunt, ...]) -> float:
         """By how much tapped coils with one section in the path and one across it change the load, as an ideal

@@ -12,7 +12,7 @@ from math import log10
 from shuntwise import units
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Design, Driver, Part
-from shuntwise.structure.crossovers import Estimate, estimates, middle_hz
+from shuntwise.structure.crossovers import Estimate, estimates, middle_hz, misgrouped
 from shuntwise.structure.ladders import Structure
 
 FAR_OFF = 4.5
@@ -147,6 +147,8 @@ def _far_off(
     for lower, upper in structure.neighbours():
         if lower.labels & upper.labels:
             continue  # a part of both legs belongs to no one crossover
+        if misgrouped(design, lower, upper):
+            continue  # the values fit one another
         found = (*estimates(design, lower, False), *estimates(design, upper, True))
         if len(found) < 3 or any(estimate.label in told for estimate in found):
             continue

@@ -8,14 +8,16 @@ only an earlier short joins is not a second fault. Refuses to know resistances.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from shuntwise.graph.circuit import Circuit, Wire, is_group_end, point_of
 from shuntwise.graph.currents import DeadPiece
 from shuntwise.model.kinds import KINDS
 
-ShortKind = Literal["input-shorted", "driver-shorted", "wired-across", "does-nothing", "winding-shorted"]
+ShortKind = Literal[
+    "input-shorted", "driver-shorted", "wired-across", "does-nothing", "winding-shorted", "level-chosen"
+]
 
 
 @dataclass(frozen=True)
@@ -23,7 +25,8 @@ class Short:
     """`owners` are what is shorted, `chain` the joints that do it, and `blamed` the one that should go.
 
     For `does-nothing` and `winding-shorted` there is no blame on a wire: `owners` are parts of which both ends are
-    on one net; in the latter a current flows all the same, which a field drives.
+    on one net; in the latter a current flows all the same, which a field drives. `level-chosen` is no fault: a link
+    across resistors is fitted for the full level and left out for less.
     `between` are the two points that the chain joins.
     """
 
@@ -46,7 +49,24 @@ def find_shorts(
     finding.pairs()
     finding.parts()
     others = tuple(cluster for cluster in clusters if not finding.loop(cluster))
-    return (*finding.found, *finding.bridges.values(), *finding.idle.values()), others
+    bridges = [
+        replace(short, kind="level-chosen") if _chooses_level(circuit, short) else short
+        for short in finding.bridges.values()
+    ]
+    return (*finding.found, *bridges, *finding.idle.values()), others
+
+
+def _chooses_level(circuit: Circuit, short: Short) -> bool:
+    """Is this a link across resistors only, those of used networks included?"""
+    if short.blamed is None or short.blamed.link is None:
+        return False
+    inside = {
+        edge.owner
+        for edge in circuit.edges.values()
+        if edge.plus == edge.minus == short.net and outermost(circuit, edge.owner) in short.owners
+    }
+    parts = [circuit.design.parts.get(owner) for owner in {*short.owners, *inside} - {*circuit.design.instances}]
+    return bool(parts) and all(part is not None and part.kind == "resistor" for part in parts)
 
 
 class _Finding:

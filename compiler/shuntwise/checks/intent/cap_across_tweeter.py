@@ -52,6 +52,8 @@ from shuntwise.checks.rule import Diagnostic, Rule, Severity
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for ladder in evidence.structure.of_role("tweeter"):
+        if ladder.driver.name in evidence.zobels_side_by_side:
+            continue
         for shunt in ladder.across("C"):
             cap = shunt.block.label
             yield RULE.finding(

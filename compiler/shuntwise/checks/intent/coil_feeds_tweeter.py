@@ -44,12 +44,13 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.structure.traps import traps_in_path
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     structure = evidence.structure
     for ladder in structure.of_role("tweeter"):
-        if ladder.driver.name in structure.dc_paths:
+        if ladder.driver.name in structure.dc_paths or traps_in_path(ladder):
             continue
         for step in ladder.steps:
             if "L" in step.block.letters and "C" not in step.block.letters:

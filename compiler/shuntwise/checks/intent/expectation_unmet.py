@@ -137,20 +137,23 @@ def _asked(expectation: Expectation, wanted: Wanted) -> str:
     return f"{how}{middle.text} within {clauses['within'].text}"
 
 
+WAYS = {
+    "same": "the same way round",
+    "opposite": "opposite ways round",
+    "reversed": "reversed",
+    "normal": "the normal way round",
+}
+"""What `Structure.polarity` says, in a sentence."""
+
+
 def _polarity(evidence: Evidence, expectation: Expectation) -> Unmet | None:
-    turned = [evidence.structure.ladders[name].turned for name in expectation.subjects]
-    names = " and ".join(f"`{name}`" for name in expectation.subjects)
-    if len(turned) == 2:
-        real = "same" if turned[0] == turned[1] else "opposite"
-        words = {"same": "the same way round", "opposite": "opposite ways round"}
-    else:
-        real = "reversed" if turned[0] else "normal"
-        words = {"reversed": "reversed", "normal": "the normal way round"}
+    real = evidence.structure.polarity(expectation.subjects)
     if real == expectation.word:
         return None
-    verb = "are" if len(turned) == 2 else "is"
-    wanted = words[expectation.word or real]
-    return Unmet(f"{names} {verb} {words[real]}, not {wanted}", "turn the leads of a driver round")
+    names = " and ".join(f"`{name}`" for name in expectation.subjects)
+    verb = "are" if len(expectation.subjects) == 2 else "is"
+    wanted = WAYS[expectation.word or real]
+    return Unmet(f"{names} {verb} {WAYS[real]}, not {wanted}", "turn the leads of a driver round")
 
 
 def _hertz(freq_hz: float) -> str:

@@ -48,7 +48,7 @@ from collections.abc import Iterator
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
-from shuntwise.structure.attenuators import load_ohm, nominal_ohm, series_resistors
+from shuntwise.structure.attenuators import drivers_ohm, load_ohm, series_resistors
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -61,7 +61,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             continue
         if name in structure.dc_paths or any(place.later_shunts for place in in_path):
             continue
-        load, nominal = load_ohm(design, ladder), nominal_ohm(design.drivers, name)
+        load, nominal = load_ohm(design, ladder), drivers_ohm(design, ladder)
         if load is None or nominal is None or abs(load / nominal - 1) <= RULE.limit(evidence):
             continue
         label = in_path[0].label if in_path else across[0].block.label

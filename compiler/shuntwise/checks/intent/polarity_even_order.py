@@ -1,7 +1,8 @@
 """Neighbours of which the polarity does not suit their filters.
 
 What it finds: two neighbours in frequency with equal filters of second order that are the same way round, or of
-fourth order that are not. Nothing is said where an `expect polarity` line states how one of the two is meant.
+fourth order that are not. An `expect polarity` line proves that the leads are as they were meant, not that they are
+right: where it is met the same is told, and where it is not that is told alone.
 
 Why it matters: second-order filters leave the two drivers half a turn of phase apart at the crossover, so with
 both the same way round they cancel there; fourth-order filters leave them in phase. How deep the dip is depends
@@ -45,7 +46,8 @@ Good:
       tweeter+ -- return
     }
 
-When to ignore it: where it was measured, as with a horn that stands back; state it by `expect polarity`.
+When to ignore it: where it was measured, as with a horn that stands back: `allow polarity-even-order on tweeter because
+"measured: the smaller dip"`.
 """
 
 from __future__ import annotations
@@ -62,18 +64,21 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     stated = evidence.stated_polarities
     for lower, upper in evidence.structure.neighbours():
         wanted = opposite_wanted(evidence.orders(lower, upper))
-        if wanted is None or wanted == (lower.turned != upper.turned) or stated & {*names(lower, upper)}:
+        if wanted is None or wanted == (lower.turned != upper.turned):
             continue
+        if evidence.missed_polarities & {*names(lower, upper)}:
+            continue  # they are not as they are meant, and another finding says so
         order, ways = ("second", "the same way") if wanted else ("fourth", "opposite ways")
         first, second = lower.driver.name, upper.driver.name
+        meant = ", as `expect polarity` has it" if stated & {*names(lower, upper)} else ""
         yield RULE.finding(
             evidence.place(upper.hot_pad),
-            f"`{first}` and `{second}` are {ways} round",
+            f"`{first}` and `{second}` are {ways} round{meant}, and their filters ask for the other way",
             label=f"both filters are of {order} order",
             why=f"{order}-order filters leave them {'half a turn apart' if wanted else 'in phase'} at the crossover, "
             "so they cancel there, unless their distance makes up for it",
-            help=f"turn one of them, or measure, and state it: `expect polarity of {second} "
-            f"{'reversed' if upper.turned else 'normal'}`",
+            help="turn one of them; or measure, and accept it: "
+            f'`allow {RULE.name} on {second} because "measured: the smaller dip"`',
             places=(Label(evidence.place(lower.hot_pad), f"the pad of `{first}` that faces the amplifier"),),
             subjects=names(upper, lower),
         )

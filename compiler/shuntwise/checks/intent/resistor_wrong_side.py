@@ -68,7 +68,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                     yield _finding(evidence, step.block.one("R"), ladder.driver.name, True)
         for place in series_resistors(ladder):
             trapped = any(place.label in trap for trap in traps_in_path(ladder))
-            if place.label in seen or place.shunt_behind or (ladder.role == "woofer" and trapped):
+            if place.label in seen or place.shunt_behind or trapped:
                 continue
             if ladder.role == "woofer" or any(shunt.block.letter == "L" for shunt in place.later_shunts):
                 seen.add(place.label)

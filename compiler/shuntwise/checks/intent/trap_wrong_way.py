@@ -1,7 +1,8 @@
 """A trap the wrong way round.
 
-What it finds: a group of coil and capacitor side by side across a woofer, and coil, capacitor and resistor in a
-row in the path to it, with nothing between them.
+What it finds: a group of coil and capacitor side by side across a woofer, or across any driver in a row with a
+resistor; and coil, capacitor and resistor in a row in the path to a woofer, with nothing between them, or in that to a
+tweeter beside the capacitor of its filter.
 
 Why it matters: coil and capacitor side by side belong in the path, where they block one frequency; in a row they
 belong across the driver, where they short it out. Exchanged, they let through nothing but that frequency.
@@ -57,7 +58,7 @@ from shuntwise.structure.traps import traps_across, traps_in_path
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()
-    for ladder in evidence.structure.of_role("woofer"):
+    for ladder in evidence.structure.of_role("woofer", "mid", "tweeter"):
         for labels in traps_across(evidence.circuit, ladder):
             if labels[0] not in seen:
                 seen.add(labels[0])

@@ -1,7 +1,8 @@
 """A Zobel that is not at its driver.
 
 What it finds: a resistor and capacitor in a row across the input while a driver sits behind a coil, such a row that
-has a coil of its leg between itself and the driver, and one that bridges a coil in the path to a woofer.
+has a coil of its leg between itself and the driver, one that bridges a coil in the path to a woofer, and one across a
+driver whose voice coil it does not fit while it fits another's that has no fitting row of its own.
 
 Why it matters: the row evens out the voice coil for the filter. On the wrong side of the coil the filter does not
 see it, and it only takes power.
@@ -51,8 +52,8 @@ from collections.abc import Iterator
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
 from shuntwise.structure.blocks import Block
-from shuntwise.structure.filters import is_row
 from shuntwise.structure.ladders import Ladder
+from shuntwise.structure.zobels import is_row, rows
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -68,11 +69,16 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             if shunt.block.label not in seen:
                 seen.add(shunt.block.label)
                 yield _finding(evidence, ladder, shunt.block, coils[0], "are on the amplifier's side of")
+        for shunt in rows(ladder):
+            other = evidence.strayed_zobel(ladder, shunt)
+            if other is not None and shunt.block.label not in seen:
+                seen.add(shunt.block.label)
+                yield _strayed(evidence, ladder, shunt.block, other)
         for step in ladder.steps if ladder.role == "woofer" else ():
-            rows = [row for row in step.block.flat("group") if is_row(row)]
-            if rows and "L" in step.block.letters and rows[0].label not in seen:
-                seen.add(rows[0].label)
-                yield _finding(evidence, ladder, rows[0], step.block.one("L"), "bridge")
+            bridging = [row for row in step.block.flat("group") if is_row(row)]
+            if bridging and "L" in step.block.letters and bridging[0].label not in seen:
+                seen.add(bridging[0].label)
+                yield _finding(evidence, ladder, bridging[0], step.block.one("L"), "bridge")
 
 
 def _finding(evidence: Evidence, ladder: Ladder, row: Block, coil: str, how: str) -> Diagnostic:
@@ -85,6 +91,20 @@ def _finding(evidence: Evidence, ladder: Ladder, row: Block, coil: str, how: str
         help=f"put them straight across `{ladder.driver.name}`",
         places=(Label(evidence.place(coil), "this coil"),),
         subjects=(*row.labels, ladder.driver.name),
+    )
+
+
+def _strayed(evidence: Evidence, ladder: Ladder, row: Block, other: Ladder) -> Diagnostic:
+    shown = " and ".join(f"`{label}`" for label in row.labels)
+    here, there = ladder.driver.name, other.driver.name
+    return RULE.finding(
+        evidence.place(row.label),
+        f"{shown} lie across `{here}`, and their values fit `{there}`",
+        label="across the wrong driver",
+        why=f"the row evens out the voice coil of `{there}` only across `{there}` itself",
+        help=f"put them across `{there}`, or fit values for the voice coil of `{here}`",
+        places=(Label(evidence.place(other.hot_pad), "the driver that they fit"),),
+        subjects=(*row.labels, here, there),
     )
 
 

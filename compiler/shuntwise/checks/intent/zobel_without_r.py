@@ -50,27 +50,41 @@ from collections.abc import Iterator
 
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
-from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
 from shuntwise.structure.filters import ZOBEL_SIZE
-
-LIVELY = 1.4
-"""The Q from which a second-order low-pass is taken for a mistake: it then peaks by 3.5 dB and more."""
+from shuntwise.structure.ladders import Ladder
+from shuntwise.structure.zobels import rows
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()
     for ladder in evidence.structure.of_role("woofer", "mid"):
+        if ladder.driver.name in evidence.zobels_side_by_side:
+            continue
         for shunt in ladder.across("C"):
             if shunt.block.label not in seen and evidence.makes_zobel(ladder, shunt):
                 seen.add(shunt.block.label)
-                yield RULE.finding(
-                    evidence.place(shunt.block.label),
-                    f"`{shunt.block.label}` has the size of a Zobel's capacitor, but no resistor in its row",
-                    label=f"straight across `{ladder.driver.name}`",
-                    why="without the resistor it belongs to the filter, and lifts the level near the crossover",
-                    help="put a resistor of about the voice coil's resistance in a row with it",
-                    subjects=(shunt.block.label, ladder.driver.name),
-                )
+                yield _finding(evidence, ladder, shunt.block.label)
+
+
+def _finding(evidence: Evidence, ladder: Ladder, capacitor: str) -> Diagnostic:
+    beside = [shunt.block for shunt in rows(ladder)]
+    if beside:
+        shown = " and ".join(f"`{label}`" for label in beside[0].labels)
+        headline = f"`{capacitor}` lies beside the Zobel of {shown}, and has the size of a Zobel's capacitor itself"
+        help = "take it out, or fit the value of the filter's capacitor"
+    else:
+        headline = f"`{capacitor}` has the size of a Zobel's capacitor, but no resistor in its row"
+        help = "put a resistor of about the voice coil's resistance in a row with it"
+    return RULE.finding(
+        evidence.place(capacitor),
+        headline,
+        label=f"straight across `{ladder.driver.name}`",
+        why="without the resistor it belongs to the filter, and lifts the level near the crossover",
+        help=help,
+        places=[Label(evidence.place(row.label), "the Zobel") for row in beside],
+        subjects=(capacitor, ladder.driver.name, *(label for row in beside for label in row.labels)),
+    )
 
 
 RULE = Rule("zobel-without-r", Severity.WARNING, "structure", check, Bound(ZOBEL_SIZE, units.PLAIN))

@@ -1,7 +1,8 @@
 """A load that is both low and reactive.
 
 What it finds: an input whose impedance is within a quarter above the amplifier's least load at a frequency where its
-phase is beyond 45 degrees. `limit hard-angle 1.5` looks up to one and a half times the least load.
+phase is beyond 45 degrees. `limit hard-angle 1.5` looks up to one and a half times the least load. An input whose load
+is too low anyhow is left to `load-too-low`: what mends that moves the angle as well.
 
 Why it matters: voltage and current do not peak together then. The output transistors carry the current while much
 voltage is across them, and get hotter than with a resistor of the same ohms.
@@ -55,6 +56,7 @@ When to ignore it: with an amplifier that has plenty in reserve.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from math import inf
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import hertz, ohms
@@ -72,9 +74,10 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         yield RULE.not_checked("the `least` load that the amplifier may drive")
         return
     for feed in evidence.design.feeds:
-        least, angle_deg = evidence.stress.least_load_at_angle(feed.name, HARD_DEG)
-        if not allowed.value <= least.ohm < RULE.limit(evidence) * allowed.value:
-            continue  # below the least load another finding says so
+        dips = evidence.stress.dips(feed.name, RULE.limit(evidence) * allowed.value, allowed.value)
+        least, angle_deg = evidence.stress.least_load_at_angle(feed.name, HARD_DEG, dips)
+        if least.ohm == inf:
+            continue
         yield RULE.finding(
             allowed.span,
             f"at {hertz(least.freq_hz)} the load at `{feed.name}` is {ohms(least.ohm)} at an angle of "

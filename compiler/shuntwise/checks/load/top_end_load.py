@@ -1,19 +1,20 @@
 """A load that falls away above the audible band.
 
-What it finds: an input whose impedance is high enough for the amplifier up to 20 kHz, and falls below its least load
-between there and 100 kHz. `limit top-end-load 60 kHz` sets another end.
+What it finds: an input whose impedance is high enough for the amplifier up to 20 kHz, and between there and 100 kHz
+lies below its least load while more capacitive than resistive (a phase beyond -45 degrees). `limit top-end-load 60 kHz`
+sets another end.
 
 Why it matters: a capacitor with nothing in series upsets some amplifiers, switching ones above all: they oscillate
-where nobody can hear it, and get hot.
+where nobody can hear it, and get hot. A resistor that bounds the load does them no harm: no programme plays up there.
 
 Bad:
-    amplifier 60 W into 8 ohm { least 6 ohm }
+    amplifier 60 W into 8 ohm { least 4 ohm }
                                       ^^^^^
     driver woofer 8 ohm { re 6.1 ohm, le 0.35 mH, fs 72 Hz, qms 3.8, qes 0.62, 80 W }
     driver tweeter 8 ohm { re 6.3 ohm, le 0.05 mH, fs 700 Hz, qms 2.4, qes 1.5, 40 W }
     coil L1 0.47 mH { dcr 0.22 ohm, 5 %, air core }
     capacitor C1 5.6 uF { 5 %, 250 V, film }
-    resistor R1 5.1 ohm { 5 %, 10 W, wirewound }
+    resistor R1 1 ohm { 5 %, 10 W, wirewound }
     capacitor C2 1 uF { 5 %, 250 V, film }
     leg woofer {
       input+ -- L1 -- woofer+
@@ -55,6 +56,9 @@ from shuntwise.checks.rated import hertz, ohms
 from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
 from shuntwise.units import HERTZ
 
+CAPACITIVE_DEG = 45.0
+"""From this phase on the capacitor is more of the load than what bounds it: common practice, no source."""
+
 
 def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     amplifier = evidence.amplifier
@@ -64,11 +68,12 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         yield RULE.not_checked("the `least` load that the amplifier may drive")
         return
     for feed in evidence.design.feeds:
-        least = evidence.stress.least_load_above(feed.name, RULE.limit(evidence))
+        least, angle_deg = evidence.stress.least_capacitive_load_above(feed.name, RULE.limit(evidence), CAPACITIVE_DEG)
         if least.ohm < allowed.value <= evidence.stress.least_load(feed.name).ohm:
             yield RULE.finding(
                 allowed.span,
-                f"above 20 kHz the load at `{feed.name}` falls, to {ohms(least.ohm)} at {hertz(least.freq_hz)}",
+                f"above 20 kHz the load at `{feed.name}` falls, to {ohms(least.ohm)} at {hertz(least.freq_hz)}, "
+                f"at an angle of {angle_deg:.0f} degrees",
                 label="the amplifier may drive no less than this",
                 why="a capacitive load can make an amplifier oscillate where nobody hears it",
                 help="a resistor in series with the capacitor that takes the current there",

@@ -1,7 +1,8 @@
 """Capacitors side by side with unequal voltage ratings.
 
 What it finds: capacitors of one construction between the same two nodes whose voltage ratings differ. A film part
-beside an electrolytic is another matter and is left alone.
+beside an electrolytic is another matter and is left alone. Where an amplifier is stated the voltage there is known, and
+`cap-volts-low` and `cap-volts-unplugged` say of each capacitor whether its own rating is enough.
 
 Why it matters: they share one voltage, so the group stands what its weakest member stands. The better rating is
 money for nothing, or the weaker one is a slip.
@@ -37,7 +38,8 @@ Good:
       tweeter- -- return
     }
 
-When to ignore it: where the lower rating is enough, and the parts come from the drawer.
+When to ignore it: where the lower rating is enough, and the parts come from the drawer; better still, state the
+amplifier.
 """
 
 from __future__ import annotations
@@ -52,6 +54,8 @@ from shuntwise.model.design import Part
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    if evidence.amplifier is not None:
+        return  # each is judged by the voltage that it bears
     banks: dict[tuple[frozenset[str], str | None], list[Part]] = defaultdict(list)
     for edge in evidence.circuit.edges.values():
         part = evidence.design.parts.get(edge.owner)
@@ -68,7 +72,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             label="the lowest rating of the group",
             places=(Label(rated_at(evidence, best, "voltage"), "side by side with this"),),
             why="parts in parallel share one voltage",
-            help="give all of them the same rating",
+            help="give all of them the same rating, or state the `amplifier`, and each is judged by what it bears",
             subjects=named(evidence, *(part.label for part in bank)),
         )
 

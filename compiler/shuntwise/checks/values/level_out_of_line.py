@@ -1,11 +1,12 @@
-"""A driver that is far quieter than its neighbours.
+"""A driver that is far quieter or louder than its neighbours.
 
-What it finds: by solving, a driver whose level at its pads, in its own band, lies under that of the loudest driver by
-more than the bound (in dB). Where both state their sensitivity it is counted in, and half the bound holds. A
-driver behind a lamp that is shown hot is left alone.
+What it finds: by solving, two drivers of one amplifier of which the levels at their pads, each in its own band, lie
+apart by more than the bound (in dB). Where both state their sensitivity it is counted in, and half the bound holds.
+If most of the gap comes from the legs it is told of the quieter driver, else of the louder one, which nothing brings
+down. A driver behind a lamp that is shown hot is left alone.
 
 Why it matters: no usual pad takes away that much. Mostly a resistor is ten times too large or too small, or a part
-shorts the driver.
+shorts the driver. And no crossover makes a driver louder: the more sensitive one is brought down by a pad.
 
 Bad:
     driver woofer 8 ohm { re 6 ohm, le 0.4 mH }
@@ -48,12 +49,15 @@ When to ignore it: for a horn driver that is that much louder than the woofer; b
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import permutations
 
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
-from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
 from shuntwise.figures.figure import sensitivity_difference
 from shuntwise.structure.attenuators import glows
+from shuntwise.structure.ladders import Ladder
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -64,25 +68,64 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         for ladder in evidence.structure.of_role("woofer", "mid", "tweeter")
         if not glows(evidence.design, ladder)
     ]
-    levels = {ladder.driver.name: evidence.figures.band(ladder.driver.name).reference_db for ladder in ladders}
-    for ladder in ladders:
-        name = ladder.driver.name
-        gaps = []
-        for other in ladders:
-            louder = sensitivity_difference(other.driver, ladder.driver)
-            bound = RULE.limit(evidence) if louder is None else RULE.limit(evidence) / 2
-            if other.role != ladder.role:
-                gaps.append((levels[other.driver.name] + (louder or 0.0) - levels[name] - bound, other, bound))
-        over, other, bound = max(gaps, key=lambda gap: gap[0], default=(0.0, ladder, 0.0))
-        if over > 0:
-            yield RULE.finding(
-                evidence.place(ladder.hot_pad),
-                f"`{name}` is {over + bound:.2g} dB quieter than `{other.driver.name}`",
-                label=f"gets {levels[name]:.2g} dB in its own band",
-                why="no usual pad takes away that much",
-                help="look at the resistors of its leg, and at what lies across it",
-                subjects=(name,),
-            )
+    worst: dict[str, _Gap] = {}
+    for quiet, loud in permutations(ladders, 2):
+        if quiet.role == loud.role or quiet.feed != loud.feed:
+            continue  # what two amplifiers give is set on them
+        gap = _gap(evidence, quiet, loud)
+        blamed = gap.blamed.driver.name
+        if gap.over_db > 0 and (blamed not in worst or gap.over_db > worst[blamed].over_db):
+            worst[blamed] = gap
+    for gap in worst.values():
+        yield _finding(evidence, gap)
+
+
+@dataclass(frozen=True)
+class _Gap:
+    """By how much one driver is quieter than another (dB), how much of it is the legs', and how far over the bound."""
+
+    quiet: Ladder
+    loud: Ladder
+    db: float
+    legs_db: float
+    over_db: float
+
+    @property
+    def by_legs(self) -> bool:
+        return self.legs_db >= self.db / 2
+
+    @property
+    def blamed(self) -> Ladder:
+        return self.quiet if self.by_legs else self.loud
+
+
+def _gap(evidence: Evidence, quiet: Ladder, loud: Ladder) -> _Gap:
+    figures, bound = evidence.figures, RULE.limit(evidence)
+    legs_db = figures.band(loud.driver.name).reference_db - figures.band(quiet.driver.name).reference_db
+    louder_db = sensitivity_difference(loud.driver, quiet.driver)
+    if louder_db is None:
+        return _Gap(quiet, loud, legs_db, legs_db, legs_db - bound)
+    return _Gap(quiet, loud, legs_db + louder_db, legs_db, legs_db + louder_db - bound / 2)
+
+
+def _finding(evidence: Evidence, gap: _Gap) -> Diagnostic:
+    blamed, other = (gap.quiet, gap.loud) if gap.by_legs else (gap.loud, gap.quiet)
+    name, beside = blamed.driver.name, other.driver.name
+    if gap.by_legs:
+        how, why = "quieter", "no usual pad takes away that much"
+        help = "look at the resistors of its leg, and at what lies across it"
+    else:
+        how, why = "louder", f"it is so much more sensitive, and nothing in its leg brings it down to `{beside}`"
+        help = "a pad in its leg brings it down; or look whether both sensitivities are right"
+    return RULE.finding(
+        evidence.place(blamed.hot_pad),
+        f"`{name}` is {gap.db:.2g} dB {how} than `{beside}`",
+        label=f"gets {evidence.figures.band(name).reference_db:.2g} dB in its own band",
+        why=why,
+        help=help,
+        places=(Label(evidence.place(other.hot_pad), "the other one"),),
+        subjects=(name, beside),
+    )
 
 
 RULE = Rule("level-out-of-line", Severity.WARNING, "settled", check, Bound(14.0, units.DECIBEL))

@@ -102,7 +102,8 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 def _counts(evidence: Evidence, label: str) -> bool:
     part = evidence.design.parts[label]
     element = evidence.network.element.get(label)
-    return element is not None and not bleeds(evidence.circuit, part)
+    live = any(edge.key in evidence.faults.live for edge in evidence.circuit.edges_of(label))  # no link bridges it
+    return live and element is not None and not bleeds(evidence.circuit, part)
 
 
 def _row(evidence: Evidence, label: str) -> set[str]:

@@ -1,7 +1,8 @@
 """A trap that is broader than what it is for.
 
 What it finds: a coil, capacitor and resistor side by side in the path to a driver, or in a row across it, whose Q is
-below the bound.
+below the bound. A row tuned to the resonance of its driver evens out the impedance, is as broad as the driver's own
+Q, and is left alone.
 
 Why it matters: a trap takes out one peak. With so low a Q its resistor does most of the work, and takes down octaves
 beside it. Mostly one of the three values is wrong.
@@ -51,13 +52,15 @@ from collections.abc import Iterator
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
-from shuntwise.structure.traps import trap_q, traps
+from shuntwise.structure.traps import evens_resonance, trap_q, traps
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for block, name in traps(evidence.structure):
         q = trap_q(evidence.design, block)
         if "R" not in block.letters or evidence.slips.keys() & {*block.labels}:
+            continue
+        if evens_resonance(evidence.design, block, evidence.design.drivers[name]) or evidence.off_tune(block, name):
             continue
         if q is None or q >= RULE.limit(evidence):
             continue

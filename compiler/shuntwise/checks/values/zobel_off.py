@@ -1,7 +1,9 @@
 """A Zobel that does not fit its voice coil.
 
-What it finds: a resistor and capacitor in a row across a driver of known re and le, with a resistor outside 0.8 to 1.5
-Re, or a capacitor off Le / R^2 by more than the bound (a factor).
+What it finds: a resistor and capacitor in a row across a driver of known re and le, with a resistor outside 0.8 to
+1.5 Re, or a capacitor off Le / R^2 by more than the bound (a factor). It is a warning where the driver's level in its
+own band is 1.5 dB or more away from what a fitting row would give: that is more than parts of 5 % do. Below that it is
+advice.
 
 Why it matters: the row evens out the voice coil only if both values fit it. (R = Re, C = Le / Re^2:
 constant-resistance networks, O. J. Zobel, Bell Syst. Tech. J. 7(3), 1928, from memory; the window round it is common
@@ -40,12 +42,11 @@ from collections.abc import Iterator
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
-from shuntwise.model.design import Quantity
-from shuntwise.structure.filters import is_row
+from shuntwise.figures.nominal import PLAIN_DB
+from shuntwise.structure.attenuators import voice_coil
+from shuntwise.structure.blocks import Block
 from shuntwise.structure.ladders import Ladder, Shunt
-
-LEAST, MOST = 0.8, 1.5
-"""The resistor's window, in Re: common practice, no source."""
+from shuntwise.structure.zobels import FITTING, LEAST, MOST, rows, wanted_farad, with_its_like, zobel_values
 
 DAMPED = 0.4
 """A resistor below this much of Re damps a filter's capacitor and makes no Zobel, if the filter has no other."""
@@ -54,52 +55,65 @@ DAMPED = 0.4
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()
     for ladder in evidence.structure.ladders.values():
-        for shunt in ladder.shunts:
-            if not is_row(shunt.block) or shunt.block.label in seen:
-                continue
-            if any("L" in step.block.letters for step in shunt.behind) or (shunt.at_input and ladder.parts):
-                continue
-            seen.add(shunt.block.label)
-            yield from _judge(evidence, ladder, shunt)
+        for shunt in rows(ladder):
+            if shunt.block.label not in seen:
+                zobel = with_its_like(ladder, shunt)
+                seen |= {row.label for row in zobel}
+                yield from _judge(evidence, ladder, shunt, zobel)
 
 
-def _judge(evidence: Evidence, ladder: Ladder, shunt: Shunt) -> Iterator[Diagnostic]:
-    parts, q = evidence.design.parts, ladder.driver.quantities
-    resistor, capacitor = parts[shunt.block.one("R")].value, parts[shunt.block.one("C")].value
-    if "re" not in q or "le" not in q or resistor is None or capacitor is None:
+def _judge(evidence: Evidence, ladder: Ladder, shunt: Shunt, zobel: tuple[Block, ...]) -> Iterator[Diagnostic]:
+    coil, values = voice_coil(evidence.design, ladder), zobel_values(evidence.design, zobel)
+    if coil is None or values is None or any(evidence.slips.keys() & {*row.labels} for row in zobel):
         return
-    drivers = [evidence.design.drivers[name].quantities for name in ladder.twins]
-    if any("re" not in other for other in drivers) or any(step.block.is_driver for step in ladder.steps):
+    (re, le), (ohm, farad) = coil, values
+    if ohm < DAMPED * re and not ladder.across("C"):
         return
-    # Equal drivers side by side look like one of a share of the resistance and inductance.
-    count = 1 + len(drivers)
-    re, le = q["re"].value / count, q["le"].value / count
-    if (resistor.value < DAMPED * re and not ladder.across("C")) or evidence.slips.keys() & {*shunt.block.labels}:
-        return
-    bound, name = RULE.limit(evidence), ladder.driver.name
-    wanted = le / resistor.value**2
-    if not LEAST * re <= resistor.value <= MOST * re:
-        yield _finding(
-            evidence,
-            shunt.block.one("R"),
-            resistor,
-            name,
-            f"{units.write(LEAST * re, units.OHM, 2)} to {units.write(MOST * re, units.OHM, 2)}",
-        )
-    elif not 1 / bound <= capacitor.value / wanted <= bound:
-        yield _finding(evidence, shunt.block.one("C"), capacitor, name, f"about {units.write(wanted, units.FARAD, 2)}")
+    if any(step.block.is_driver and step.block.label not in ladder.together.labels for step in shunt.behind):
+        return  # it spans drivers between which other parts are joined
+    bound, wanted = RULE.limit(evidence), wanted_farad(le, ohm)
+    if not LEAST * re <= ohm <= MOST * re:
+        fitting = f"{units.write(LEAST * re, units.OHM, 2)} to {units.write(MOST * re, units.OHM, 2)}"
+        change_db = _change_db(evidence, ladder, zobel, {"R": re / ohm, "C": wanted_farad(le, re) / farad})
+        yield _finding(evidence, ladder, zobel, "R", units.write(ohm, units.OHM), fitting, change_db)
+    elif not 1 / bound <= farad / wanted <= bound:
+        fitting = f"about {units.write(wanted, units.FARAD, 2)}"
+        change_db = _change_db(evidence, ladder, zobel, {"C": wanted / farad})
+        yield _finding(evidence, ladder, zobel, "C", units.write(farad, units.FARAD), fitting, change_db)
 
 
-def _finding(evidence: Evidence, label: str, value: Quantity, driver: str, wanted: str) -> Diagnostic:
-    here = value.span.source is evidence.design.source
+def _change_db(evidence: Evidence, ladder: Ladder, zobel: tuple[Block, ...], factors: dict[str, float]) -> float:
+    """How far the level is off that with so many times the values, by the letter of their kind."""
+    element = evidence.network.element
+    values = {label: element[label].value * factors[kind] for kind, label in _ones(zobel) if kind in factors}
+    return evidence.figures.greatest_change_db(ladder.driver.name, values)
+
+
+def _ones(zobel: tuple[Block, ...]) -> list[tuple[str, str]]:
+    """Letter and label of every part of the rows."""
+    return [one for row in zobel for one in row.ones]
+
+
+def _finding(
+    evidence: Evidence, ladder: Ladder, zobel: tuple[Block, ...], kind: str, value: str, fitting: str, change_db: float
+) -> Diagnostic:
+    """`kind` is the letter of the parts that do not fit, `value` what they come to."""
+    labels = [label for letter, label in _ones(zobel) if letter == kind]
+    quantity = evidence.design.parts[labels[0]].value
+    here = quantity is not None and quantity.span.source is evidence.design.source
+    shown, drivers = " and ".join(f"`{label}`" for label in labels), ladder.together.labels
+    many = len(drivers) > 1
     return RULE.finding(
-        value.span if here else evidence.place(label),
-        f"the Zobel's `{label}` of {value.text} does not fit `{driver}`",
-        label=f"its voice coil asks for {wanted}",
-        why="the row evens out the voice coil only if both values fit it",
-        help=f"fit {wanted}",
-        subjects=(label, driver),
+        quantity.span if quantity is not None and here else evidence.place(labels[0]),
+        f"the Zobel's {shown} of {value} {'do' if len(labels) > 1 else 'does'} not fit "
+        f"{' and '.join(f'`{name}`' for name in drivers)}",
+        severity=Severity.WARNING if change_db >= PLAIN_DB else Severity.ADVICE,
+        label=f"the voice coil{'s ask' if many else ' asks'} for {fitting}",
+        why="the row evens out the voice coil only if both values fit it; "
+        f"these move the level by up to {change_db:.2g} dB",
+        help=f"fit {fitting}",
+        subjects=(*labels, *drivers),
     )
 
 
-RULE = Rule("zobel-off", Severity.ADVICE, "settled", check, Bound(2.0, units.PLAIN))
+RULE = Rule("zobel-off", Severity.ADVICE, "settled", check, Bound(FITTING, units.PLAIN))

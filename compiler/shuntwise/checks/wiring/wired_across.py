@@ -1,7 +1,8 @@
 """A wire or link that bridges a part which should work.
 
 What it finds: a bare joint, or a fitted link, between the two ends of a part, or of several in a row. If no
-wire but the part's own leads join its ends, the part is to blame: that is `does-nothing`.
+wire but the part's own leads join its ends, the part is to blame: that is `does-nothing`. A link across resistors only
+is a way to choose a level, fitted or left out, and is left alone.
 
 Why it matters: all current takes the wire, and the part might as well not be there. A bridged coil gives the
 woofer everything, a bridged capacitor gives the tweeter the bass that kills it.
