@@ -11,6 +11,7 @@ import pytest
 from rules import boxes
 from rules.boxes import SHAPED, changed, found_in
 from rules.compiling import findings_of
+from shuntwise.api import load_text
 from shuntwise.checks.registry import FAMILIES
 from shuntwise.source import Source
 
@@ -475,3 +476,42 @@ def test_drivers_side_by_side_may_have_a_zobel_each() -> None:
     off = more.replace("12 uF", "2.2 uF") + woofers(2, 8, f"{PAIR}\n{rows}", "0.56 mH", "15 uF")
     (finding,) = [f for f in findings_of(Source("box.shunt", off), SHAPED) if f.name == "zobel-off"]
     assert finding.headline == "the Zobel's `C8` and `C9` of 4.4 uF do not fit `woofer1` and `woofer2`"
+
+
+TWO_AND_A_HALF = """driver woofer1 8 ohm {{ re 5.6 ohm, le 0.4 mH, fs 48 Hz, qms 4, qes 0.42 }}
+driver woofer2 8 ohm {{ re 5.6 ohm, le 0.4 mH, fs 48 Hz, qms 4, qes 0.42 }}
+driver tweeter 8 ohm {{ re 5.4 ohm, le 0.02 mH, fs 1.1 kHz, qms 3, qes 1.6 }}
+coil L1 3.3 mH
+coil L2 {low} mH
+capacitor C2 8.2 uF
+capacitor C4 6.8 uF
+coil L3 0.39 mH
+leg woofer1 {{
+  input+ -- L1 -- woofer1+
+  woofer1- -- return
+}}
+leg woofer2 {{
+  input+ -- L2 -- woofer2+
+  woofer2+ -- C2 -- woofer2-
+  woofer2- -- return
+}}
+leg tweeter {{
+  input+ -- C4 -- tweeter+
+  tweeter+ -- L3 -- tweeter-
+  tweeter- -- return
+}}
+"""
+
+
+def test_of_two_woofers_the_one_that_goes_up_meets_the_tweeter() -> None:
+    """3.3 mH before 8 ohm is a corner of 390 Hz: the lower woofer's, and no slip; the other one meets the tweeter."""
+    found = {f.name for f in load_text(TWO_AND_A_HALF.format(low=0.75)).findings}
+    assert not found & {"decimal-slip", "corner-gap", "corner-overlap"}
+    slipped = [f.subjects for f in load_text(TWO_AND_A_HALF.format(low=7.5)).findings if f.name == "decimal-slip"]
+    assert slipped == [("L2",)]
+
+
+def test_a_value_with_which_all_that_is_asked_for_comes_out_is_meant() -> None:
+    """7.5 mH looks like a slip of 0.75 mH, with which the 16 dB less that are asked for would not come out."""
+    text = TWO_AND_A_HALF.format(low=7.5) + "expect level of woofer2 below -12 dB at 800 Hz\n"
+    assert "decimal-slip" not in {f.name for f in load_text(text).findings}

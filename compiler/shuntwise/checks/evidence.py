@@ -95,7 +95,12 @@ class Evidence:
         """The parts of which the value looks off by a power of ten: what comes of them is no second finding."""
         from shuntwise.structure.slips import FAR_OFF, slips
 
-        return slips(self.circuit, self.structure, self.limit("decimal-slip", FAR_OFF))
+        found = slips(self.circuit, self.structure, self.limit("decimal-slip", FAR_OFF))
+        if not found or not isinstance(self.lowered, Network) or not self.demands.figures or not self.asked_met:
+            return found
+        # What is asked for comes out, and would not with the usual value: then this one is meant.
+        as_well = {owner for suspect in self.suspected_values for owner in suspect.change.owners}
+        return {label: slip for label, slip in found.items() if label in as_well}
 
     def makes_zobel(self, ladder: Ladder, shunt: Shunt) -> bool:
         """Is a capacitor across a driver one that a Zobel lacks its resistor for?"""
@@ -107,11 +112,18 @@ class Evidence:
         return is_zobel_capacitor(self.design, ladder, shunt, self.slips, size)
 
     @cached_property
+    def neighbours(self) -> tuple[tuple[Ladder, Ladder], ...]:
+        """Pairs of drivers that follow one another from low to high."""
+        from shuntwise.structure.crossovers import neighbours
+
+        return neighbours(self.design, self.structure)
+
+    @cached_property
     def misgrouped(self) -> tuple[Misgrouped, ...]:
         """Drivers that are joined otherwise than their filter fits."""
         from shuntwise.structure.crossovers import misgrouped
 
-        found = [misgrouped(self.design, lower, upper) for lower, upper in self.structure.neighbours()]
+        found = [misgrouped(self.design, lower, upper) for lower, upper in self.neighbours]
         return tuple(group for group in found if group is not None)
 
     def strayed_zobel(self, ladder: Ladder, shunt: Shunt) -> Ladder | None:

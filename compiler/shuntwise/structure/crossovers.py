@@ -13,12 +13,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from math import exp, log, pi
+from itertools import pairwise
+from math import exp, inf, log, pi
 
 from shuntwise.model.design import Design
+from shuntwise.model.kinds import ROLES
 from shuntwise.structure.attenuators import drivers_ohm, nominal_ohm, value_of
 from shuntwise.structure.blocks import Block
-from shuntwise.structure.ladders import Ladder
+from shuntwise.structure.ladders import Ladder, Structure
 
 BUTTERWORTH: dict[int, tuple[float, ...]] = {
     1: (1.0,),
@@ -62,6 +64,9 @@ def estimates(design: Design, ladder: Ladder, high_pass: bool, load: float | Non
     if order not in BUTTERWORTH or load is None:
         return ()
     load *= ladder.transformed
+    if ladder.transformed != 1:  # a resistor across the tapped coil is there to bring the load down again
+        across = [value_of(design, shunt.block) for shunt in ladder.across("R")]
+        load = 1 / (1 / load + sum(1 / ohm for ohm in across if ohm))
     found = []
     for block, g in zip(_parts(ladder, high_pass), BUTTERWORTH[order], strict=False):
         if block.letter == "T":
@@ -93,6 +98,22 @@ def corner_hz(design: Design, ladder: Ladder, high_pass: bool) -> float | None:
     """The geometric mean of the estimates of one filter; None where there are none."""
     found = estimates(design, ladder, high_pass)
     return exp(sum(log(estimate.freq_hz) for estimate in found) / len(found)) if found else None
+
+
+def neighbours(design: Design, structure: Structure) -> tuple[tuple[Ladder, Ladder], ...]:
+    """Pairs of drivers that follow one another from low to high, one of each role.
+
+    Where drivers of one role have filters of their own (two and a half ways), the one that meets its neighbour is that
+    of the highest low-pass, or of the lowest high-pass.
+    """
+    ranked = [ladders for role in ROLES if (ladders := structure.of_role(role))]
+    return tuple(
+        (
+            max(lower, key=lambda ladder: corner_hz(design, ladder, False) or 0.0),
+            min(upper, key=lambda ladder: corner_hz(design, ladder, True) or inf),
+        )
+        for lower, upper in pairwise(ranked)
+    )
 
 
 def misgrouped(design: Design, lower: Ladder, upper: Ladder) -> Misgrouped | None:

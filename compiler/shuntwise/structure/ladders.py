@@ -10,13 +10,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
-from itertools import pairwise
 from typing import TypeVar
 
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.topology import links, reached, shortest_path
 from shuntwise.model.design import Driver
-from shuntwise.model.kinds import ROLES
 from shuntwise.structure.blocks import Block, draw_together, like_beside, like_together, singles
 from shuntwise.structure.reach import SAME, dc_path, potentials, way_round
 
@@ -169,11 +167,6 @@ class Structure:
         woofers = {n for n, ladder in self.ladders.items() if ladder.role == "woofer" and ladder.only_high_pass}
         tweeters = {n for n, ladder in self.ladders.items() if ladder.role == "tweeter" and ladder.only_low_pass}
         return frozenset(woofers | tweeters) if woofers and tweeters else frozenset()
-
-    def neighbours(self) -> Iterator[tuple[Ladder, Ladder]]:
-        """Pairs of drivers that follow one another from low to high, one of each role."""
-        ranked = [ladders[0] for role in ROLES if (ladders := self.of_role(role))]
-        return pairwise(ranked)
 
     def polarity(self, drivers: Sequence[str]) -> str:
         """How a driver is joined, `normal` or `reversed`, or how two are to one another, `same` or `opposite`."""

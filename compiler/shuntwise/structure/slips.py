@@ -12,7 +12,7 @@ from math import log10
 from shuntwise import units
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Design, Driver, Part
-from shuntwise.structure.crossovers import Estimate, estimates, middle_hz, misgrouped
+from shuntwise.structure.crossovers import Estimate, estimates, middle_hz, misgrouped, neighbours
 from shuntwise.structure.ladders import Structure
 
 FAR_OFF = 4.5
@@ -102,7 +102,7 @@ def _capacitors_beside(circuit: Circuit, part: Part) -> Iterator[Part]:
 
 def _fits(design: Design, structure: Structure, label: str) -> bool:
     """Does an unusual value speak of the corner that the rest of its filter has, nearer than a power of ten?"""
-    for lower, upper in structure.neighbours():
+    for lower, upper in neighbours(design, structure):
         found = (*estimates(design, lower, False), *estimates(design, upper, True))
         own = [estimate.freq_hz for estimate in found if estimate.label == label]
         rest = [estimate for estimate in found if estimate.label != label]
@@ -126,7 +126,9 @@ def _outside(circuit: Circuit, structure: Structure) -> Iterator[tuple[str, floa
         window = WINDOWS.get("series capacitor" if part.label in in_path else part.kind)
         if window is None or _leaks(part) or bleeds(circuit, part) or _bypasses(circuit, part):
             continue
-        low, high = (bound / in_path.get(part.label, 1.0) for bound in window)
+        # What lies across a tapped coil may bring the load back to the driver's own: both windows are usual.
+        times = in_path.get(part.label, 1.0)
+        low, high = window[0] / max(times, 1.0), window[1] / min(times, 1.0)
         factor = 1.0
         while part.value.value * factor < low and factor < 1e12:
             factor *= 10
@@ -144,7 +146,7 @@ def _far_off(
     design: Design, structure: Structure, far_off: float, told: Collection[str]
 ) -> Iterator[tuple[Estimate, float]]:
     """Estimates far from those of their crossover, each with the middle of them (Hz)."""
-    for lower, upper in structure.neighbours():
+    for lower, upper in neighbours(design, structure):
         if lower.labels & upper.labels:
             continue  # a part of both legs belongs to no one crossover
         if misgrouped(design, lower, upper):

@@ -47,7 +47,7 @@ from shuntwise.structure.ladders import Ladder
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    for lower, upper in evidence.structure.neighbours():
+    for lower, upper in evidence.neighbours:
         if lower.low_pass_order == 0 and not _shapes(lower, "L"):
             yield _finding(evidence, lower, upper, "ends", "a coil into its path")
         if upper.role == "mid" and upper.high_pass_order == 0 and not _shapes(upper, "C"):

@@ -62,7 +62,7 @@ from shuntwise.structure.ladders import names
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     stated = evidence.stated_polarities
-    for lower, upper in evidence.structure.neighbours():
+    for lower, upper in evidence.neighbours:
         wanted = opposite_wanted(evidence.orders(lower, upper))
         if wanted is None or wanted == (lower.turned != upper.turned):
             continue

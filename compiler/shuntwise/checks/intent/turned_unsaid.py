@@ -51,7 +51,7 @@ from shuntwise.structure.ladders import names
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     stated = evidence.stated_polarities
-    for lower, upper in evidence.structure.neighbours():
+    for lower, upper in evidence.neighbours:
         if lower.turned == upper.turned or opposite_wanted(evidence.orders(lower, upper)) is not None:
             continue
         if stated & {*names(lower, upper)} or not all(evidence.orders(lower, upper)):

@@ -61,7 +61,7 @@ HALF_DB = 6.0
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     if evidence.slips:
         return
-    for lower, upper in evidence.structure.neighbours():
+    for lower, upper in evidence.neighbours:
         if any(glows(evidence.design, ladder) or evidence.inside_out(ladder) for ladder in (lower, upper)):
             continue
         _, ends, _ = evidence.figures.edges(lower.driver.name, HALF_DB)

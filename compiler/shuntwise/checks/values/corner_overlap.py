@@ -62,7 +62,7 @@ from shuntwise.structure.crossovers import corner_hz
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     if evidence.slips:
         return
-    for lower, upper in evidence.structure.neighbours():
+    for lower, upper in evidence.neighbours:
         if glows(evidence.design, lower) or glows(evidence.design, upper) or lower.labels & upper.labels:
             continue
         ends, begins = corner_hz(evidence.design, lower, False), corner_hz(evidence.design, upper, True)
