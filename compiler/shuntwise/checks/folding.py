@@ -32,9 +32,9 @@ def with_cause(rules: Iterable[Rule], causes: Collection[str], evidence: Evidenc
     `causes` are the names of the findings on the circuit and its parts that are made without solving.
 
     Values come first; only if none of them puts all right, and figures are asked for that tell one wiring from another,
-    other wirings are tried. Where there is an error in the
-    circuit, or all that the design asks for comes out, a slip must be in a part that one of these names, and put right
-    all of them that name it.
+    other wirings are tried. Where there is an error in the circuit, or all that the design asks for comes out, a slip
+    must be in a part that one of these names, and put right all of them that name it; where nothing is asked for, it
+    must put right all of them and leave nothing new, not even advice.
     """
     rules = tuple(rules)
     weighty = _weighty(checked.findings)
@@ -46,9 +46,14 @@ def with_cause(rules: Iterable[Rule], causes: Collection[str], evidence: Evidenc
         return checked
     search = _Search(rules, evidence, causes, wrong, sure)
     tried = search.tried(evidence.suspected_values)
-    if evidence.demands.figures and not any(search.clears(one) for one in tried):
+    tells = bool(evidence.demands.figures) or not evidence.asked_met
+    if tells and not any(search.clears(one) for one in tried):
         tried += search.tried(evidence.suspected_wirings)
-    tried = [one for one in tried if not sure or search.right(one)]
+    if not tells:
+        known = set(map(_key, checked.findings))
+        tried = [one for one in tried if search.clears(one) and known.issuperset(map(_key, one.after.findings))]
+    elif sure:
+        tried = [one for one in tried if search.right(one)]
     if not tried:
         return checked
     best, *others = sorted(tried, key=lambda one: one.score)

@@ -195,7 +195,7 @@ TAPPED_COIL = PartKind(
 )
 CAPACITOR = PartKind(
     "capacitor",
-    _attribute("capacitance", u.FARAD, 1e-10, 3e-3, "capacitance"),
+    _attribute("capacitance", u.FARAD, 1e-10, 0.1, "capacitance"),
     bare=(TOLERANCE, VOLTAGE, CURRENT),
     keyed=(
         _attribute("esr", u.OHM, 1e-5, 100, "series resistance", "{} series resistance"),

@@ -95,8 +95,10 @@ def _parts(ladder: Ladder, high_pass: bool) -> Iterator[Block]:
 
 
 def corner_hz(design: Design, ladder: Ladder, high_pass: bool) -> float | None:
-    """The geometric mean of the estimates of one filter; None where there are none."""
+    """The geometric mean of the estimates of one filter; None where there are none, or a tapped coil has none."""
     found = estimates(design, ladder, high_pass)
+    if any(block.letter == "T" for block in _parts(ladder, high_pass)):
+        return None
     return exp(sum(log(estimate.freq_hz) for estimate in found) / len(found)) if found else None
 
 

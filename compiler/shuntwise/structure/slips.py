@@ -42,6 +42,9 @@ LOWEST_CORNER_HZ = 40.0
 BYPASS = 10.0
 """How many times a capacitor's value one beside it has at the least, which it bypasses (common practice, no source)."""
 
+_PREFIX = 1e-3
+"""What `mF` is off where `uF` was meant: MFD on old parts is the latter."""
+
 BLEEDER_OHM = 1e3
 """From here on a resistor side by side with a capacitor is there to discharge it, not to shape anything."""
 
@@ -129,7 +132,7 @@ def _outside(circuit: Circuit, structure: Structure) -> Iterator[tuple[str, floa
         # What lies across a tapped coil may bring the load back to the driver's own: both windows are usual.
         times = in_path.get(part.label, 1.0)
         low, high = window[0] / max(times, 1.0), window[1] / min(times, 1.0)
-        factor = 1.0
+        factor = _PREFIX if "mF" in part.value.text and low <= part.value.value * _PREFIX <= high else 1.0
         while part.value.value * factor < low and factor < 1e12:
             factor *= 10
         while part.value.value * factor > high and factor > 1e-12:
