@@ -6,6 +6,7 @@ from dataclasses import replace
 
 import pytest
 
+from shuntwise.api import load_text
 from shuntwise.diagnostics.diagnostic import (
     Confidence,
     Diagnostic,
@@ -282,3 +283,32 @@ def test_what_could_not_run_is_one_line_if_its_names_are_not_asked_for() -> None
         [], entries, unrun=False
     )
     assert "not checked: the `wire`  [a]\n" in render_text([], entries)
+
+
+HOBBY = """amplifier 50 W into 8 ohm
+driver woofer 8 ohm
+driver tweeter 8 ohm
+coil L1 0.5 mH
+capacitor C1 10 uF
+capacitor C2 4.7 uF
+coil L2 0.3 mH
+resistor R1 3.3 ohm
+leg woofer {
+  input+ -- L1 -- woofer+
+  woofer+ -- C1 -- woofer-
+  woofer- -- return
+}
+leg tweeter {
+  input+ -- C2 -- hp -- R1 -- tweeter-
+  hp -- L2 -- return
+  tweeter+ -- return
+}
+"""
+
+
+def test_a_note_of_nominal_drivers_fits_a_screen() -> None:
+    """No resistances, no ratings, no tolerances: what is wrong, what is missing and what that leaves open."""
+    made = load_text(HOBBY)
+    shown = render_text(made.findings, made.not_checked, unrun=False)
+    assert len(shown.splitlines()) <= 45
+    assert shown.count("[rating-missing") + shown.count("not checked:") == 2

@@ -94,6 +94,7 @@ def _bare(evidence: Evidence, driver: str, bare: Bare) -> Diagnostic:
         why=f"no resistance of {coils} is stated, so neither the current nor the voltages there have a bound",
         help=f"state the `dcr` of {coils}, so that they can be worked out; forbid it on the label",
         subjects=(driver, bare.feed, *bare.coils),
+        missing=("what damps its filter while it is unplugged",),
     )
 
 
