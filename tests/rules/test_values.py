@@ -85,9 +85,9 @@ leg woofer {
 }
 leg tweeter {
   input+ -- C2 -- T1.end
-  T1.tap -- tweeter+
+  T1.tap -- tweeter-
   T1.start -- return
-  tweeter- -- return
+  tweeter+ -- return
 }
 """
 SUBWOOFER = """

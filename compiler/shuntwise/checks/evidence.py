@@ -185,7 +185,18 @@ class Evidence:
         from shuntwise.suspects.search import explain
         from shuntwise.suspects.valuations import value_changes
 
-        return explain(self.circuit, self.network, self.demands, value_changes(self.circuit, self.restated))
+        return explain(self.circuit, self.network, self.demands, value_changes(self.circuit))
+
+    @cached_property
+    def suspected_names(self) -> tuple[Suspect, ...]:
+        """As `suspected_values`, of values that have names."""
+        from shuntwise.suspects.search import explain
+        from shuntwise.suspects.valuations import named_value_changes
+
+        if self.restated is None:
+            return ()
+        changes = named_value_changes(self.design, self.restated)
+        return explain(self.circuit, self.network, self.demands, changes)
 
     @cached_property
     def suspected_wirings(self) -> tuple[Suspect, ...]:

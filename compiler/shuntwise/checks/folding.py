@@ -31,22 +31,32 @@ def with_cause(rules: Iterable[Rule], causes: Collection[str], evidence: Evidenc
 
     `causes` are the names of the findings on the circuit and its parts that are made without solving.
 
-    Values come first; only if none of them puts all right, and figures are asked for that tell one wiring from another,
-    other wirings are tried. Where there is an error in the circuit, or all that the design asks for comes out, a slip
-    must be in a part that one of these names, and put right all of them that name it; where nothing is asked for, it
-    must put right all of them and leave nothing new, not even advice.
+    Values come first, then those that have names; only if none of them puts all right, and figures are asked for that
+    tell one wiring from another, other wirings are tried. Where there is an error in the circuit, or all that is
+    asked for comes out, a slip must be in a part that one of these names, and put right all of them that name it; where
+    nothing is asked for, it must put right all of them and leave nothing new, not even advice. One that puts none right
+    explains nothing.
     """
     rules = tuple(rules)
     weighty = _weighty(checked.findings)
+    design = evidence.design
+    refused = any(p.refused for p in design.parts.values()) or any(d.refused for d in design.drivers.values())
     if CAUSE not in rules or not weighty or not isinstance(evidence.lowered, Network) or not evidence.wiring_read:
         return checked
+    if refused:
+        return checked  # what could not be read may be what is wrong
     wrong = [finding for finding in weighty if finding.name in causes]
     sure = evidence.asked_met or any(finding.severity is Severity.ERROR for finding in wrong)
     if sure and (len(weighty) < 2 or not wrong):
         return checked
     search = _Search(rules, evidence, causes, wrong, sure)
-    tried = search.tried(evidence.suspected_values)
     tells = bool(evidence.demands.figures) or not evidence.asked_met
+    of_wiring = {rule.name for rule in rules if rule.needs in ("circuit", "faultless")}
+    tried: list[_Tried] = []
+    if of_wiring.isdisjoint(finding.name for finding in wrong):  # no value puts a wire right
+        tried += search.tried(evidence.suspected_values)
+        if not any(search.clears(one) for one in tried):
+            tried += search.tried(evidence.suspected_names)
     if tells and not any(search.clears(one) for one in tried):
         tried += search.tried(evidence.suspected_wirings)
     if not tells:
@@ -59,7 +69,7 @@ def with_cause(rules: Iterable[Rule], causes: Collection[str], evidence: Evidenc
     best, *others = sorted(tried, key=lambda one: one.score)
     after = {_key(finding) for finding in (*best.after.findings, *(f for f, _ in best.after.waived))}
     gone = {id(finding) for finding in checked.findings if _key(finding) not in after}
-    if not any(id(finding) in gone for finding in weighty):
+    if not any(id(finding) in gone for finding in wrong or weighty):
         return checked
     told = run([CAUSE], replace(evidence, explained=tuple(one.suspect for one in (best, *others))))
     if told.findings:

@@ -44,10 +44,13 @@ class PivotedPoints:
     """Solutions at some points of a network.
 
     `parameters` as in `Plan.parameters`, each a float or an array (points,); `freq_hz` (points,).
-    Raises SingularNetwork at the first point that has no single solution.
+    Raises SingularNetwork at the first point that has no single solution; if these are not to be refused, which takes
+    most of the time, LinAlgError only where a matrix cannot be solved at all.
     """
 
-    def __init__(self, network: Network, parameters: Sequence[Scalar], freq_hz: Real) -> None:
+    def __init__(
+        self, network: Network, parameters: Sequence[Scalar], freq_hz: Real, *, refuse_singular: bool = True
+    ) -> None:
         self._network = network
         self._parameters = parameters
         self._omega = 2 * np.pi * freq_hz
@@ -63,7 +66,8 @@ class PivotedPoints:
         for part in self._parts() if self._size else ():
             matrix, right = self._assemble(part)
             scaled, scale = self._scaled(matrix)
-            self._refuse_singular(scaled, scale, part)
+            if refuse_singular:
+                self._refuse_singular(scaled, scale, part)
             self._solution[part] = np.linalg.solve(scaled, right * scale[:, :, None]) * scale[:, :, None]
 
     def _parts(self) -> Iterable[slice]:

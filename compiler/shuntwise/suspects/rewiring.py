@@ -151,10 +151,14 @@ def _joined(circuit: Circuit) -> Iterator[Change]:
 def _elsewhere(circuit: Circuit) -> Iterator[Change]:
     """One node of a walk another one; or the two pads at which a branch begins and ends those of another driver."""
     nodes = tuple(_nodes(circuit))
+    pads = [{circuit.pad(name, sign) for sign in "+-"} for name in circuit.design.drivers]
+    shorted = {net for pair in pads if len(pair) == 1 for net in pair}  # there one node may be two that were meant
     for number, walk in enumerate(circuit.design.walks):
         for place, stop in enumerate(walk.stops):
-            for node in nodes if isinstance(stop, NodeStop) else ():
-                yield from _at(circuit, number, place, node)
+            net = circuit.net_of[stop.node] if isinstance(stop, NodeStop) else ""
+            for node in nodes if net else ():
+                if circuit.net_of[node] != net or net in shorted:
+                    yield from _at(circuit, number, place, node)
         yield from _at_other_pads(circuit, number)
 
 

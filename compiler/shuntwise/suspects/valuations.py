@@ -27,15 +27,18 @@ Restated = Callable[[str, str], Circuit | None]
 """The circuit with a named value put otherwise: its name, and how the value is written."""
 
 
-def value_changes(circuit: Circuit, restated: Restated | None = None) -> Iterator[Change]:
-    """Named values, values of parts, their resistances, and figures of drivers, each off by a power of ten."""
-    design = circuit.design
-    for name, quantity in design.values.items() if restated is not None else ():
+def named_value_changes(design: Design, restated: Restated) -> Iterator[Change]:
+    """Values that have names, each off by a power of ten."""
+    for name, quantity in design.values.items():
         for new in _others(quantity, POWERS, 0.0, float("inf")):
-            stated = restated(name, new.text) if restated is not None else None
-            if stated is not None:
-                title = f"make `{name}` {new.text}"
-                yield Change("value", (name,), stated, title, quantity=quantity, text=new.text)
+            circuit = restated(name, new.text)
+            if circuit is not None:
+                yield Change("value", (name,), circuit, f"make `{name}` {new.text}", quantity=quantity, text=new.text)
+
+
+def value_changes(circuit: Circuit) -> Iterator[Change]:
+    """Values of parts, their resistances, and figures of drivers, each off by a power of ten."""
+    design = circuit.design
     for part in design.parts.values():
         if not part.fitted:
             continue

@@ -67,6 +67,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     inputs = [feed.name for feed in evidence.network.feeds]
     fed = {driver.name for driver in evidence.network.drivers} | {*inputs}
     wanted = {proof.expectation.span: proof.wanted for proof in proofs(evidence.design, inputs)}
+    drivers = evidence.design.drivers
     for expectation in evidence.design.expectations:
         lost = [name for name in expectation.subjects if name not in fed]
         if expectation.quantity == "polarity":
@@ -74,6 +75,10 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
                 yield RULE.not_checked("a circuit of fewer parts", *expectation.subjects)
                 continue
             lost += [name for name in expectation.subjects if name in evidence.structure.unfed]
+        refused = [name for name in expectation.subjects if name in drivers and drivers[name].refused]
+        if refused:
+            yield RULE.not_checked(f"all figures of `{refused[0]}`", *refused)
+            continue
         if lost:
             yield RULE.not_checked(f"a way in which an input feeds `{lost[0]}`", *lost)
             continue
