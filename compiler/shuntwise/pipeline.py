@@ -62,8 +62,12 @@ def compile_variant(
     *,
     variant: str | None = None,
     settings: Sequence[Set] = (),
+    causes: bool = True,
 ) -> Compilation:
-    """Take one variant (None: the design itself) through all passes and checks."""
+    """Take one variant (None: the design itself) through all passes and checks.
+
+    Without `causes` no slip is looked for that would explain what is found.
+    """
     design, resolved = resolve(collected, variant=variant, settings=settings, catalogue=CATALOGUE)
     circuit, connected = connect(design)
     lowered = lower(circuit)
@@ -78,7 +82,9 @@ def compile_variant(
         return connect(other)[0]
 
     evidence = Evidence(design, circuit, lowered, restated=restated)
-    checked = with_cause(RULES.values(), CAUSES, evidence, run(RULES.values(), evidence))
+    checked = run(RULES.values(), evidence)
+    if causes:
+        checked = with_cause(RULES.values(), CAUSES, evidence, checked)
     findings = (*said, *resolved, *connected, *checked.findings, *idle_waivers(design, checked))
     texts = tuple(source.text for source in collected.sources)
     return Compilation(texts, design, circuit, lowered, in_order(findings), checked.waived, checked.not_checked)

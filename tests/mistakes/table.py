@@ -14,8 +14,8 @@ HEAD = f"""\
 
 Written by `{COMMAND}`; what is counted and what flatters it stands in DEVELOPERS.md. Each class has three numbers:
 mistakes on which `check` makes a new error or warning, those on which it gives new advice only, and those of which it
-says nothing. Harmless ones are not counted. The last column is messages a mistake, each one counted that is folded
-under a cause.
+says nothing. Harmless ones are not counted. The last column is messages a mistake, each one counted that `check` would
+fold under a cause; how many lines are left then is told for the strangers' slips by `python tests/strangers/run.py`.
 """
 _COLUMNS = """\
 | mistake | error or warning | advice only | nothing | error or warning | any finding | messages |

@@ -22,7 +22,7 @@ GROUPS = {
 class Tally:
     """`told` by an error or a warning, `advised` by advice only, `silent` by nothing; harmless ones are none of these.
 
-    `messages` are all findings on the three, `folded` those of them that are told under a cause.
+    `messages` are all findings on the three.
     """
 
     told: int = 0
@@ -30,7 +30,6 @@ class Tally:
     silent: int = 0
     harmless: int = 0
     messages: int = 0
-    folded: int = 0
     escapes: list[str] = field(default_factory=list)
 
     def take(self, verdict: Verdict) -> None:
@@ -38,7 +37,6 @@ class Tally:
         self.advised += verdict.advised
         self.harmless += verdict.harmless
         self.messages += verdict.messages
-        self.folded += verdict.folded
         if not verdict.harmless and not verdict.findings:
             self.silent += 1
             self.escapes.append(f"{verdict.kind}: {verdict.design}: {verdict.sentence}")
