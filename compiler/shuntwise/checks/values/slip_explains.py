@@ -59,6 +59,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     if not evidence.explained:
         return
     first, *others = evidence.explained
+    asked = not evidence.asked_met
     change, quantity = first.change, first.change.quantity
     places = sorted((_place(evidence, name) for name in change.owners), key=lambda span: span.start)
     own = quantity is not None and quantity.span.source is evidence.design.source
@@ -73,11 +74,10 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     either = next((other.change for other in others if other.change.owners != change.owners), None)
     yield RULE.finding(
         span,
-        _headline(change),
+        _headline(change, asked),
         label="one slip here would explain what follows",
-        why="solved with this one thing put right, everything that the design asks for comes out"
-        if not evidence.asked_met
-        else "solved with this one thing put right, nothing of what is told here is left",
+        why="solved with this one thing put right, "
+        + ("everything that the design asks for comes out" if asked else "nothing of what is told here is left"),
         help=f"look at the part: {change.title}" + (f"; less likely: {either.title}" if either is not None else ""),
         places=[Label(other, "and here") for other in places[1:]],
         fixes=(replace(span, change.text, Confidence.NEEDS_REVIEW),) if plain else (),
@@ -95,22 +95,25 @@ def _place(evidence: Evidence, owner: str) -> Span:
     return evidence.place(owner)
 
 
-def _headline(change: Change) -> str:
+def _headline(change: Change, asked: bool) -> str:
+    """What looks wrong, and what comes of putting it right: all that is `asked` for, or else an end of the findings."""
     names = " and ".join(f"`{name}`" for name in change.owners)
     look = "look" if len(change.owners) > 1 else "looks"
+    so = "all that is asked for comes out" if asked else "nothing of what follows is left"
     match change.manner:
         case "turned":
-            return f"the leads of {names} look exchanged: the other way round all that is asked for comes out"
+            return f"the leads of {names} look exchanged: the other way round {so}"
         case "exchanged":
-            return f"{names} look exchanged: the other way round all that is asked for comes out"
+            return f"{names} look exchanged: the other way round {so}"
         case "elsewhere":
-            return f"{names} {look} wired to the wrong place: {change.title}, and all that is asked for comes out"
+            return f"{names} {look} wired to the wrong place: {change.title}, and {so}"
         case "arranged":
-            return f"{names} {look} wired the wrong way: {change.title}, and all that is asked for comes out"
+            return f"{names} {look} wired the wrong way: {change.title}, and {so}"
     assert change.quantity is not None
     # Its text may be a formula, or the name of a parameter.
     now = units.write(change.quantity.value, change.quantity.dimension)
-    return f"{names} {look} slipped: {now}, where {change.text} would do all that is asked for"
+    would = "would do all that is asked for" if asked else "would leave nothing of what follows"
+    return f"{names} {look} slipped: {now}, where {change.text} {would}"
 
 
 RULE = Rule("slip-explains", Severity.WARNING, "network", check)
