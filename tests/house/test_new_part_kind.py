@@ -127,7 +127,7 @@ def add_rows(root: Path) -> None:
     edit(
         root / "compiler/shuntwise/model/kinds.py",
         ("\nKINDS: dict", f"{ROWS}\nKINDS: dict"),
-        ("{kind.word: kind for kind in (", f"{{kind.word: kind for kind in ({names}, "),
+        ("    for kind in (\n", f"    for kind in (\n        {names},\n"),
     )
 
 

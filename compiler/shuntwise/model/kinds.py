@@ -251,7 +251,17 @@ LINK = PartKind(
     wire=True,
 )
 
-KINDS: dict[str, PartKind] = {kind.word: kind for kind in (COIL, TAPPED_COIL, CAPACITOR, RESISTOR, LAMP, LINK)}
+KINDS: dict[str, PartKind] = {
+    kind.word: kind
+    for kind in (
+        COIL,
+        TAPPED_COIL,
+        CAPACITOR,
+        RESISTOR,
+        LAMP,
+        LINK,
+    )
+}
 
 INDUCTIVE = tuple(kind.word for kind in KINDS.values() if kind.inductive)
 """The kinds that are windings."""
