@@ -90,16 +90,18 @@ def compile_variant(
     return Compilation(texts, design, circuit, lowered, in_order(findings), checked.waived, checked.not_checked)
 
 
-def compile_all(collected: Collected, said: Sequence[Diagnostic] = ()) -> tuple[Compilation, ...]:
+def compile_all(
+    collected: Collected, said: Sequence[Diagnostic] = (), *, causes: bool = True
+) -> tuple[Compilation, ...]:
     """The design and each of its variants. What is told of the design itself is not told of a variant again, though
     its figures may be others, unless it is graver there.
     """
-    base = compile_variant(collected, said)
+    base = compile_variant(collected, said, causes=causes)
     known = {_told(finding) for finding in base.findings}
     unchecked = set(base.not_checked)
     results = [base]
     for name in variant_names(collected):
-        result = compile_variant(collected, variant=name)
+        result = compile_variant(collected, variant=name, causes=causes)
         fresh = [finding for finding in result.findings if _told(finding) not in known]
         own = tuple(replace(finding, variant=name) for finding in _under(base.findings, fresh))
         not_checked = tuple(entry for entry in result.not_checked if entry not in unchecked)

@@ -51,7 +51,7 @@ def examples(count: int) -> settings:
 
 def errors(text: str) -> list[Diagnostic]:
     collected, said = read(Source("box.shunt", text), nothing_to_include)
-    found = [finding for compilation in compile_all(collected, said) for finding in compilation.findings]
+    found = [finding for compilation in compile_all(collected, said, causes=False) for finding in compilation.findings]
     return [finding for finding in found if finding.severity is Severity.ERROR]
 
 
@@ -60,7 +60,9 @@ def mended(text: str) -> str:
     for _ in range(50):
         source = Source("box.shunt", text)
         collected, said = read(source, nothing_to_include)
-        findings = [finding for compilation in compile_all(collected, said) for finding in compilation.findings]
+        findings = [
+            finding for compilation in compile_all(collected, said, causes=False) for finding in compilation.findings
+        ]
         texts, applied, _ = apply_fixes({source: text}, findings)
         if not applied:
             return text
@@ -74,7 +76,9 @@ def sound(text: str) -> list[str]:
     source = Source("box.shunt", text)
     tree, _ = parse(source)
     collected, said = read(source, nothing_to_include)
-    findings = [finding for compilation in compile_all(collected, said) for finding in compilation.findings]
+    findings = [
+        finding for compilation in compile_all(collected, said, causes=False) for finding in compilation.findings
+    ]
     touched = [(e.span.start, e.span.end) for f in findings for fix in f.fixes for e in fix.edits]
 
     def whole(entry: t.Entry) -> bool:
