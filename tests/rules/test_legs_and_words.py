@@ -47,3 +47,27 @@ def test_a_voltage_that_is_sold_is_recommended(least: float, sold: float) -> Non
 def test_beyond_the_row_of_voltages_the_next_step_is_told() -> None:
     assert next_volts(631) == 1000
     assert next_volts(1700) == 2000
+
+
+def test_a_walk_in_the_leg_of_another_driver_is_told() -> None:
+    """The woofer's Zobel stands in the tweeter's leg: the circuit is right, and whoever solders by legs is misled."""
+    text = """driver woofer 8 ohm { re 8 ohm, le 0.4 mH }
+driver tweeter 8 ohm { re 8 ohm, le 0.05 mH }
+coil L1 0.82 mH
+capacitor C1 6.8 uF
+resistor R1 8.2 ohm
+capacitor C3 6.8 uF
+leg woofer {
+  input+ -- L1 -- woofer+
+  woofer- -- return
+}
+leg tweeter {
+  input+ -- C1 -- tweeter+
+  woofer+ -- R1 -- C3 -- return
+  tweeter- -- return
+}
+"""
+    (finding,) = (f for f in load_text(text).findings if f.name == "leg-misnamed")
+    assert (finding.span.line, finding.span.text, finding.subjects) == (13, "woofer+", ("woofer", "tweeter"))
+    sound = text.replace("leg tweeter", "leg tweeter and woofer").replace("leg woofer {", "leg woofer {")
+    assert "leg-misnamed" not in {f.name for f in load_text(sound).findings}
