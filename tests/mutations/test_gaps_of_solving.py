@@ -153,3 +153,11 @@ def test_a_curve_that_falls_at_its_start_has_a_resonance_below_it() -> None:
     """Seen from above a resonance the reactance is negative: it is begun at 0.7 of the lowest frequency."""
     ((centre, _),) = search_of([(12.0, 30.0, 2.0)]).peaks()
     assert centre == pytest.approx(0.7 * 2 * np.pi * 20)
+
+
+def test_a_long_table_is_thinned_from_its_first_point_to_its_last() -> None:
+    freq_hz = np.linspace(20.0, 20_000.0, 5000)
+    wanted = np.ones(5000, np.complex128)
+    kept, _, _ = fit._thinned(freq_hz, wanted, wanted)
+    assert (kept[0], kept[-1]) == (20.0, 20_000.0)
+    assert kept.size <= fit._POINTS
