@@ -515,3 +515,10 @@ def test_a_value_with_which_all_that_is_asked_for_comes_out_is_meant() -> None:
     """7.5 mH looks like a slip of 0.75 mH, with which the 16 dB less that are asked for would not come out."""
     text = TWO_AND_A_HALF.format(low=7.5) + "expect level of woofer2 below -12 dB at 800 Hz\n"
     assert "decimal-slip" not in {f.name for f in load_text(text).findings}
+
+
+def test_a_zobel_of_an_unknown_voice_coil_is_told_as_not_checked() -> None:
+    text = boxes.ZOBEL.replace("re 5.8 ohm, le 0.72 mH, fs 58 Hz, qms 5.2, qes 0.41", "")
+    assert text != boxes.ZOBEL
+    unchecked = {(entry.name, entry.subjects) for entry in load_text(text.replace("{  }", "")).not_checked}
+    assert ("zobel-off", ("woofer",)) in unchecked

@@ -41,7 +41,7 @@ from collections.abc import Iterator
 
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
-from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
 from shuntwise.figures.nominal import PLAIN_DB
 from shuntwise.structure.attenuators import voice_coil
 from shuntwise.structure.blocks import Block
@@ -52,7 +52,7 @@ DAMPED = 0.4
 """A resistor below this much of Re damps a filter's capacitor and makes no Zobel, if the filter has no other."""
 
 
-def check(evidence: Evidence) -> Iterator[Diagnostic]:
+def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     seen: set[str] = set()
     for ladder in evidence.structure.ladders.values():
         for shunt in rows(ladder):
@@ -62,8 +62,13 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                 yield from _judge(evidence, ladder, shunt, zobel)
 
 
-def _judge(evidence: Evidence, ladder: Ladder, shunt: Shunt, zobel: tuple[Block, ...]) -> Iterator[Diagnostic]:
+def _judge(
+    evidence: Evidence, ladder: Ladder, shunt: Shunt, zobel: tuple[Block, ...]
+) -> Iterator[Diagnostic | NotChecked]:
     coil, values = voice_coil(evidence.design, ladder), zobel_values(evidence.design, zobel)
+    if coil is None:
+        name = ladder.driver.name
+        yield RULE.not_checked(f"`re` and `le` of `{name}`", name)
     if coil is None or values is None or any(evidence.slips.keys() & {*row.labels} for row in zobel):
         return
     (re, le), (ohm, farad) = coil, values
