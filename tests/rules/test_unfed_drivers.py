@@ -15,7 +15,7 @@ import networkx as nx
 import pytest
 
 from shuntwise import api
-from shuntwise.api import Compilation, load_text
+from shuntwise.api import Compilation
 from shuntwise.diagnostics.diagnostic import Severity
 from shuntwise.loading import loader
 from shuntwise.pipeline import compile_variant, read
@@ -51,10 +51,13 @@ def random_box(random: Random) -> str:
     return "\n".join(lines) + "\nleg woofer and tweeter {\n  " + body + "\n}\n"
 
 
+def load_text(text: str, file: Path = ROOT / "box.shunt") -> Compilation:
+    """A design through all checks, whatever the cause of what they find."""
+    return compile_variant(*read(Source(file.name, text), loader(file, file.name)), causes=False)
+
+
 def load(file: Path) -> Compilation:
-    """The file through all checks, whatever the cause of what they find."""
-    source = Source(file.name, file.read_text(encoding="utf-8"))
-    return compile_variant(*read(source, loader(file, file.name)), causes=False)
+    return load_text(file.read_text(encoding="utf-8"), file)
 
 
 def unfed(compilation: Compilation) -> set[str]:
