@@ -22,7 +22,10 @@ IDS = [path.stem for path in EXAMPLES]
 def test_example_checks_clean(path: Path) -> None:
     for compilation in check(str(path)):
         assert [f"{f.name}: {f.headline}" for f in compilation.findings] == []
-        assert compilation.not_checked == ()
+        # A Zobel is judged by re and le, which a measured impedance does not state.
+        measured = {name for name, driver in compilation.design.drivers.items() if driver.measured is not None}
+        lacking = [e for e in compilation.not_checked if e.name != "zobel-off" or not measured.issuperset(e.subjects)]
+        assert lacking == []
 
 
 @needs(NGSPICE)
