@@ -23,7 +23,7 @@ def together(said: Iterable[Diagnostic]) -> tuple[Diagnostic, ...]:
     for finding in said:
         key = ("unknown-name", *finding.subjects) if _is_unknown(finding) else (str(len(by_name)),)
         by_name.setdefault(key, []).append(finding)
-    drawn = [_as_one(findings) for findings in by_name.values()]
+    drawn = [_as_one(alike) for alike in by_name.values()]
     unknown = [finding for finding in drawn if _is_unknown(finding)]
     doubled = [finding for finding in drawn if finding.name == "same-label-twice"]
     for twice in doubled:
