@@ -19,10 +19,11 @@ from shuntwise.units import Dimension
 Needs = Literal["text", "design", "circuit", "faultless", "structure", "network", "sound", "settled", "stress"]
 """The value that must exist before a rule can run: the text alone, or what a pass has made of it.
 
-`faultless` is a circuit that was read whole and of whose wiring no error was found, `structure` one of which every
-driver is fed as well: what each part is there for can then be told.
-`sound` is a network of whose circuit no error was found: the numbers of a mistake are not judged as well.
-`settled` is such a network of whose circuit no warning stands either: what would be their consequence waits.
+`faultless` is a circuit that was read whole and of whose wiring no error was found, `structure` one whose drivers are
+fed: what each part is there for can then be told.
+`sound` is a network of which the numbers of a leg with an error are not judged as well; `settled` one of which those of
+a leg with a warning are not either: what would be their consequence waits. Where a mistake stands in no one leg, that
+is all of it (`concern.py`).
 `stress` is such a network solved at the stated amplifier.
 """
 
