@@ -60,19 +60,21 @@ def test_settings_of_the_plot_library_are_not_read(kind: str, tmp_path: Path) ->
             "no text": b"\xff",
         }
         settings.write_bytes(content[kind])
-    done = run(
-        tmp_path, "build", "box.shunt", "-o", "out", MATPLOTLIBRC=str(settings), MPLCONFIGDIR=str(tmp_path / "m")
+    code = (
+        "from shuntwise.documents.plot_page import load_matplotlib; load_matplotlib();"
+        "import matplotlib; print(matplotlib.rcParams['lines.linewidth'])"
     )
-    assert done.stderr == "" and "status 0" in done.stdout, done.stderr
-    assert "\x1b" not in done.stdout and (tmp_path / "out" / "response.svg").is_file()
+    done = run(tmp_path, code=code, MATPLOTLIBRC=str(settings), MPLCONFIGDIR=str(tmp_path / "m"))
+    assert (done.stdout, done.stderr) == ("1.5\n", "")
 
 
 def test_plots_are_the_same_whatever_the_settings(tmp_path: Path) -> None:
     plots = []
-    for name, settings in (("a", ""), ("b", "lines.linewidth: 9\nfont.size: 30\n")):
+    for name, settings in (("a", ""), ("b", "lines.linewidth: 9\nfont.size: 30\nname: \x1b[31mred\x07\n")):
         (tmp_path / name).mkdir()
         (tmp_path / name / "matplotlibrc").write_text(settings)
-        run(tmp_path / name, "build", "box.shunt", "-o", "out")
+        done = run(tmp_path / name, "build", "box.shunt", "-o", "out")
+        assert done.stderr == "" and "status 0" in done.stdout and "\x1b" not in done.stdout, done.stderr
         plots.append((tmp_path / name / "out" / "response.svg").read_bytes())
     assert plots[0] == plots[1]
 

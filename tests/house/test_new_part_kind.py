@@ -13,6 +13,7 @@ import os
 import shutil
 import subprocess
 import sys
+from collections.abc import Iterator
 from pathlib import Path
 
 import numpy as np
@@ -109,11 +110,54 @@ def edit(path: Path, *pairs: tuple[str, str]) -> None:
     path.write_text(text, encoding="utf-8")
 
 
+def environment(root: Path) -> dict[str, str]:
+    return {**os.environ, "PYTHONPATH": str(root / "compiler"), "PYTHONDONTWRITEBYTECODE": "1"}
+
+
 def run(root: Path, *arguments: str) -> subprocess.CompletedProcess[str]:
-    environment = {**os.environ, "PYTHONPATH": str(root / "compiler"), "PYTHONDONTWRITEBYTECODE": "1"}
     return subprocess.run(
-        [sys.executable, *arguments], capture_output=True, text=True, check=False, cwd=root, env=environment
+        [sys.executable, *arguments], capture_output=True, text=True, check=False, cwd=root, env=environment(root)
     )
+
+
+ANSWERING = """
+import contextlib, io, json, sys
+from shuntwise.cli.main import main
+for line in sys.stdin:
+    out, err = io.StringIO(), io.StringIO()
+    with contextlib.redirect_stdout(out), contextlib.redirect_stderr(err):
+        status = main(json.loads(line))
+    print(json.dumps([status, out.getvalue(), err.getvalue()]), flush=True)
+"""
+
+
+class House:
+    """A compiler to which the recipe was applied: one process, which answers one command after the other."""
+
+    def __init__(self, root: Path) -> None:
+        self.root = root
+        self.process = subprocess.Popen(
+            [sys.executable, "-c", ANSWERING],
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            text=True,
+            cwd=root,
+            env=environment(root),
+        )
+
+    def run(self, command: str, text: str, *options: str) -> subprocess.CompletedProcess[str]:
+        (self.root / "design.shunt").write_text(text, encoding="utf-8")
+        asked, answers = self.process.stdin, self.process.stdout
+        assert asked is not None and answers is not None
+        asked.write(json.dumps([command, "design.shunt", *options]) + "\n")
+        asked.flush()
+        status, out, err = json.loads(answers.readline())
+        return subprocess.CompletedProcess([command, *options], status, out, err)
+
+    def close(self) -> None:
+        with self.process:
+            assert self.process.stdin is not None
+            self.process.stdin.close()
 
 
 def copied(root: Path) -> Path:
@@ -132,8 +176,7 @@ def add_rows(root: Path) -> None:
 
 
 @pytest.fixture(scope="module")
-def house(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A compiler to which the recipe was applied."""
+def house(tmp_path_factory: pytest.TempPathFactory) -> Iterator[House]:
     root = copied(tmp_path_factory.mktemp("house"))
     add_rows(root)
     rows = "".join(f'    "{word}": {build},\n' for word, (_, build) in NEW.items())
@@ -141,14 +184,14 @@ def house(tmp_path_factory: pytest.TempPathFactory) -> Path:
     edit(root / "compiler/shuntwise/network/part_model.py", (table, MODELS + "\n" + table + rows))
     made = run(root, "-m", "shuntwise.house.tables")
     assert (made.returncode, made.stderr) == (0, "")
-    return root
+    answering = House(root)
+    yield answering
+    answering.close()
 
 
-def shuntwise(root: Path, command: str, text: str, *options: str) -> str:
+def shuntwise(house: House, command: str, text: str, *options: str) -> str:
     """The output of a command on a design, which it must take without a complaint that is worth a status."""
-    design = root / "design.shunt"
-    design.write_text(text, encoding="utf-8")
-    done = run(root, "-m", "shuntwise", command, str(design), *options)
+    done = house.run(command, text, *options)
     assert done.returncode == 0, done.stdout + done.stderr
     assert "Traceback" not in done.stderr
     return done.stdout
@@ -210,21 +253,21 @@ leg tweeter {
 """
 
 
-def figures(root: Path, text: str) -> dict[tuple[str, str], np.ndarray]:
+def figures(house: House, text: str) -> dict[tuple[str, str], np.ndarray]:
     """The columns of the response, (F,) each, by owner and quantity."""
-    columns = json.loads(shuntwise(root, "response", text, "--json"))["columns"]
+    columns = json.loads(shuntwise(house, "response", text, "--json"))["columns"]
     return {(column["owner"], column["quantity"]): np.array(column["values"], float) for column in columns}
 
 
-def assert_same(root: Path, text: str, other: str) -> None:
-    one, two = figures(root, text), figures(root, other)
+def assert_same(house: House, text: str, other: str) -> None:
+    one, two = figures(house, text), figures(house, other)
     assert one.keys() == two.keys()
     for column, values in one.items():
         assert np.allclose(values, two[column], rtol=1e-9, atol=1e-9), column
 
 
 class TestTwoTerminals:
-    def test_it_is_checked(self, house: Path) -> None:
+    def test_it_is_checked(self, house: House) -> None:
         """Its label, and what its row asks for."""
         sound = shuntwise(house, "check", REACTOR + TWEETER)
         assert not any(name in sound for name in ("label-kind-clash", "rating-missing", "tolerance-missing"))
@@ -235,20 +278,20 @@ class TestTwoTerminals:
         assert "label-kind-clash" in wrong
         assert "Y1" in wrong
 
-    def test_its_response_is_that_of_the_same_elements(self, house: Path) -> None:
+    def test_its_response_is_that_of_the_same_elements(self, house: House) -> None:
         assert_same(house, REACTOR + TWEETER, COIL + TWEETER)
 
-    def test_its_netlist_has_its_elements(self, house: Path) -> None:
+    def test_its_netlist_has_its_elements(self, house: House) -> None:
         lines = shuntwise(house, "netlist", REACTOR + TWEETER).splitlines()
         assert "l_y1 input_plus inside_y1 0.00082" in lines
         assert "r_y1_loss inside_y1 woofer_plus 0.3" in lines
 
-    def test_it_is_read_aloud(self, house: Path) -> None:
+    def test_it_is_read_aloud(self, house: House) -> None:
         said = shuntwise(house, "read", REACTOR + TWEETER)
         assert "Y1, a potted reactor of 0.82 millihenry with 0.3 ohm of wire" in said
         assert "one reactor and one capacitor" in said
 
-    def test_its_tolerance_moves_what_its_row_says(self, house: Path) -> None:
+    def test_its_tolerance_moves_what_its_row_says(self, house: House) -> None:
         """Both elements, unlike a coil's, of which the copper is kept as stated: the level near DC moves as well."""
         level = "expect level of woofer 0 dB at 20 Hz within 3 dB\n"
         said = [
@@ -264,21 +307,18 @@ class TestTwoTerminals:
         assert moved[0] == pytest.approx(0.0157, rel=0.05)
         assert moved[1] < 0.001
 
-    def test_what_is_left_out_is_asked_for_by_its_example(self, house: Path) -> None:
+    def test_what_is_left_out_is_asked_for_by_its_example(self, house: House) -> None:
         for text, wanted in (("reactor\n", "`reactor Y1 0.5 mH`"), ("reactor Y2\n", "`reactor Y2 0.5 mH`")):
-            (house / "bad.shunt").write_text(text, encoding="utf-8")
-            done = run(house, "-m", "shuntwise", "check", "bad.shunt")
+            done = house.run("check", text)
             assert wanted in done.stdout + done.stderr
 
-    def test_a_slip_in_its_label_makes_no_node(self, house: Path) -> None:
+    def test_a_slip_in_its_label_makes_no_node(self, house: House) -> None:
         text = (REACTOR + TWEETER).replace("input+ -- Y1 --", "input+ -- Y2 --")
-        (house / "bad.shunt").write_text(text, encoding="utf-8")
-        done = run(house, "-m", "shuntwise", "check", "bad.shunt")
+        done = house.run("check", text)
         assert "unknown-name" in done.stdout + done.stderr
 
-    def test_a_slip_in_its_word_is_mended(self, house: Path) -> None:
-        (house / "bad.shunt").write_text((REACTOR + TWEETER).replace("reactor", "raector"), encoding="utf-8")
-        done = run(house, "-m", "shuntwise", "check", "bad.shunt")
+    def test_a_slip_in_its_word_is_mended(self, house: House) -> None:
+        done = house.run("check", (REACTOR + TWEETER).replace("reactor", "raector"))
         assert "reactor" in done.stdout + done.stderr
 
 
@@ -296,13 +336,12 @@ leg woofer {
 }
 """
 
-    def test_it_ends_a_band_and_may_be_in_the_wrong_place(self, house: Path) -> None:
-        (house / "ladder.shunt").write_text(REST + self.LADDER + TWEETER, encoding="utf-8")
-        said = run(house, "-m", "shuntwise", "check", "ladder.shunt").stdout
+    def test_it_ends_a_band_and_may_be_in_the_wrong_place(self, house: House) -> None:
+        said = house.run("check", REST + self.LADDER + TWEETER).stdout
         assert "[leg-unfiltered]" not in said
         assert "in every usual filter the ring coils grow smaller towards the driver" in said
 
-    def test_it_couples(self, house: Path) -> None:
+    def test_it_couples(self, house: House) -> None:
         """`coupling` may name a winding that is the only one of its part."""
         coupled = REST + WOOFER.replace("Y1", "L1 -- L2") + TWEETER + "coupling L1 and L2 0.5\n"
         text = coupled + "ring coil L1 0.5 mH\nring coil L2 0.5 mH\n"
@@ -310,7 +349,7 @@ leg woofer {
 
 
 class TestFourTerminals:
-    def test_its_response_is_that_of_two_coupled_windings(self, house: Path) -> None:
+    def test_its_response_is_that_of_two_coupled_windings(self, house: House) -> None:
         """The loaded winding puts (w M)^2 / (R + j w L2) in series with the fed one, and M^2 = k^2 L1 L2.
 
         C. K. Alexander, M. N. O. Sadiku, Fundamentals of electric circuits, chapter 13 (reflected impedance).
@@ -325,11 +364,11 @@ class TestFourTerminals:
         assert np.allclose(level, 20 * np.log10(np.abs(volt)), rtol=0, atol=1e-6)
         assert np.allclose(np.exp(1j * np.radians(found["tweeter", "phase"])), volt / np.abs(volt), rtol=0, atol=1e-6)
 
-    def test_a_winding_that_hangs_on_nothing_is_no_mistake(self, house: Path) -> None:
+    def test_a_winding_that_hangs_on_nothing_is_no_mistake(self, house: House) -> None:
         """The field reaches it: no island, no way back missing; and the results are those of the tied one."""
         assert_same(house, REACTOR + TRANSFORMER + APART, REACTOR + TRANSFORMER + TIED)
 
-    def test_it_goes_through_every_command(self, house: Path) -> None:
+    def test_it_goes_through_every_command(self, house: House) -> None:
         text = REACTOR + TRANSFORMER + APART
         assert "k_x1_k" in shuntwise(house, "netlist", text)
         assert "X1, an 8 millihenry matching transformer with ratio 0.5" in shuntwise(house, "read", text)
@@ -345,18 +384,17 @@ class TestFourTerminals:
             (TWEETER.replace("C1", "C1 -- X1"), "terminal-unused"),
         ],
     )
-    def test_its_mistakes_are_found(self, house: Path, wiring: str, finding: str) -> None:
-        (house / "bad.shunt").write_text(REACTOR + TRANSFORMER + wiring, encoding="utf-8")
-        done = run(house, "-m", "shuntwise", "check", "bad.shunt")
+    def test_its_mistakes_are_found(self, house: House, wiring: str, finding: str) -> None:
+        done = house.run("check", REACTOR + TRANSFORMER + wiring)
         assert finding in done.stdout + done.stderr
         assert "Traceback" not in done.stderr
 
 
 class TestThreeTerminals:
-    def test_sections_without_a_field_are_two_resistors(self, house: Path) -> None:
+    def test_sections_without_a_field_are_two_resistors(self, house: House) -> None:
         assert_same(house, REACTOR + POT, REACTOR + PAD)
 
-    def test_it_goes_through_every_command(self, house: Path) -> None:
+    def test_it_goes_through_every_command(self, house: House) -> None:
         text = REACTOR + POT
         assert "P1, a 16 ohm potentiometer" in shuntwise(house, "read", text)
         for command in ("check", "netlist"):

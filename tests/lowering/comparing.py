@@ -19,6 +19,9 @@ from numpy.typing import NDArray
 
 from lowering import drivers, reference
 from shuntwise import api
+from shuntwise.pipeline import compile_variant
+from shuntwise.settings import read_settings
+from shuntwise.workspace import Workspace
 
 BOUND = 1e-9  # relative to the largest driver voltage, or impedance, at that frequency
 FIT_BOUND = 1e-7  # between the error that a fit reports and the one found: both are small differences
@@ -49,7 +52,10 @@ def compare(path: Path, variant: str | None = None, settings: Sequence[str] = ()
     def files(name: str) -> str:
         return (path.parent / name).read_text("utf-8")
 
-    compilation = api.load(str(path), variant=variant, settings=settings)
+    read = Workspace(str(path))
+    compilation = compile_variant(
+        read.collected, read.said, variant=variant, settings=read_settings(settings), causes=False
+    )
     errors = [f"{f.name}: {f.headline}" for f in compilation.findings if f.severity.name == "ERROR"]
     if any(finding.name in MEANINGLESS for finding in compilation.findings):
         outcome.refused = "; ".join(errors)

@@ -34,34 +34,33 @@ def orders() -> list[list[str]]:
     return [names, names[::-1], *shuffled]
 
 
-def told(collected: Collected, names: list[str]) -> list[tuple[object, ...]]:
+def assert_same_in_every_order(collected: Collected) -> None:
     """Everything that is found, waived and left unchecked in a design and its variants."""
-    said: list[tuple[object, ...]] = []
     for variant in (None, *variant_names(collected)):
         design, _ = resolve(collected, variant=variant, catalogue=CATALOGUE)
         circuit, _ = connect(design)
-        checked: Checked = run([RULES[name] for name in names], Evidence(design, circuit, lower(circuit)))
-        found = sorted((f.name, f.span.start, f.headline, f.severity.value) for f in checked.findings)
-        waived = sorted((f.name, f.span.start, f.headline) for f, _ in checked.waived)
-        said.append((variant, found, waived, checked.not_checked))
-    return said
+        lowered = lower(circuit)
+        usual, *others = (told(names, Evidence(design, circuit, lowered)) for names in orders())
+        for other in others:
+            assert other == usual, variant
+
+
+def told(names: list[str], evidence: Evidence) -> tuple[object, ...]:
+    checked: Checked = run([RULES[name] for name in names], evidence)
+    found = sorted((f.name, f.span.start, f.headline, f.severity.value) for f in checked.findings)
+    waived = sorted((f.name, f.span.start, f.headline) for f, _ in checked.waived)
+    return found, waived, checked.not_checked
 
 
 @pytest.mark.parametrize("example", EXAMPLES.values(), ids=EXAMPLES.keys())
 def test_an_example_of_a_page(example: Example) -> None:
-    collected, _ = read(example.source, loader(example.source, example.files), OWN_NAME)
-    usual, *others = (told(collected, names) for names in orders())
-    for other in others:
-        assert other == usual
+    assert_same_in_every_order(read(example.source, loader(example.source, example.files), OWN_NAME)[0])
 
 
 @pytest.mark.parametrize("slip", read_slips()[::6], ids=lambda slip: f"{slip.design}-{slip.part}")
 def test_a_slip_in_a_stranger_s_design(slip: MadeSlip) -> None:
     source = Source(slip.path.name, slip.harmed)
-    collected, _ = read(source, file_loader(slip.path, slip.path.name))
-    usual, *others = (told(collected, names) for names in orders())
-    for other in others:
-        assert other == usual
+    assert_same_in_every_order(read(source, file_loader(slip.path, slip.path.name))[0])
 
 
 def test_every_rule_has_its_place_in_the_order_of_cause() -> None:

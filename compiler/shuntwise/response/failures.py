@@ -28,7 +28,7 @@ import numpy as np
 from shuntwise.response.cases import Case, solve_cases
 from shuntwise.response.pivoted import SingularNetwork
 from shuntwise.response.solve import Response, Solver
-from shuntwise.response.tape import Axis, Complex, Mask, Real, by_parameter
+from shuntwise.response.tape import Axis, Complex, Mask, Real, Settled, by_parameter
 
 LEAST_SHARE = 1e-5
 """Where 1 + d D'/D is under this fraction of its terms, five digits of sixteen are lost: solved by itself."""
@@ -141,13 +141,13 @@ class CaseCurves:
     def _blocks(self, wanted: list[int]) -> Iterator[tuple[slice, Any, Callable[[Mapping[int, Any]], Complex]]]:
         """Some frequencies at a time: which, the registers, and what gives dH/dx, (cases, F), of a sum of registers."""
         tape = self._solver.plan.tape
-        coefficients = tape.evaluate_coefficients(self._parameters)
+        settled = Settled(tape, self._parameters)
         step = max(1, BLOCK_NUMBERS // len(tape.steps))
         for first in range(0, self.freq_hz.size, step):
             part = slice(first, min(first + step, self.freq_hz.size))
             axis = Axis(self.freq_hz[part])
             registers: list[Complex | None] = []
-            flagged = tape.evaluate(wanted, registers, coefficients, axis)
+            flagged = tape.evaluate(wanted, registers, settled, axis)
             if flagged is not None:
                 self._pivoted[part] |= flagged
             per_unit = 1 / (self._units @ _powers_of_s(self.freq_hz[part]))
@@ -155,7 +155,7 @@ class CaseCurves:
             def slope(
                 outputs: Mapping[int, Any], axis: Axis = axis, registers: Any = registers, per_unit: Any = per_unit
             ) -> Complex:
-                by_coefficient, _ = tape.gradient(outputs, registers, coefficients, axis)
+                by_coefficient, _ = tape.gradient(outputs, registers, settled.coefficients, axis)
                 found = by_parameter(tape.coefficients, by_coefficient, self._parameters)
                 nothing = np.zeros(axis.omega.shape, np.complex128)
                 return np.asarray(np.array([found.get(int(p), nothing) for p in self._first]) * per_unit)

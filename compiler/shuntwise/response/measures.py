@@ -29,6 +29,12 @@ ANCHOR_HZ = 20.0
 REFINEMENT = 33
 """Points by which a bracket is looked at again; each look narrows it 16 to 32 times."""
 
+EVENLY = np.linspace(0.0, 1.0, 17)
+AROUND = np.concatenate([sign * 4.0 ** -np.arange(2.0, 18.0) for sign in (-1, 1)])
+"""Where in its bracket a zero is looked for: everywhere, and ever closer about the place at which the straight line
+through its ends meets zero. The former narrows it 16 times, the latter to the square as soon as the curve is smooth
+in it; as shares of its width."""
+
 RELATIVE_WIDTH = 1e-10
 """Brackets are narrowed to this fraction of the frequency."""
 
@@ -177,20 +183,27 @@ def _level(solver: Solver, driver: str) -> Curve:
 
 def _zeros(curve: Curve, freq_hz: Real) -> list[float]:
     """Where a curve changes sign, each bracket narrowed until a straight line is as good as the curve."""
-    sign = np.sign(curve(freq_hz))
+    value = curve(freq_hz)
+    sign = np.sign(value)
     signed = np.nonzero(np.isfinite(sign) & (sign != 0))[0]
     found = []
     for before, after in pairwise(signed):
         if sign[before] == sign[after]:
             continue
         low, high = float(freq_hz[before]), float(freq_hz[after])
+        below, above = float(value[before]), float(value[after])
         while high - low > RELATIVE_WIDTH * low:
-            inside = np.geomspace(low, high, REFINEMENT)
+            fall = below - above
+            guess = below / fall if np.isfinite(fall) and fall else 0.5
+            shares = np.clip(np.concatenate((EVENLY, guess + AROUND)), 0.0, 1.0)
+            inside = np.unique(low + (high - low) * shares)
             values = curve(inside)
             changed = np.nonzero(np.sign(values[1:]) != np.sign(values[0]))[0]
             if not changed.size:  # the sign at an end was rounding: the zero is there
                 break
-            low, high = float(inside[changed[0]]), float(inside[changed[0] + 1])
+            at = int(changed[0])
+            low, high = float(inside[at]), float(inside[at + 1])
+            below, above = float(values[at]), float(values[at + 1])
         found.append((low + high) / 2)
     return found
 

@@ -93,7 +93,7 @@ def _slopes(
         parameters = [float(p) for p in points.parameters]
         with np.errstate(all="ignore"):
             by_coefficient, by_omega = plan.tape.gradient(
-                {register: 1.0}, points.registers, points.coefficients, points.axis
+                {register: 1.0}, points.registers, points.settled.coefficients, points.axis
             )
             found = by_parameter(plan.tape.coefficients, by_coefficient, parameters)
         for p, slope in found.items():

@@ -19,7 +19,7 @@ import numpy as np
 from shuntwise.network.network import GROUND, Branch, DriverPort, Network
 from shuntwise.response.pivoted import PivotedPoints, SingularNetwork
 from shuntwise.response.plan import Plan
-from shuntwise.response.tape import ONE, ZERO, Axis, Complex, Mask, Real, Scalar, is_finite
+from shuntwise.response.tape import ONE, ZERO, Axis, Complex, Mask, Real, Scalar, Settled, is_finite
 
 __all__ = ["Builds", "Response", "SingularNetwork", "Solver", "beside_resonances", "solve"]
 
@@ -38,6 +38,7 @@ class Solver:
     def __init__(self, network: Network) -> None:
         self.network = network
         self.plan = Plan(network)
+        self._stated = Settled(self.plan.tape, self.plan.parameters())
 
     def solve(
         self,
@@ -54,7 +55,8 @@ class Solver:
         SingularNetwork, KeyError for an unknown node, or ValueError for bad frequencies or values.
         """
         plan, freq = self.plan, self._frequencies(freq_hz)
-        response = Response(freq, Points(plan, plan.parameters(values), freq))
+        settled = self._stated if values is None else Settled(plan.tape, plan.parameters(values))
+        response = Response(freq, Points(plan, settled, freq))
         if nodes is not None:
             wanted = [plan.node_voltage(self._known_node(node)) for node in nodes]
         else:
@@ -140,15 +142,15 @@ class Points:
     for what is asked later, so its memory is that of the results.
     """
 
-    def __init__(self, plan: Plan, parameters: list[Scalar], freq_hz: Real) -> None:
+    def __init__(self, plan: Plan, settled: Settled, freq_hz: Real) -> None:
         self.plan = plan
-        self.parameters = parameters
+        self.settled = settled
+        self.parameters = parameters = settled.parameters
         self.freq_hz = freq_hz
         self.varies = any(isinstance(p, np.ndarray) for p in parameters)
         self.axis = Axis(freq_hz)
         builds = max((p.shape[0] for p in parameters if isinstance(p, np.ndarray)), default=1)
         self.shape = (builds, freq_hz.size) if self.varies else (freq_hz.size,)
-        self.coefficients: list[Scalar] = []
         self.registers: list[Complex | None] = []
         self.results: dict[int, Complex] = {}
         self.filled: set[int] = set()
@@ -175,9 +177,7 @@ class Points:
             if not wanted:
                 return
             self.filled.update(wanted)
-            if len(self.coefficients) < len(tape.coefficients):
-                self.coefficients = tape.evaluate_coefficients(self.parameters)
-            mask = tape.evaluate(wanted, self.registers, self.coefficients, self.axis)
+            mask = tape.evaluate(wanted, self.registers, self.settled, self.axis)
             for w in wanted:
                 filled = self.registers[w]
                 if w > ONE and filled is not None and not is_finite(filled):

@@ -116,6 +116,34 @@ class Sums:
         return np.asarray(size[0] if self.matrix.shape[1] == 1 else size)
 
 
+class Settled:
+    """The coefficients of a tape for one choice of parameters: floats, or columns where one varies by build.
+
+    Where none varies, the matrices of the sums that were asked for are kept as well: a search solves a circuit
+    hundreds of times at a few frequencies each, and making them anew took longer than the solution.
+    """
+
+    def __init__(self, tape: Tape, parameters: Sequence[Scalar]) -> None:
+        self.parameters = parameters
+        self._tape = tape
+        self._coefficients: list[Scalar] = []
+        self._sums: dict[tuple[int, ...], Sums] = {}
+
+    @property
+    def coefficients(self) -> list[Scalar]:
+        """All that the tape has by now."""
+        more = self._tape.coefficients[len(self._coefficients) :]
+        self._coefficients += [_polynomial(monomials, self.parameters) for monomials in more]
+        return self._coefficients
+
+    def sums(self, steps: Sequence[int]) -> Sums:
+        """The sums of some steps where no parameter varies."""
+        key = tuple(steps)
+        if key not in self._sums:
+            self._sums[key] = Sums(self._tape, key, self.coefficients, 1)
+        return self._sums[key]
+
+
 @dataclass
 class Schedule:
     """The steps that a set of wanted registers needs, for one choice of which parameters vary by build.
@@ -280,12 +308,8 @@ class Tape:
 
     # Running
 
-    def evaluate_coefficients(self, parameters: Sequence[Scalar]) -> list[Scalar]:
-        """The value of every coefficient: a float, or a column where a parameter varies by build."""
-        return [_polynomial(monomials, parameters) for monomials in self.coefficients]
-
     def evaluate(
-        self, wanted: Iterable[int], registers: list[Complex | None], coefficients: Sequence[Scalar], axis: Axis
+        self, wanted: Iterable[int], registers: list[Complex | None], settled: Settled, axis: Axis
     ) -> Mask | None:
         """Fill the registers behind `wanted` with arrays (F,) where they are still None; return flagged points."""
         # A first run of the same questions finds its steps ready.
@@ -294,8 +318,7 @@ class Tape:
         registers[ZERO], registers[ONE] = _CONSTANTS
         suspects: list[Mask] = []
         with np.errstate(all="ignore"):
-            sums = Sums(self, steps, coefficients, 1)
-            self._execute(steps, registers, sums, axis, slice(None), None, suspects)
+            self._execute(steps, registers, settled.sums(steps), axis, slice(None), None, suspects)
         return np.logical_or.reduce(suspects) if suspects else None
 
     def run(
@@ -311,7 +334,7 @@ class Tape:
         varying = frozenset(i for i, value in enumerate(parameters) if isinstance(value, np.ndarray))
         builds = max((p.shape[0] for p in parameters if isinstance(p, np.ndarray)), default=1)
         schedule = self._schedule(tuple(dict.fromkeys(wanted)), varying)
-        coefficients = self.evaluate_coefficients(parameters)
+        coefficients = Settled(self, parameters).coefficients
         fixed: list[Complex | None] = [None] * len(self.steps)
         fixed[ZERO], fixed[ONE] = _CONSTANTS
         always: list[Mask] = []
