@@ -29,8 +29,9 @@ def watch(event, arguments):
             opened.append(os.path.relpath(path, here))
 sys.addaudithook(watch)
 from shuntwise.cli.main import main
-status = main(sys.argv[1:])
-print("status", status)
+for words in sys.argv[1:]:
+    status = main(words.split())
+    print("status", status)
 print("opened", sorted({name.split(os.sep)[0] for name in opened}))
 """
 
@@ -73,7 +74,7 @@ def test_plots_are_the_same_whatever_the_settings(tmp_path: Path) -> None:
     for name, settings in (("a", ""), ("b", "lines.linewidth: 9\nfont.size: 30\nname: \x1b[31mred\x07\n")):
         (tmp_path / name).mkdir()
         (tmp_path / name / "matplotlibrc").write_text(settings)
-        done = run(tmp_path / name, "build", "box.shunt", "-o", "out")
+        done = run(tmp_path / name, "build box.shunt -o out")
         assert done.stderr == "" and "status 0" in done.stdout and "\x1b" not in done.stdout, done.stderr
         plots.append((tmp_path / name / "out" / "response.svg").read_bytes())
     assert plots[0] == plots[1]
@@ -90,25 +91,19 @@ def test_environment_is_left_as_it_was(tmp_path: Path) -> None:
 
 
 @pytest.mark.parametrize(
-    "words",
+    "commands",
     [
-        ("check", "box.shunt"),
-        ("read", "box.shunt"),
-        ("response", "box.shunt"),
-        ("netlist", "box.shunt"),
-        ("build", "box.shunt", "-o", "out"),
-        ("spread", "box.shunt", "--builds", "50"),
-        pytest.param(("crosscheck", "box.shunt"), marks=needs(NGSPICE)),
-        pytest.param(("crosscheck", "box.shunt", "--engine", "gnucap"), marks=needs(GNUCAP)),
+        ("check", "read", "response", "netlist", "build -o out", "spread --builds 50"),
+        pytest.param(("crosscheck",), marks=needs(NGSPICE)),
+        pytest.param(("crosscheck --engine gnucap",), marks=needs(GNUCAP)),
     ],
-    ids=" ".join,
 )
-def test_nothing_but_the_design_is_opened(words: tuple[str, ...], tmp_path: Path) -> None:
+def test_nothing_but_the_design_is_opened(commands: tuple[str, ...], tmp_path: Path) -> None:
     """Files of settings of every library and simulator lie about; a folder that is written is opened to be synced."""
     for name in ("matplotlibrc", ".spiceinit", "spice.rc", "gnucaprc", ".gnucaprc", "logging.yml", "numpy.cfg"):
         (tmp_path / name).write_text("shell touch ran\nnonsense\n")
-    done = run(tmp_path, *words)
-    assert "status 0" in done.stdout, done.stdout + done.stderr
+    done = run(tmp_path, *(f"{command} box.shunt" for command in commands))
+    assert done.stdout.count("status 0\n") == len(commands), done.stdout + done.stderr
     opened = literal_eval(done.stdout.rpartition("opened ")[2])
     assert "box.shunt" in opened
     assert [name for name in opened if name not in ("box.shunt", "out") and not name.startswith(".shuntwise-")] == []

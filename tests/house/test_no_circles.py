@@ -6,6 +6,7 @@ import ast
 from pathlib import Path
 
 import networkx as nx
+import pytest
 
 import shuntwise
 from shuntwise.checks.registry import FAMILIES, MODULES
@@ -33,20 +34,22 @@ def imported(path: Path) -> set[str]:
     return found & MODULE_NAMES.keys()
 
 
-GRAPH = nx.DiGraph((name, other) for name, path in MODULE_NAMES.items() for other in imported(path))
+@pytest.fixture(scope="module")
+def graph() -> nx.DiGraph:
+    return nx.DiGraph((name, other) for name, path in MODULE_NAMES.items() for other in imported(path))
 
 
-def test_no_circle() -> None:
-    assert GRAPH.number_of_edges() > 1000
-    circles = [sorted(group) for group in nx.strongly_connected_components(GRAPH) if len(group) > 1]
+def test_no_circle(graph: nx.DiGraph) -> None:
+    assert graph.number_of_edges() > 1000
+    circles = [sorted(group) for group in nx.strongly_connected_components(graph) if len(group) > 1]
     assert circles == []
-    assert list(nx.selfloop_edges(GRAPH)) == []
+    assert list(nx.selfloop_edges(graph)) == []
 
 
-def test_rules_are_strangers_to_one_another() -> None:
+def test_rules_are_strangers_to_one_another(graph: nx.DiGraph) -> None:
     rules = {module.__name__ for module in MODULES}
     assert len(rules) == len(MODULES) > 130
-    assert [(a, b) for a, b in GRAPH.edges if a in rules and b in rules] == []
+    assert [(a, b) for a, b in graph.edges if a in rules and b in rules] == []
     folders = {f"shuntwise.checks.{family}" for family in FAMILIES}
-    into = [(a, b) for a, b in GRAPH.edges if b in rules and a.rpartition(".")[0] in folders]
+    into = [(a, b) for a, b in graph.edges if b in rules and a.rpartition(".")[0] in folders]
     assert into == []

@@ -15,7 +15,7 @@ from lowering.comparing import BOUND, compare
 from lowering.run import examples, outcome_of
 from lowering.texts import make
 
-TEXTS = 160
+TEXTS = 96
 
 
 @pytest.mark.parametrize(("path", "variant"), examples(), ids=lambda value: getattr(value, "stem", str(value)))

@@ -40,28 +40,28 @@ def examples(count: int) -> settings:
     )
 
 
-@examples(400)
+@examples(250)
 @given(characters | sentences | glued)
 def test_any_characters_give_a_tree_or_findings(text: str) -> None:
     """Words of the language in any order, and anything at all between them."""
     judge_form(text)
 
 
-@examples(150)
+@examples(90)
 @given(mutated_examples())
 def test_mutated_example_gives_a_tree_or_findings(text: str) -> None:
     """A sound design with a few slips, where most of the text still means something."""
     judge_form(text)
 
 
-@examples(100)
+@examples(60)
 @given(sentences | glued)
 def test_any_characters_pass_through_all_checks(text: str) -> None:
     """What is left of a text goes through every later pass as well."""
     judge_all(text)
 
 
-@examples(60)
+@examples(40)
 @given(mutated_examples())
 def test_mutated_example_passes_through_all_checks(text: str) -> None:
     """Half-broken designs reach the circuit, the solver and every rule."""

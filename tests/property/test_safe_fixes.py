@@ -99,7 +99,7 @@ def judge(text: str) -> None:
         kept.remove(statement)
 
 
-@examples(60)
+@examples(30)
 @given(slipped_examples())
 @example(EXAMPLES[0].replace("woofer-", "woofer−", 1))
 @example(EXAMPLES[0].replace("coil L1", "coil\u2028L1", 1))
@@ -115,7 +115,7 @@ def test_fixes_of_a_slipped_example_do_no_harm(text: str) -> None:
     judge(text)
 
 
-@examples(150)
+@examples(80)
 @given(sentences | glued)
 def test_fixes_of_any_text_do_no_harm(text: str) -> None:
     judge(text)

@@ -2,7 +2,7 @@
 
     python tests/strangers/run.py [--json] [--all] [--write]
 
-`--write` writes figures.json anew, of every third slip, than which the checks may not become worse: a test compares.
+`--write` writes figures.json anew, of every fifth slip, than which the checks may not become worse: a test compares.
 """
 
 from __future__ import annotations

@@ -6,6 +6,7 @@ import logging
 
 import pytest
 from lark import Lark, logger
+from lark.lexer import TerminalDef
 
 from grammar.outline import outline
 from shuntwise.house import tables
@@ -37,14 +38,19 @@ def test_grammar_has_one_conflict_and_no_colliding_terminals(caplog: pytest.LogC
     assert outline((entry,)) == ["use n as N1 { a (-3) }"]
 
 
-TERMINALS = {terminal.name: terminal for terminal in Lark(GRAMMAR, parser="lalr").terminals}
+@pytest.fixture(scope="module")
+def terminals() -> dict[str, TerminalDef]:
+    """By name. No look for collisions, which takes seconds and which the first test has had."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("lark.lexer.has_interegular", False)
+        return {terminal.name: terminal for terminal in Lark(GRAMMAR, parser="lalr").terminals}
 
 
-def test_words_of_statements_are_those_of_the_grammar() -> None:
+def test_words_of_statements_are_those_of_the_grammar(terminals: dict[str, TerminalDef]) -> None:
     """Every word that begins a statement is in the list from which the nearest one is offered, and no other."""
-    keywords = {str(t.pattern.value) for t in TERMINALS.values() if t.pattern.type == "str" and t.name.isalpha()}
+    keywords = {str(t.pattern.value) for t in terminals.values() if t.pattern.type == "str" and t.name.isalpha()}
     spelled = {word for word in keywords if word.isalpha()}
-    kinds = {kind for kind in PART_KINDS if TERMINALS["KIND"].pattern.value.find(kind.split()[0]) >= 0}
+    kinds = {kind for kind in PART_KINDS if terminals["KIND"].pattern.value.find(kind.split()[0]) >= 0}
     assert kinds == set(PART_KINDS)
     assert spelled | {word for kind in PART_KINDS for word in kind.split()} == set(words.KEYWORDS)
     offered = {*words.STATEMENTS, "driver woofer", "driver mid", "driver tweeter"}
@@ -52,10 +58,10 @@ def test_words_of_statements_are_those_of_the_grammar() -> None:
     assert not set(words.SAID_FOR) & words.KEYWORDS
 
 
-def test_signs_that_are_offered_are_those_of_the_grammar() -> None:
+def test_signs_that_are_offered_are_those_of_the_grammar(terminals: dict[str, TerminalDef]) -> None:
     """A sign or word that a mend puts in has the grammar's name for it."""
     for sign, name in signs.TERMINALS.items():
-        pattern = TERMINALS[name].pattern
+        pattern = terminals[name].pattern
         assert pattern.value == sign if pattern.type == "str" else sign == "--"
 
 

@@ -10,6 +10,7 @@ import pickle
 import re
 import subprocess
 import sys
+from functools import cache
 from pathlib import Path
 from random import Random
 
@@ -24,7 +25,15 @@ from shuntwise.house import tables
 from shuntwise.syntax.automaton import Automaton, Node, Token, UnexpectedCharacter, UnexpectedToken
 
 ROOT = Path(__file__).parents[2]
-LARK = tables.parser()
+
+
+@pytest.fixture(autouse=True)
+def without_collisions(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The library looks for terminals that collide, which takes seconds: once is enough, in test_grammar.py."""
+    monkeypatch.setattr("lark.lexer.has_interegular", False)
+
+
+LIBRARY = cache(tables.parser)
 TEXTS = [path.read_text(encoding="utf-8") for path in sorted((ROOT / "examples").rglob("*.shunt"))]
 TEXTS += re.findall(r"```shunt[^\n]*\n(.*?)```", (ROOT / "grammar" / "LANGUAGE.md").read_text(encoding="utf-8"), re.S)
 
@@ -63,7 +72,7 @@ def read(text: str) -> object:
 
 def read_by_the_library(text: str) -> object:
     try:
-        return theirs(LARK.parse(text))
+        return theirs(LIBRARY().parse(text))
     except LarkUnexpectedToken as error:
         return error.token.type, error.token.start_pos if error.token.type != "$END" else None
     except UnexpectedInput as error:

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 from math import sqrt
+from typing import Any
 
 import numpy as np
 import pytest
-from scipy import stats
 
 from shuntwise.tolerance.draws import Distribution, VaryingPart, draw, element_values, standard_deviation, varying
 from tolerance.designs import TAPPED, sound
@@ -37,6 +37,12 @@ def test_the_sections_of_a_tapped_coil_move_together() -> None:
     assert np.allclose(lower / network.element["T1.lower"].value, upper / network.element["T1.upper"].value, rtol=1e-14)
 
 
+def of_scipy(distribution: Distribution) -> Any:
+    from scipy import stats  # which takes seconds, so not while tests are only collected
+
+    return stats.uniform(-1, 2) if distribution == "uniform" else stats.truncnorm(-3, 3, scale=1 / 3)
+
+
 @pytest.mark.parametrize("distribution", ["uniform", "normal"])
 class TestStreams:
     def test_a_seed_repeats_and_another_differs(self, distribution: Distribution) -> None:
@@ -60,14 +66,16 @@ class TestStreams:
     def test_moments(self, distribution: Distribution) -> None:
         """Mean, deviation and shape against scipy's distributions, at 5 sigma of the estimates."""
         offsets = draw([VaryingPart("C1", ("C1",), 0.05)], 100_000, 5, distribution)[0]
-        expected = stats.uniform(-1, 2) if distribution == "uniform" else stats.truncnorm(-3, 3, scale=1 / 3)
+        expected = of_scipy(distribution)
         assert np.abs(offsets).max() <= 1
         assert abs(offsets.mean()) < 5 * expected.std() / sqrt(offsets.size)
         assert offsets.std() == pytest.approx(expected.std(), rel=5 / sqrt(offsets.size))
+        from scipy import stats
+
         assert stats.kstest(offsets, expected.cdf).pvalue > 1e-4
 
     def test_standard_deviation(self, distribution: Distribution) -> None:
-        expected = stats.uniform(-1, 2) if distribution == "uniform" else stats.truncnorm(-3, 3, scale=1 / 3)
+        expected = of_scipy(distribution)
         assert standard_deviation(distribution) == pytest.approx(expected.std(), rel=1e-12)
 
 

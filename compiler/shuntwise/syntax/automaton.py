@@ -155,8 +155,10 @@ class Automaton:
                 children += content
             else:  # a repetition grows in place, so that a long one costs no more than its length
                 children = content
-        start = next((value.start for value in values if value.start is not None), None)
-        end = next((value.end for value in reversed(values) if value.end is not None), None)
+        start = end = None
+        for value in values:
+            if value.end is not None:  # it has a place
+                start, end = value.start if start is None else start, value.end
         content = children if name is None else Node(name, children, start, end)
         if lone and len(children) == 1:
             content = children[0]
