@@ -43,7 +43,7 @@ def test_every_mutant_is_python_and_differs(folder: str) -> None:
     for path in (Path(shuntwise.__file__).parent / folder).glob("*.py"):
         text = path.read_text(encoding="utf-8")
         lines = text.splitlines()
-        for mutant in mutants(text)[::7]:
+        for mutant in mutants(text)[::13]:
             changed = [*lines]
             changed[mutant.line - 1] = mutant.after
             assert changed != lines

@@ -133,7 +133,7 @@ SIZES = {
 def test_twice_the_text_is_twice_the_work(name: str) -> None:
     """The calls made for a text of twice the size are at most a little more than twice as many."""
     parse(Source("warm.shunt", "a -- b\n"))
-    once, twice = work(HOSTILE[name](400)), work(HOSTILE[name](800))
+    once, twice = work(HOSTILE[name](250)), work(HOSTILE[name](500))
     assert twice <= 2.3 * once + 2000
 
 

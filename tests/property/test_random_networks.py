@@ -40,7 +40,7 @@ def gnucap_can(seed: int) -> bool:
 @pytest.mark.parametrize(
     ("engine", "seeds"),
     [
-        pytest.param(NGSPICE, range(400 * TIMES), marks=needs(NGSPICE), id="ngspice"),
+        pytest.param(NGSPICE, range(300 * TIMES), marks=needs(NGSPICE), id="ngspice"),
         pytest.param(GNUCAP, range(100 * TIMES), marks=needs(GNUCAP), id="gnucap"),
     ],
 )
@@ -53,8 +53,8 @@ def test_every_random_network_agrees(engine: Engine, seeds: range) -> None:
 
 
 def test_random_networks_hold_what_trips_solvers() -> None:
-    """The seeds of the test above hold each hard feature ten times and more, and the invariants of a network."""
-    networks = [random_network(seed) for seed in range(400)]
+    """The seeds of the test above hold each hard feature seven times and more, and the invariants of a network."""
+    networks = [random_network(seed) for seed in range(300)]
     features = {
         "two inputs": sum(len(n.feeds) == 2 for n in networks),
         "a floating driver": sum(any(GROUND not in (d.plus, d.minus) for d in n.drivers) for n in networks),
@@ -64,7 +64,7 @@ def test_random_networks_hold_what_trips_solvers() -> None:
         "a node only capacitors touch": sum(has_capacitor_only_node(n) for n in networks),
         "coils side by side": sum(has_coil_loop(n) for n in networks),
     }
-    assert min(features.values()) >= 10, features
+    assert min(features.values()) >= 7, features
     for network in networks:
         assert len(network.element) == len(network.elements)
         assert reached_from_ground(network) == {GROUND, *network.nodes}

@@ -326,7 +326,7 @@ def test_a_stated_polarity_is_asked_for_all_the_same() -> None:
     )
     for stated in ("", "expect polarity of tweeter normal\n"):
         (finding,) = findings_of(Source("box.shunt", same_way + stated), SHAPED)
-        assert (finding.name, str(finding.severity)) == ("polarity-even-order", "advice")
+        assert (finding.name, str(finding.severity)) == ("polarity-even-order", "advice" if stated else "warning")
         assert ("as `expect polarity` has it" in finding.headline) == bool(stated)
     assert found_in(boxes.SECOND_ORDER + "expect polarity of tweeter reversed\n") == []
     missed = found_in(same_way + "expect polarity of tweeter reversed\n")

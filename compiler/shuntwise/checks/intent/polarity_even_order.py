@@ -2,7 +2,8 @@
 
 What it finds: two neighbours in frequency with equal filters of second order that are the same way round, or of
 fourth order that are not. An `expect polarity` line proves that the leads are as they were meant, not that they are
-right: where it is met the same is told, and where it is not that is told alone.
+right: where it is met the same is told, as advice, and where it is not that is told alone. Where no line states how
+either is meant it is a warning: it looks the same as two leads exchanged.
 
 Why it matters: second-order filters leave the two drivers half a turn of phase apart at the crossover, so with
 both the same way round they cancel there; fourth-order filters leave them in phase. How deep the dip is depends
@@ -70,10 +71,12 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             continue  # they are not as they are meant, and another finding says so
         order, ways = ("second", "the same way") if wanted else ("fourth", "opposite ways")
         first, second = lower.driver.name, upper.driver.name
-        meant = ", as `expect polarity` has it" if stated & {*names(lower, upper)} else ""
+        stated_so = bool(stated & {*names(lower, upper)})
+        meant = ", as `expect polarity` has it" if stated_so else ""
         yield RULE.finding(
             evidence.place(upper.hot_pad),
             f"`{first}` and `{second}` are {ways} round{meant}, and their filters ask for the other way",
+            severity=Severity.ADVICE if stated_so else Severity.WARNING,
             label=f"both filters are of {order} order",
             why=f"{order}-order filters leave them {'half a turn apart' if wanted else 'in phase'} at the crossover, "
             "so they cancel there, unless their distance makes up for it",
@@ -84,4 +87,4 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         )
 
 
-RULE = Rule("polarity-even-order", Severity.ADVICE, "settled", check)
+RULE = Rule("polarity-even-order", Severity.WARNING, "settled", check)
