@@ -439,6 +439,33 @@ def test_a_row_off_the_resonance_that_it_is_made_for(row: tuple[str, str, str], 
     assert found_in(evened_tweeter(*row)) == said
 
 
+@pytest.mark.parametrize("path", ["C1 -- x -- C6", "C1 -- x -- L6", "C6 -- x -- R6 -- y -- C1"])
+def test_a_row_for_the_resonance_belongs_at_its_driver(path: str) -> None:
+    """With a part of the filter between the two the row does not even out what the filter sees."""
+    spare = {"C6": "capacitor C6 15 uF\n", "L6": "coil L6 0.1 mH\n", "R6": "resistor R6 1 ohm\n"}
+    more = "".join(line for label, line in spare.items() if label in path)
+    exact = changed(more + evened_tweeter("0.56 mH", "56 uF", "7.5 ohm"), ("C1 -- tweeter+", f"{path} -- tweeter+"))
+    moved = changed(exact, ("tweeter+ -- R5 -- L5", "x -- R5 -- L5"))
+    assert ("zobel-misplaced", "C5") in found_in(moved)
+    headlines = [f.headline for f in findings_of(Source("box.shunt", moved), SHAPED) if f.name == "zobel-misplaced"]
+    assert [h.partition(" are ")[0] for h in headlines] == ["`C5`, `L5` and `R5`"]
+    assert "zobel-misplaced" not in [name for name, _ in found_in(exact)]
+
+
+def test_a_row_that_fits_no_resonance_may_stand_anywhere() -> None:
+    """A trap for a peak of the response; and a resistor alone between them is that of a pad."""
+    other = changed(
+        "capacitor C6 15 uF\n" + evened_tweeter("0.1 mH", "10 uF", "7.5 ohm"),
+        ("C1 -- tweeter+", "C1 -- x -- C6 -- tweeter+"),
+    )
+    assert "zobel-misplaced" not in [n for n, _ in found_in(other.replace("tweeter+ -- R5 -- L5", "x -- R5 -- L5"))]
+    padded = changed(
+        "resistor R6 1 ohm\n" + evened_tweeter("0.56 mH", "56 uF", "7.5 ohm"),
+        ("C1 -- tweeter+", "C1 -- x -- R6 -- tweeter+"),
+    )
+    assert "zobel-misplaced" not in [n for n, _ in found_in(padded.replace("tweeter+ -- R5 -- L5", "x -- R5 -- L5"))]
+
+
 def test_a_zobel_of_several_parts_is_judged_by_what_they_come_to() -> None:
     made_up = boxes.ZOBEL.replace("resistor R1 6.8 ohm", "resistor R1 3.3 ohm\nresistor R8 3.3 ohm").replace(
         "capacitor C1 22 uF", "capacitor C1 10 uF\ncapacitor C8 10 uF"

@@ -17,6 +17,7 @@ from dataclasses import dataclass
 from string import Formatter
 
 from shuntwise.diagnostics.terminal import visible
+from shuntwise.diagnostics.wording import listed
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Design, NodeStop, ParallelStop, Part, PartStop, Quantity, Stop, Walk
 from shuntwise.model.kinds import KINDS
@@ -60,11 +61,6 @@ def visible_lines(text: str) -> str:
 
 
 # --- words
-
-
-def listed(words: Sequence[str]) -> str:
-    """`a`, `a and b`, `a, b and c`."""
-    return " and ".join(filter(None, (", ".join(words[:-1]), *words[-1:])))
 
 
 def amount(quantity: Quantity) -> str:

@@ -92,21 +92,32 @@ def off_tune(design: Design, block: Block, driver: Driver, bound: float = OFF_TU
     """A row of three across a driver of which resistor and coil, or resistor and capacitor, are those of the row that
     evens out its resonance (see `evens_resonance`), while the third takes its tune far off.
     """
-    q, tune = driver.quantities, tune_hz(design, block)
-    if block.form != "chain" or block.letters != "CLR" or tune is None or not {"re", "fs", "qms", "qes"} <= q.keys():
+    like, tune = like_exact_row(design, block, driver), tune_hz(design, block)
+    if like is None or tune is None or "R" not in like or len(like) != 2:
+        return None
+    fs = driver.quantities["fs"].value
+    if 1 / bound <= tune / fs <= bound:
+        return None
+    off, kept = ("C", "L") if "L" in like else ("L", "C")
+    beside = design.parts[block.one(kept)].value
+    assert beside is not None
+    return OffTune(block.one(off), 1 / ((2 * pi * fs) ** 2 * beside.value), tune)
+
+
+def like_exact_row(design: Design, block: Block, driver: Driver) -> str | None:
+    """The letters of those parts of a row of three that are about those of the row that evens out this driver's
+    resonance (see `evens_resonance`), the coil's wire counted with the resistor. None where a value is not known.
+    """
+    q = driver.quantities
+    if block.form != "chain" or block.letters != "CLR" or not {"re", "fs", "qms", "qes"} <= q.keys():
         return None
     re, fs, qms, qes = (q[key].value for key in ("re", "fs", "qms", "qes"))
     exact = {"L": qes * re / (2 * pi * fs), "C": 1 / (2 * pi * fs * qes * re), "R": re * (1 + qes / qms)}
     there = {letter: value.value for letter in "LCR" if (value := design.parts[block.one(letter)].value) is not None}
-    if there.keys() != exact.keys() or 1 / bound <= tune / fs <= bound:
+    if there.keys() != exact.keys():
         return None
     there["R"] += design.parts[block.one("L")].get("dcr")
-    like = [letter for letter in "LCR" if 1 / LIKE <= there[letter] / exact[letter] <= LIKE]
-    if "R" not in like or len(like) != 2:
-        return None
-    (off,) = {"L", "C"} - {*like}
-    kept = there["C" if off == "L" else "L"]
-    return OffTune(block.one(off), 1 / ((2 * pi * fs) ** 2 * kept), tune)
+    return "".join(letter for letter in "LCR" if 1 / LIKE <= there[letter] / exact[letter] <= LIKE)
 
 
 def traps_across(circuit: Circuit, ladder: Ladder) -> tuple[tuple[str, ...], ...]:

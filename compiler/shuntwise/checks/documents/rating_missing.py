@@ -48,6 +48,7 @@ from collections.abc import Iterator, Mapping
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import CORED, named, rated_at
 from shuntwise.checks.rule import Diagnostic, NotChecked, Rule, Severity
+from shuntwise.diagnostics.wording import listed
 from shuntwise.model.design import Driver, Part
 from shuntwise.model.kinds import KINDS, TOLERANCE
 
@@ -79,7 +80,7 @@ def _missing(
     missing = [attribute for attribute in asked if attribute not in item.quantities]
     if not missing or item.refused:  # what is missing may be what could not be read
         return
-    what = " and ".join(words.get(attribute, f"its `{attribute}`") for attribute in missing)
+    what = listed([words.get(attribute, f"its `{attribute}`") for attribute in missing])
     example = ", ".join(asked[attribute] for attribute in missing)
     yield RULE.finding(
         rated_at(evidence, item),

@@ -50,6 +50,7 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -58,7 +59,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         return
     for block in structure.across_input:
         if block.form == "chain" and not block.passes_dc and set(block.letters) == {"C", "L"}:
-            shown = " and ".join(f"`{label}`" for label in block.labels)
+            shown = quoted(block.labels)
             yield RULE.finding(
                 evidence.place(block.label),
                 f"{shown} lie in a row across the amplifier",

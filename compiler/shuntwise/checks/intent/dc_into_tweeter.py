@@ -44,6 +44,7 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.structure.filters import bypass
 
 
@@ -51,7 +52,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for ladder in evidence.structure.of_role("tweeter"):
         parts = bypass(evidence.structure, ladder)
         if parts:
-            shown = " and ".join(f"`{label}`" for label in parts)
+            shown = quoted(parts)
             yield RULE.finding(
                 evidence.place(parts[0]),
                 f"{shown} lead{'s' * (len(parts) == 1)} direct current past the capacitor of `{ladder.driver.name}`",

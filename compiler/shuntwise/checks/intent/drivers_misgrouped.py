@@ -60,12 +60,13 @@ from collections.abc import Iterator
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for found in evidence.misgrouped:
         drivers = found.ladder.together.labels
-        shown = " and ".join(f"`{name}`" for name in drivers)
+        shown = quoted(drivers)
         ohm, fitting = (units.write(load, units.OHM, 2) for load in (found.ohm, found.fitting_ohm))
         present = "side by side" if found.ladder.together.form == "group" else "in a row"
         wanted = "side by side" if found.side_by_side else "in a row"

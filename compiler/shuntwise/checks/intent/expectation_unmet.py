@@ -50,6 +50,7 @@ from math import inf, isinf, isnan
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, NotChecked, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.figures.expected import Wanted, proofs
 from shuntwise.figures.figure import Corner, Crossing, Figure, Impedance, Level, Slope, search_hz
 from shuntwise.model.design import Expectation
@@ -155,7 +156,7 @@ def _polarity(evidence: Evidence, expectation: Expectation) -> Unmet | None:
     real = evidence.structure.polarity(expectation.subjects)
     if real == expectation.word:
         return None
-    names = " and ".join(f"`{name}`" for name in expectation.subjects)
+    names = quoted(expectation.subjects)
     verb = "are" if len(expectation.subjects) == 2 else "is"
     wanted = WAYS[expectation.word or real]
     return Unmet(f"{names} {verb} {WAYS[real]}, not {wanted}", "turn the leads of a driver round")

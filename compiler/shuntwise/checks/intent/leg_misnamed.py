@@ -44,6 +44,7 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Confidence, Diagnostic, Label, Rule, Severity, Span
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.model.design import NodeStop, all_stops
 from shuntwise.model.findings import replace
 
@@ -67,7 +68,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 
 
 def _misnamed(name: str, span: Span, wired: tuple[str, ...], others: tuple[str, ...]) -> Diagnostic:
-    wires = " and ".join(f"`{other}`" for other in others)
+    wires = quoted(others)
     return RULE.finding(
         span,
         f"the leg of `{name}` wires {wires}, and not `{name}`",
@@ -81,7 +82,7 @@ def _misnamed(name: str, span: Span, wired: tuple[str, ...], others: tuple[str, 
 
 
 def _strays(drivers: tuple[str, ...], strange: list[NodeStop], others: tuple[str, ...]) -> Diagnostic:
-    named = " and ".join(f"`{name}`" for name in drivers)
+    named = quoted(drivers)
     return RULE.finding(
         strange[0].span,
         f"the leg of {named} goes to `{strange[0].node}`",

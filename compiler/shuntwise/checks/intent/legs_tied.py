@@ -44,13 +44,14 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.source import Span
 from shuntwise.structure.reach import tied_legs
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for drivers, nets in tied_legs(evidence.circuit):
-        shown = " and ".join(f"`{name}`" for name in drivers)
+        shown = quoted(drivers)
         yield RULE.finding(
             _meeting(evidence, nets) or evidence.declared(drivers[-1]),
             f"the legs of {shown} meet behind the input",

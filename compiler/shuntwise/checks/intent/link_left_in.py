@@ -52,6 +52,7 @@ from itertools import combinations
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -63,7 +64,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         if not links and "+" not in joined:
             continue
         if links:
-            place, how = evidence.declared(links[0]), " and ".join(f"`{link}`" for link in links)
+            place, how = evidence.declared(links[0]), quoted(links)
             label, verb = "this link joins them", f"{how} join{'s' * (len(links) == 1)}"
         else:
             place, label, verb = chains["+"][0].span, "this wire joins them", "a wire joins"

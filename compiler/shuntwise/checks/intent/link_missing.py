@@ -60,6 +60,7 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.model.kinds import KINDS
 
 
@@ -75,7 +76,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         cut_off = [pad for pad, net in nets.items() if net.name not in fed and len(net.attachments) > 1]
         if cut_off:
             omitted = [p.label for p in design.parts.values() if KINDS[p.kind].wire and not p.fitted]
-            shown = " and ".join(f"`{point}`" for point in cut_off)
+            shown = quoted(cut_off)
             left_out = f" ({', '.join(f'`{label}`' for label in omitted)} left out)" if omitted else ""
             yield RULE.finding(
                 pair.span,

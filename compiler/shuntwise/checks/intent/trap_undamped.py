@@ -51,6 +51,7 @@ from collections.abc import Iterator
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.structure.traps import trap_q, traps
 
 
@@ -59,7 +60,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         q = trap_q(evidence.design, block)
         if q is None or q <= RULE.limit(evidence):
             continue
-        shown = " and ".join(f"`{label}`" for label in block.labels)
+        shown = quoted(block.labels)
         resistor = "" if "R" in block.letters else ", and no resistor damps it"
         place = "across it" if block.form == "group" else "in its row"
         yield RULE.finding(

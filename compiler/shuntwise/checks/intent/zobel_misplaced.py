@@ -1,11 +1,12 @@
-"""A Zobel that is not at its driver.
+"""A row that evens out a driver, and is not at it.
 
 What it finds: a resistor and capacitor in a row across the input while a driver sits behind a coil, such a row that
 has a coil of its leg between itself and the driver, one that bridges a coil in the path to a woofer, and one across a
-driver whose voice coil it does not fit while it fits another's that has no fitting row of its own.
+driver whose voice coil it does not fit while it fits another's that has no fitting row of its own. Also a row of coil,
+capacitor and resistor that fits its driver's resonance and has a coil or capacitor of the leg between the two.
 
-Why it matters: the row evens out the voice coil for the filter. On the wrong side of the coil the filter does not
-see it, and it only takes power.
+Why it matters: the row evens out the voice coil, or the resonance, for the filter. On the wrong side of the filter's
+part the filter does not see it, and it only takes power.
 
 Bad:
     driver woofer 8 ohm { re 6 ohm, le 0.6 mH }
@@ -51,8 +52,10 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.structure.blocks import Block
 from shuntwise.structure.ladders import Ladder
+from shuntwise.structure.traps import like_exact_row
 from shuntwise.structure.zobels import is_row, rows
 
 
@@ -63,12 +66,13 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()
     for ladder in structure.of_role("woofer", "mid", "tweeter"):
         for shunt in ladder.shunts:
-            coils = [step.block.label for step in shunt.behind if step.block.letter == "L"]
-            if not is_row(shunt.block) or not coils:
-                continue
-            if shunt.block.label not in seen:
+            behind = [step.block for step in shunt.behind if step.block.letter]
+            between = [block.label for block in behind if block.letter == "L"] if is_row(shunt.block) else []
+            if like_exact_row(evidence.design, shunt.block, ladder.driver) == "LCR":
+                between = [block.label for block in behind if block.letter in ("L", "C")]
+            if between and shunt.block.label not in seen:
                 seen.add(shunt.block.label)
-                yield _finding(evidence, ladder, shunt.block, coils[0], "are on the amplifier's side of")
+                yield _finding(evidence, ladder, shunt.block, between[0], "are on the amplifier's side of")
         for shunt in rows(ladder):
             other = evidence.strayed_zobel(ladder, shunt)
             if other is not None and shunt.block.label not in seen:
@@ -81,21 +85,21 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                 yield _finding(evidence, ladder, bridging[0], step.block.one("L"), "bridge")
 
 
-def _finding(evidence: Evidence, ladder: Ladder, row: Block, coil: str, how: str) -> Diagnostic:
-    shown = " and ".join(f"`{label}`" for label in row.labels)
+def _finding(evidence: Evidence, ladder: Ladder, row: Block, part: str, how: str) -> Diagnostic:
+    shown = quoted(row.labels)
     return RULE.finding(
         evidence.place(row.label),
-        f"{shown} {how} `{coil}`",
+        f"{shown} {how} `{part}`",
         label="not across the driver",
         why="the filter does not see them there as a part of its load",
         help=f"put them straight across `{ladder.driver.name}`",
-        places=(Label(evidence.place(coil), "this coil"),),
+        places=(Label(evidence.place(part), "this part"),),
         subjects=(*row.labels, ladder.driver.name),
     )
 
 
 def _strayed(evidence: Evidence, ladder: Ladder, row: Block, other: Ladder) -> Diagnostic:
-    shown = " and ".join(f"`{label}`" for label in row.labels)
+    shown = quoted(row.labels)
     here, there = ladder.driver.name, other.driver.name
     return RULE.finding(
         evidence.place(row.label),

@@ -51,6 +51,7 @@ from collections.abc import Iterator
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.structure.filters import ZOBEL_SIZE
 from shuntwise.structure.ladders import Ladder
 from shuntwise.structure.zobels import rows
@@ -70,7 +71,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 def _finding(evidence: Evidence, ladder: Ladder, capacitor: str) -> Diagnostic:
     beside = [shunt.block for shunt in rows(ladder)]
     if beside:
-        shown = " and ".join(f"`{label}`" for label in beside[0].labels)
+        shown = quoted(beside[0].labels)
         headline = f"`{capacitor}` lies beside the Zobel of {shown}, and has the size of a Zobel's capacitor itself"
         help = "take it out, or fit the value of the filter's capacitor"
     else:

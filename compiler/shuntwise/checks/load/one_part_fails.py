@@ -56,6 +56,7 @@ from typing import TYPE_CHECKING
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import driven_by, named, ohms, rated_at, watts
 from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.units import OHM
 
 if TYPE_CHECKING:
@@ -69,7 +70,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         if failure.label in told:
             continue
         if failure.bare:
-            coils = " and ".join(f"`{coil}`" for coil in failure.bare)
+            coils = quoted(failure.bare)
             yield RULE.not_checked(f"the `dcr` of {coils}", failure.label, *failure.bare)
             continue
         harm = _harm(evidence, failure)

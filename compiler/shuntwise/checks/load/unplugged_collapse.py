@@ -56,6 +56,7 @@ from collections.abc import Iterator
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import amperes, driven_by, hertz, ohms
 from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.stress.stress import Bare
 from shuntwise.units import HERTZ, PLAIN, write
 
@@ -86,7 +87,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
 
 
 def _bare(evidence: Evidence, driver: str, bare: Bare) -> Diagnostic:
-    coils = " and ".join(f"`{coil}`" for coil in bare.coils)
+    coils = quoted(bare.coils)
     return RULE.finding(
         evidence.declared(driver),
         f"with `{driver}` unplugged nothing damps a series resonance at {write(bare.freq_hz, HERTZ, 3)}",

@@ -46,6 +46,7 @@ from collections.abc import Iterator
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import named, rated_at
 from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.units import PLAIN
 
 NEARLY_DC_HZ = 0.1
@@ -74,7 +75,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     most = max(shares.values())
     taking = sorted((label for label in shares if shares[label] > most / 100), key=lambda label: -shares[label])
     places = [rated_at(evidence, evidence.design.parts[label], "dcr") for label in taking]
-    names = " and ".join(f"`{label}`" for label in taking)
+    names = quoted(taking)
     yield RULE.finding(
         places[0],
         f"the resistance of {names} is {share:.1%} of the woofers' nominal impedance",

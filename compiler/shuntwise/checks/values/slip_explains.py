@@ -51,6 +51,7 @@ from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import instance_of, named
 from shuntwise.checks.rule import Confidence, Diagnostic, Label, Rule, Severity, Span
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.model.findings import replace
 from shuntwise.suspects.change import Change
 
@@ -97,7 +98,7 @@ def _place(evidence: Evidence, owner: str) -> Span:
 
 def _headline(change: Change, asked: bool) -> str:
     """What looks wrong, and what comes of putting it right: all that is `asked` for, or else an end of the findings."""
-    names = " and ".join(f"`{name}`" for name in change.owners)
+    names = quoted(change.owners)
     look = "look" if len(change.owners) > 1 else "looks"
     so = "all that is asked for comes out" if asked else "nothing of what follows is left"
     match change.manner:

@@ -42,6 +42,7 @@ from collections.abc import Iterator
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.figures.nominal import PLAIN_DB
 from shuntwise.structure.attenuators import voice_coil
 from shuntwise.structure.blocks import Block
@@ -106,7 +107,7 @@ def _finding(
     labels = [label for letter, label in _ones(zobel) if letter == kind]
     quantity = evidence.design.parts[labels[0]].value
     here = quantity is not None and quantity.span.source is evidence.design.source
-    shown, drivers = " and ".join(f"`{label}`" for label in labels), ladder.together.labels
+    shown, drivers = quoted(labels), ladder.together.labels
     many = len(drivers) > 1
     return RULE.finding(
         quantity.span if quantity is not None and here else evidence.place(labels[0]),

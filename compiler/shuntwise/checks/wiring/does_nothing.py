@@ -37,6 +37,7 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -46,7 +47,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         if short.kind != "does-nothing" or span in seen:
             continue
         seen.add(span)
-        names = " and ".join(f"`{owner}`" for owner in short.owners)
+        names = quoted(short.owners)
         many = len(short.owners) > 1
         yield RULE.finding(
             span,

@@ -36,6 +36,7 @@ from collections.abc import Iterator
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.faults.shorts import partners
 from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
+from shuntwise.diagnostics.wording import listed, quoted
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -45,11 +46,11 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         if short.kind != "winding-shorted" or span in seen:
             continue
         seen.add(span)
-        names = " and ".join(f"`{owner}`" for owner in short.owners)
+        names = quoted(short.owners)
         felt = [f"`{coil}`" for owner in short.owners for coil in partners(evidence.circuit, owner)]
         inside = [owner for owner in short.owners if f"`{owner}`" in felt]
         what = "a section of" if inside else "the winding of" if len(short.owners) == 1 else "the loop of"
-        bears = "the rest of the coil" if inside else " and ".join(dict.fromkeys(felt))
+        bears = "the rest of the coil" if inside else listed(list(dict.fromkeys(felt)))
         yield RULE.finding(
             span,
             f"{what} {names} is shorted: its ends are on one net, `{short.net}`",
