@@ -116,6 +116,11 @@ class Sums:
         return np.asarray(size[0] if self.matrix.shape[1] == 1 else size)
 
 
+KEPT_SUMS = 32
+"""How many questions a circuit keeps its matrices for: figures ask a handful, over and over. A ladder of thousands that
+is asked for node after node would keep one of its own size for each."""
+
+
 class Settled:
     """The coefficients of a tape for one choice of parameters: floats, or columns where one varies by build.
 
@@ -140,6 +145,8 @@ class Settled:
         """The sums of some steps where no parameter varies."""
         key = tuple(steps)
         if key not in self._sums:
+            if len(self._sums) >= KEPT_SUMS:
+                self._sums.clear()
             self._sums[key] = Sums(self._tape, key, self.coefficients, 1)
         return self._sums[key]
 
