@@ -6,6 +6,7 @@ import csv
 import importlib
 import json
 import re
+import shutil
 import subprocess
 import sys
 from pathlib import Path
@@ -45,10 +46,12 @@ def test_check_of_a_clean_example(capsys: pytest.CaptureFixture[str]) -> None:
     assert capsys.readouterr().out == "1 design checked, nothing found; 1 finding waived\n"
 
 
-def test_check_of_a_folder_takes_all_designs(capsys: pytest.CaptureFixture[str]) -> None:
-    assert main(["check", str(ROOT / "examples")]) == 0
-    count = len(list((ROOT / "examples").rglob("*.shunt")))
-    assert f"{count} designs checked, nothing found" in capsys.readouterr().out
+def test_check_of_a_folder_takes_all_designs(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    for folder in (tmp_path, tmp_path / "one", tmp_path / "one" / "deeper"):
+        folder.mkdir(exist_ok=True)
+        shutil.copy(EXAMPLE, folder)
+    assert main(["check", str(tmp_path)]) == 0
+    assert "3 designs checked, nothing found" in capsys.readouterr().out
 
 
 def test_check_of_a_broken_design(broken: Path, capsys: pytest.CaptureFixture[str]) -> None:

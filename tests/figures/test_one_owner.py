@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 import pytest
@@ -25,6 +25,7 @@ from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.connect import connect
 from shuntwise.loading import loader
 from shuntwise.model.design import Design
+from shuntwise.model.include import Collected
 from shuntwise.model.resolve import resolve, variant_names
 from shuntwise.network.lower import lower
 from shuntwise.network.network import Network
@@ -32,6 +33,7 @@ from shuntwise.pipeline import read
 from shuntwise.response.pivoted import SingularNetwork
 from shuntwise.settings import read_settings
 from shuntwise.source import Source
+from shuntwise.syntax.parser import parse
 from shuntwise.tolerance.spread import NothingVaries, spread
 
 TESTS = Path(__file__).parents[1]
@@ -41,6 +43,9 @@ GENERATED = 200
 
 @dataclass(frozen=True)
 class Made:
+    collected: Collected
+    variant: str | None
+    settings: Sequence[str]
     design: Design
     circuit: Circuit
     network: Network
@@ -51,11 +56,14 @@ class Made:
 
 
 def make(path: Path, text: str, variant: str | None, settings: Sequence[str] = ()) -> Made | None:
-    collected, _ = read(Source(path.name, text), loader(path, path.name), str(path))
+    return made_of(read(Source(path.name, text), loader(path, path.name), str(path))[0], variant, settings)
+
+
+def made_of(collected: Collected, variant: str | None, settings: Sequence[str]) -> Made | None:
     design, _ = resolve(collected, variant=variant, settings=read_settings(settings))
     circuit, _ = connect(design)
     network = lower(circuit)
-    return Made(design, circuit, network) if isinstance(network, Network) else None
+    return Made(collected, variant, settings, design, circuit, network) if isinstance(network, Network) else None
 
 
 def without_expectations(text: str) -> str:
@@ -75,9 +83,11 @@ def _fed(made: Made) -> set[str]:
     return {driver.name for driver in made.network.drivers}
 
 
-def unmet(path: Path, text: str, lines: Sequence[str], variant: str | None, settings: Sequence[str]) -> set[str]:
-    """Those of some lines that the design does not meet."""
-    made = make(path, text + "\n" + "\n".join(lines) + "\n", variant, settings)
+def unmet(plain: Made, lines: Sequence[str]) -> set[str]:
+    """Those of some lines that the design does not meet, once they stand below its text."""
+    pasted, _ = parse(Source("pasted.shunt", "\n".join(lines) + "\n"))
+    entries = (*plain.collected.entries, *pasted.entries)
+    made = made_of(replace(plain.collected, entries=entries), plain.variant, plain.settings)
     assert made is not None
     wanted = {expectation.span.text for expectation in made.design.expectations}
     assert wanted >= set(lines)
@@ -86,9 +96,9 @@ def unmet(path: Path, text: str, lines: Sequence[str], variant: str | None, sett
     return {one.span.text for one in told if isinstance(one, Diagnostic)}
 
 
-def hold(path: Path, text: str, lines: Sequence[Line], variant: str | None, settings: Sequence[str] = ()) -> None:
+def hold(made: Made, lines: Sequence[Line]) -> None:
     right, moved = {line.text for line in lines}, {line.moved for line in lines}
-    told = unmet(path, text, sorted(right | moved), variant, settings)
+    told = unmet(made, sorted(right | moved))
     assert told & right == set()
     met = moved - told
     # A crossing or corner that has another one beside it may meet the moved line; that is seldom.
@@ -115,7 +125,7 @@ def test_what_is_printed_of_a_design(path: Path) -> None:
             told = [of_spread(f.figure.name, quantity(f.figure, f.nominal), several) for f in builds.figures]
             assert None not in told
             lines += [line for line in told if line is not None]
-        hold(path, text, lines, variant)
+        hold(made, lines)
 
 
 @pytest.mark.parametrize("path", DESIGNS[:6], ids=lambda path: path.stem)
@@ -124,7 +134,7 @@ def test_what_is_printed_of_a_narrower_band(path: Path) -> None:
     made = make(path, text, None)
     assert made is not None
     figures = usual(Nominal(made.evidence.solver), made.design.drivers, 200.0, 8e3)
-    hold(path, text, list(printed(made, figures)), None)
+    hold(made, list(printed(made, figures)))
 
 
 @pytest.mark.parametrize("seed", range(GENERATED))
@@ -139,4 +149,4 @@ def test_what_is_printed_of_a_generated_design(seed: int, tmp_path: Path) -> Non
         figures = usual(Nominal(made.evidence.solver), made.design.drivers)
     except SingularNetwork:
         pytest.skip("no single solution")
-    hold(folder, text, list(printed(made, figures)), made_text.variant, made_text.settings)
+    hold(made, list(printed(made, figures)))

@@ -143,9 +143,15 @@ class Automaton:
 
     def _reduce(self, number: int) -> None:
         origin, name, length, taken, lone = RULES[number]
+        states = self.states
+        if lone and length == 1 and not isinstance(self.values[-1].content, list):
+            # An expression's way through every level of precedence: half of all reductions, and nothing changes.
+            states.pop()
+            states.append(STATES[states[-1]][origin])
+            return
         values = self.values[len(self.values) - length :] if length else []
         if length:
-            del self.states[-length:], self.values[-length:]
+            del states[-length:], self.values[-length:]
         children: list[Child] = []
         for place in taken:
             content = values[place].content
@@ -163,7 +169,7 @@ class Automaton:
         if lone and len(children) == 1:
             content = children[0]
         self.values.append(_Value(content, start, end))
-        self.states.append(STATES[self.states[-1]][origin])
+        states.append(STATES[states[-1]][origin])
 
     # --- places to come back to
 
