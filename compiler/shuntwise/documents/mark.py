@@ -7,11 +7,12 @@ dates: the same text gives the same documents on any day.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from hashlib import sha256
 
 
 def design_mark(texts: Iterable[str]) -> str:
     """The first eight digits of the SHA-256 of the texts, each with its length before it, line ends made alike."""
+    from hashlib import sha256  # it loads the system's cryptography, which `check` has no use for
+
     digest = sha256()
     for text in texts:
         data = text.replace("\r\n", "\n").encode("utf-8", "surrogatepass")

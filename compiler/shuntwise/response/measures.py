@@ -196,7 +196,7 @@ def _zeros(curve: Curve, freq_hz: Real) -> list[float]:
             fall = below - above
             guess = below / fall if np.isfinite(fall) and fall else 0.5
             shares = np.clip(np.concatenate((EVENLY, guess + AROUND)), 0.0, 1.0)
-            inside = np.unique(low + (high - low) * shares)
+            inside = np.sort(low + (high - low) * shares)
             values = curve(inside)
             changed = np.nonzero(np.sign(values[1:]) != np.sign(values[0]))[0]
             if not changed.size:  # the sign at an end was rounding: the zero is there
