@@ -67,4 +67,4 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         )
 
 
-RULE = Rule("turned-unsaid", Severity.ADVICE, "settled", check)
+RULE = Rule("turned-unsaid", Severity.WARNING, "settled", check)

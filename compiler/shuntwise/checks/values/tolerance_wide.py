@@ -2,8 +2,9 @@
 
 What it finds: a part whose stated tolerance is beyond what parts of its construction usually have: 10 % for
 coils, film capacitors and resistors, 20 % for electrolytic capacitors, 30 % for lamps. A limit for this finding is
-that of the first group; the other two move with it. From twice as much it is a warning, unless the part is a capacitor
-or resistor of 20 % whose value is one of the series E6, which is made to that tolerance (IEC 60063).
+that of the first group; the other two move with it. From twice as much it is a warning. A capacitor or resistor of
+20 % whose value is one of the series E6 is made to that tolerance (IEC 60063): it stays advice, unless others of its
+kind in the design state a tolerance and none of them is so wide.
 
 Why it matters: a wide tolerance moves corners and levels from box to box; and a figure that no shop sells is most
 often a slip of the finger.
@@ -58,7 +59,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             yield RULE.finding(
                 tolerance.span,
                 f"{100 * tolerance.value:.3g} % is a wide tolerance for `{part.label}`",
-                severity=Severity.WARNING if _is_odd(part, tolerance.value, usual) else Severity.ADVICE,
+                severity=Severity.WARNING if _is_odd(evidence, part, tolerance.value, usual) else Severity.ADVICE,
                 label=f"such parts usually have {100 * usual:.3g} % or less",
                 why="corners and levels stray with it from box to box, and it may be a slip of the finger",
                 help="check the figure on the part, or choose one with a closer tolerance",
@@ -66,10 +67,23 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             )
 
 
-def _is_odd(part: Part, tolerance: float, usual: float) -> bool:
-    """Is it twice the usual, and not what a part of such a value may be sold with?"""
+def _is_odd(evidence: Evidence, part: Part, tolerance: float, usual: float) -> bool:
+    """Is it twice the usual, and neither what a part of such a value may be sold with nor out of line with its like?"""
+    if tolerance < 2 * usual * (1 - 1e-9):
+        return False
     made_so = part.kind in ("capacitor", "resistor") and part.value is not None and is_in(E6, part.value.value)
-    return tolerance >= 2 * usual * (1 - 1e-9) and not (made_so and tolerance <= COARSEST * (1 + 1e-9))
+    return not (made_so and tolerance <= COARSEST * (1 + 1e-9)) or _is_widest(evidence, part, tolerance)
+
+
+def _is_widest(evidence: Evidence, part: Part, tolerance: float) -> bool:
+    """Do others of its kind and construction state a tolerance, and all of them a closer one?"""
+    like = [
+        other.quantities["tolerance"].value
+        for other in evidence.design.parts.values()
+        if other is not part and "tolerance" in other.quantities and _usual(other) == _usual(part)
+        if other.kind == part.kind
+    ]
+    return bool(like) and max(like) < tolerance * (1 - 1e-9)
 
 
 def _usual(part: Part) -> float:

@@ -2,8 +2,8 @@
 
 What it finds: a resistor and capacitor in a row across a driver of known re and le, with a resistor outside 0.8 to
 1.5 Re, or a capacitor off Le / R^2 by more than the bound (a factor). It is a warning where the driver's level in its
-own band is 1.5 dB or more away from what a fitting row would give: that is more than parts of 5 % do. Below that it is
-advice.
+own band is 1.5 dB or more away from what a fitting row would give, which is more than parts of 5 % do, and where the
+resistor is five times off, which no trimming is. Below that it is advice.
 
 Why it matters: the row evens out the voice coil only if both values fit it. (R = Re, C = Le / Re^2:
 constant-resistance networks, O. J. Zobel, Bell Syst. Tech. J. 7(3), 1928, from memory; the window round it is common
@@ -52,6 +52,9 @@ from shuntwise.structure.zobels import FITTING, LEAST, MOST, rows, wanted_farad,
 DAMPED = 0.4
 """A resistor below this much of Re damps a filter's capacitor and makes no Zobel, if the filter has no other."""
 
+ASTRAY = 5
+"""So many times Re, or so little of it, is a slip and no trimming: common practice, no source."""
+
 
 def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
     seen: set[str] = set()
@@ -81,11 +84,13 @@ def _judge(
     if not LEAST * re <= ohm <= MOST * re:
         fitting = f"{units.write(LEAST * re, units.OHM, 2)} to {units.write(MOST * re, units.OHM, 2)}"
         change_db = _change_db(evidence, ladder, zobel, {"R": re / ohm, "C": wanted_farad(le, re) / farad})
-        yield _finding(evidence, ladder, zobel, "R", units.write(ohm, units.OHM), fitting, change_db)
+        grave = change_db >= PLAIN_DB or not 1 / ASTRAY < ohm / re < ASTRAY
+        yield _finding(evidence, ladder, zobel, "R", units.write(ohm, units.OHM), fitting, change_db, grave)
     elif not 1 / bound <= farad / wanted <= bound:
         fitting = f"about {units.write(wanted, units.FARAD, 2)}"
         change_db = _change_db(evidence, ladder, zobel, {"C": wanted / farad})
-        yield _finding(evidence, ladder, zobel, "C", units.write(farad, units.FARAD), fitting, change_db)
+        grave = change_db >= PLAIN_DB
+        yield _finding(evidence, ladder, zobel, "C", units.write(farad, units.FARAD), fitting, change_db, grave)
 
 
 def _change_db(evidence: Evidence, ladder: Ladder, zobel: tuple[Block, ...], factors: dict[str, float]) -> float:
@@ -101,7 +106,14 @@ def _ones(zobel: tuple[Block, ...]) -> list[tuple[str, str]]:
 
 
 def _finding(
-    evidence: Evidence, ladder: Ladder, zobel: tuple[Block, ...], kind: str, value: str, fitting: str, change_db: float
+    evidence: Evidence,
+    ladder: Ladder,
+    zobel: tuple[Block, ...],
+    kind: str,
+    value: str,
+    fitting: str,
+    change_db: float,
+    grave: bool,
 ) -> Diagnostic:
     """`kind` is the letter of the parts that do not fit, `value` what they come to."""
     labels = [label for letter, label in _ones(zobel) if letter == kind]
@@ -113,7 +125,7 @@ def _finding(
         quantity.span if quantity is not None and here else evidence.place(labels[0]),
         f"the Zobel's {shown} of {value} {'do' if len(labels) > 1 else 'does'} not fit "
         f"{' and '.join(f'`{name}`' for name in drivers)}",
-        severity=Severity.WARNING if change_db >= PLAIN_DB else Severity.ADVICE,
+        severity=Severity.WARNING if grave else Severity.ADVICE,
         label=f"the voice coil{'s ask' if many else ' asks'} for {fitting}",
         why="the row evens out the voice coil only if both values fit it; "
         f"these move the level by up to {change_db:.2g} dB",
