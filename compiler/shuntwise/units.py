@@ -26,6 +26,7 @@ HENRY: Dimension = (1, -1, 1, 0, 0, 0, 0)
 FARAD: Dimension = (-1, 1, 1, 0, 0, 0, 0)
 WATT: Dimension = (1, 1, 0, 0, 0, 0, 0)
 HERTZ: Dimension = (0, 0, -1, 0, 0, 0, 0)
+AMPERE2_SECOND: Dimension = (0, 2, 1, 0, 0, 0, 0)
 
 NAMES: dict[Dimension, str] = {
     PLAIN: "a plain number",
@@ -42,6 +43,7 @@ NAMES: dict[Dimension, str] = {
     FARAD: "a capacitance",
     WATT: "a power",
     HERTZ: "a frequency",
+    AMPERE2_SECOND: "an I2t value",
 }
 
 SYMBOLS: dict[Dimension, str] = {
@@ -59,6 +61,7 @@ SYMBOLS: dict[Dimension, str] = {
     FARAD: "F",
     WATT: "W",
     HERTZ: "Hz",
+    AMPERE2_SECOND: "A2s",
 }
 
 _PREFIXES = {"p": 1e-12, "n": 1e-9, "u": 1e-6, "µ": 1e-6, "μ": 1e-6, "m": 1e-3, "": 1.0, "k": 1e3, "M": 1e6}
@@ -87,6 +90,7 @@ def _units() -> dict[str, tuple[float, Dimension]]:
     }
     units["cm"] = (1e-2, METRE)
     units["%"] = (1e-2, PLAIN)
+    units["A2s"] = units["A²s"] = (1.0, AMPERE2_SECOND)
     units["dB"] = (1.0, DECIBEL)
     units["octave"] = units["octaves"] = (1.0, OCTAVE)
     return units

@@ -52,6 +52,10 @@ def lay_out(meaning: Meaning, driver_law: Callable[[FlatDriver], Law]) -> Circui
     return circuit
 
 
+DROPS = {"fuse": 0.1, "protector": 0.25}
+"""Volts at the current that stands behind the name, where no resistance is stated."""
+
+
 def _lay_part(circuit: Circuit, part: FlatPart, nets: _Nets) -> None:
     start, end = nets.of((part.path, "start")), nets.of((part.path, "end"))
     value = part.value
@@ -68,6 +72,10 @@ def _lay_part(circuit: Circuit, part: FlatPart, nets: _Nets) -> None:
         circuit.branches[first] = Branch(start, tap, coil(winding.first, winding.first_dcr))
         circuit.branches[second] = Branch(tap, end, coil(winding.second, winding.second_dcr))
         circuit.mutual.append((first, second, winding.mutual))
+    elif part.kind in DROPS:
+        circuit.branches[part.path] = Branch(
+            start, end, resistor(part.attributes.get("cold", DROPS[part.kind] / value))
+        )
     else:  # a resistor, or a lamp: cold, everywhere and at every level
         circuit.branches[part.path] = Branch(start, end, resistor(value))
 

@@ -10,7 +10,20 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from pathlib import PurePosixPath
 
-from lowering.quantities import FARAD, HENRY, HERTZ, OHM, PLAIN, Kind, Names, Quantity, evaluate, no_names, number
+from lowering.quantities import (
+    AMPERE,
+    FARAD,
+    HENRY,
+    HERTZ,
+    OHM,
+    PLAIN,
+    Kind,
+    Names,
+    Quantity,
+    evaluate,
+    no_names,
+    number,
+)
 from lowering.reading import (
     Coupling,
     Driver,
@@ -42,6 +55,8 @@ VALUES: dict[str, Kind] = {
     "capacitor": FARAD,
     "resistor": OHM,
     "lamp": OHM,
+    "fuse": AMPERE,
+    "protector": AMPERE,
 }
 ATTRIBUTES: dict[str, dict[str, Kind]] = {
     "coil": {"dcr": OHM},
@@ -49,6 +64,8 @@ ATTRIBUTES: dict[str, dict[str, Kind]] = {
     "capacitor": {"esr": OHM},
     "resistor": {},
     "lamp": {},
+    "fuse": {"cold": OHM},
+    "protector": {"cold": OHM},
     "link": {},
 }
 DRIVER_ATTRIBUTES: dict[str, Kind] = {

@@ -17,7 +17,7 @@ Path = tuple[str, ...]
 Station = tuple[Any, ...]
 Walk = list[Station]
 
-PART_KINDS = ("coil", "tapped coil", "capacitor", "resistor", "lamp", "link")
+PART_KINDS = ("coil", "tapped coil", "capacitor", "resistor", "lamp", "fuse", "protector", "link")
 SKIPPED = ("design", "amplifier", "testpoint", "expect", "allow", "limit")  # they move no current
 
 NAME = re.compile(r"non-polar(?!\w)|[^\W\d]\w*")

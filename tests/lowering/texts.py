@@ -50,7 +50,8 @@ LIBRARY_PARAMETERS = {
     "notch": {"centre": "frequency", "inductance": "coil", "damping": "resistor"},
     "trap": {"centre": "frequency", "inductance": "coil", "damping": "resistor"},
 }
-LABELS = {"coil": "L", "tapped coil": "T", "capacitor": "C", "resistor": "R", "lamp": "B", "link": "K"}
+LABELS = {"coil": "L", "tapped coil": "T", "capacitor": "C", "resistor": "R", "lamp": "B", "fuse": "F",
+          "protector": "F", "link": "K"}  # fmt: skip
 
 
 @dataclass
@@ -129,6 +130,8 @@ class _Maker:
             "capacitor": (1.5e-6, 80e-6),
             "resistor": (1.2, 40.0),
             "lamp": (2.0, 9.0),
+            "fuse": (0.5, 6.0),
+            "protector": (0.3, 3.0),
             "frequency": (300.0, 6e3),
             "decibel": (1.0, 9.0),
         }[kind]
@@ -142,6 +145,8 @@ class _Maker:
             unit, factor = "dB", 1.0
         elif kind in ("resistor", "lamp"):
             unit, factor = self.rng.choice([(self.rng.choice(OHMS), 1.0), ("mohm", 1e-3), ("kΩ", 1e3), ("ohm", 1.0)])
+        elif kind in ("fuse", "protector"):
+            unit, factor = self.rng.choice([("A", 1.0), ("mA", 1e-3)])
         elif kind == "capacitor":
             unit, factor = self.rng.choice(
                 [(self.rng.choice(MICRO) + "F", 1e-6), ("nF", 1e-9), ("mF", 1e-3), ("F", 1.0)]
@@ -155,6 +160,8 @@ class _Maker:
 
     def code(self, kind: str, value: float) -> str | None:
         """The value as printed on a part, if it has such a code."""
+        if kind in ("fuse", "protector"):
+            return None
         letters = {
             "resistor": [("R", 1.0)],
             "lamp": [("R", 1.0)],
@@ -267,6 +274,9 @@ class _Maker:
         if kind == "capacitor" and self.chance(0.3):
             items.append("esr " + self.rng.choice(["0.05 ohm", "80 mΩ"]))
             self.note("esr")
+        if kind in ("fuse", "protector") and self.chance(0.5):
+            items.append("cold " + self.rng.choice(["0.2 ohm", "90 mΩ"]))
+            self.note("cold")
         if kind == "lamp":
             items.append("hot 58 ohm")
             self.note("lamp")
@@ -300,7 +310,10 @@ class _Maker:
 
     def series(self, scope: Scope) -> str:
         """A part in the signal's way, which lets some current through."""
-        return self.part(scope, self.rng.choices(["coil", "capacitor", "resistor", "lamp"], [5, 5, 3, 1])[0])
+        return self.part(
+            scope,
+            self.rng.choices(["coil", "capacitor", "resistor", "lamp", "fuse", "protector"], [5, 5, 3, 1, 0.5, 0.5])[0],
+        )
 
     def element(self, scope: Scope, ground: str) -> str:
         """One station of a walk, or several in a row; what hangs on it is wired to `ground`."""

@@ -41,7 +41,7 @@ NODE_WORDS = [
     "yankee",
     "zulu",
 ]
-UNITS = {u.HENRY: "H", u.FARAD: "F", u.OHM: "ohm"}
+UNITS = {u.HENRY: "H", u.FARAD: "F", u.OHM: "ohm", u.AMPERE: "A"}
 
 
 def unwire(circuit: Circuit) -> Wired:

@@ -50,7 +50,7 @@ WORDS = [
     (LINE, "NPE C9 10 uF", "capacitor"),
     (LINE, "bipolar C9 10 uF", "capacitor"),
     (LINE, "autotransformer T9 4 mH { tap 1 mH }", "tapped coil"),
-    (LINE, "fuse F9 2 A", "resistor"),
+    (LINE, "PTC F9 1 A", "protector"),
     (LINE, "lpad P9 { loss 4 dB }", 'include "lpad" from library'),
     (LINE, "use pad as P9 { loss 4 dB }", 'include "lpad" from library'),
     (LINE, "use lpad as P9 { loss 4 dB }", 'include "lpad" from library'),

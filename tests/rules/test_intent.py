@@ -43,6 +43,12 @@ SOUND = {
         ("capacitor C1", "lamp B1 5 ohm { hot 58 ohm }\nresistor R9 22 ohm\ncapacitor C1"),
         ("-- C1 -- tweeter+", "-- (B1 | R9) -- C1 -- tweeter+"),
     ),
+    "a fuse ahead of the woofer's filter, and a protector ahead of the tweeter's": changed(
+        boxes.FIRST_ORDER,
+        ("capacitor C1", "fuse F1 2 A { cold 0.05 ohm }\nprotector F2 1 A { cold 0.2 ohm }\ncapacitor C1"),
+        ("input+ -- L1", "input+ -- F1 -- L1"),
+        ("-- C1 -- tweeter+", "-- F2 -- C1 -- tweeter+"),
+    ),
     "coupled coils": boxes.THREE_WAY + "coupling L1 and L2 -0.4 %\n",
     "a tapped coil for the tweeter's level": changed(
         boxes.FIRST_ORDER,
@@ -359,6 +365,14 @@ MISTAKES = {
             ("tweeter- -- return", "tweeter- -- return\n  tweeter+ -- B1 -- return"),
         ],
         [("lamp-or-fuse-wrong", "B1")],
+    ),
+    "a fuse across the woofer": (
+        boxes.FIRST_ORDER,
+        [
+            ("capacitor C1", "fuse F1 2 A { cold 9 ohm }\ncapacitor C1"),
+            ("woofer- -- return", "woofer- -- return\n  woofer+ -- F1 -- return"),
+        ],
+        [("lamp-or-fuse-wrong", "F1")],
     ),
     "a resistor across the amplifier": (
         boxes.HORN,

@@ -373,12 +373,83 @@ def test_driver_gets_more_than_its_rating() -> None:
         ("5 ohm { hot 30 ohm, 24 V, 10 W }", ["hot 30 ohm"]),
         ("5 ohm { hot 14 ohm, 6 V, 2.5 W }", ["6 V"]),
         ("5 ohm { 6 V, 2.5 W }", ["6 V"]),
+        ("0.2 ohm { hot 2.3 ohm, 48 V, 1000 W }", ["48 V"]),  # it stays dark
     ],
 )
 def test_lamp(lamp: str, found: list[str]) -> None:
     """24 V and 10 W make 58 ohm. A lamp for 6 V in front of the tweeter gets about 7 V when it glows."""
     text = box(more=f"lamp B1 {lamp}").replace("input+ -- C2", "input+ -- B1 -- C2")
     assert [f"{f.span.text}" for f in found_at("lamp-rating", text)] == [part.removeprefix("hot ") for part in found]
+
+
+# --- fuses and protectors
+
+
+def guarded(part: str, watt: float = 50) -> str:
+    """28.3 V r.m.s. on 8 ohm, all sine: 3.54 A."""
+    return (
+        "amplifier 100 W into 8 ohm { programme sine, least 4 ohm }\n"
+        f"driver woofer 8 ohm {{ re 8 ohm, {watt} W }}\n{part}\n"
+        "leg woofer {\n  input+ -- F1 -- woofer+\n  woofer- -- return\n}\n"
+    )
+
+
+@pytest.mark.parametrize(
+    ("part", "found"),
+    [
+        ("fuse F1 3.6 A { quick acting, cold 0.001 ohm, 250 V }", []),  # 3.6 A x (1 - 17 K x 0.1 %/K) is 3.54 A
+        ("fuse F1 3.59 A { quick acting, cold 0.001 ohm, 250 V }", ["3.59 A"]),
+        ("protector F1 4.27 A { trip 9 A, cold 0.001 ohm, tripped 60 ohm, 60 V }", []),  # x (1 - 17 K x 1 %/K)
+        ("protector F1 4.25 A { trip 9 A, cold 0.001 ohm, tripped 60 ohm, 60 V }", ["4.25 A"]),
+        ("protector F1 4.25 A { trip 9 A, cold 0.001 ohm, tripped 60 ohm, 60 V, derating 0.9 % }", []),
+        # (3.535 A)^2 x 10 ms is 0.125 A2s, three tenths of 0.417 A2s
+        ("fuse F1 6 A { quick acting, cold 0.001 ohm, 250 V, i2t 0.42 A2s }", []),
+        ("fuse F1 6 A { quick acting, cold 0.001 ohm, 250 V, i2t 0.41 A2s }", ["0.41 A2s"]),
+    ],
+)
+def test_a_fuse_carries_the_programme(part: str, found: list[str]) -> None:
+    assert [f.span.text for f in found_at("fuse-opens-in-use", guarded(part))] == found
+
+
+@pytest.mark.parametrize(
+    ("part", "late"),
+    [
+        # 50 W in 8 ohm are 2.5 A. Open at 2.75 x the rated current (IEC 60127-2, from memory), 2.3 % more at 0 C;
+        # four times the power for 2 s, twice for 10 s.
+        ("fuse F1 1.77 A { quick acting, cold 0.001 ohm, 250 V }", False),
+        ("fuse F1 1.79 A { quick acting, cold 0.001 ohm, 250 V }", True),
+        ("fuse F1 1.25 A { time lag, cold 0.001 ohm, 250 V }", False),
+        ("fuse F1 1.26 A { time lag, cold 0.001 ohm, 250 V }", True),
+        # 1.23 times as much at 0 C, and twice the power for a minute: 2.874 A
+        ("protector F1 1 A { trip 2.87 A, cold 0.001 ohm, tripped 60 ohm, 60 V }", False),
+        ("protector F1 1 A { trip 2.88 A, cold 0.001 ohm, tripped 60 ohm, 60 V }", True),
+    ],
+)
+def test_a_fuse_opens_before_the_driver_burns(part: str, late: bool) -> None:
+    assert [f.name for f in found_at("fuse-opens-late", guarded(part))] == ["fuse-opens-late"] * late
+    assert found_at("fuse-opens-late", guarded(part, watt=101)) == [], "the amplifier has no more than the driver bears"
+
+
+def test_what_is_lacking_to_judge_a_fuse_is_said() -> None:
+    evidence = evidence_of(guarded("fuse F1 2 A { cold 0.05 ohm, 250 V }"))
+    checked = run([RULES["fuse-opens-late"]], evidence)
+    assert [entry.lacks for entry in checked.not_checked] == ["whether it is `quick acting` or has a `time lag`"]
+    evidence = evidence_of(guarded("protector F1 2 A { cold 0.05 ohm, 250 V }"))
+    checked = run([RULES["fuse-opens-late"]], evidence)
+    assert [entry.lacks for entry in checked.not_checked] == ["the current at which it trips"]
+
+
+def test_a_fuse_breaks_the_amplifier_s_voltage() -> None:
+    """28.3 V r.m.s. lie across it once it has opened."""
+    for volts, found in ((28, ["28 V"]), (29, [])):
+        text = guarded(f"protector F1 5 A {{ trip 9 A, cold 0.03 ohm, tripped 60 ohm, {volts} V }}")
+        assert [f.span.text for f in found_at("fuse-volts-low", text)] == found
+
+
+@pytest.mark.parametrize(("part", "ohm"), [("fuse F1 2 A", 0.05), ("protector F1 2 A", 0.125)])
+def test_a_fuse_without_a_resistance_has_that_of_a_usual_drop(part: str, ohm: float) -> None:
+    network = evidence_of(guarded(part)).network
+    assert [e.value for e in network.elements if e.part == "F1"] == [pytest.approx(ohm)]
 
 
 def test_a_hundred_equal_coils_share_the_blame() -> None:

@@ -19,14 +19,14 @@ STANDARD_STEPS = (1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.3, 7.0, 8.0, 10.0)
 
 
 def rated_at(evidence: Evidence, item: Part | Driver, attribute: str = "") -> Span:
-    """Where a rating is written, else the part's name. For a part of a used network it is the place of that use:
-    the network's own text may serve many designs.
+    """Where a rating is written (`value`: a part's value), else the part's name. For a part of a used network it is
+    the place of that use: the network's own text may serve many designs.
     """
     owner = item.label if isinstance(item, Part) else item.name
     use = evidence.design.instance_spans.get(instance_of(evidence, owner) or "")
     if use is not None:
         return use
-    quantity = item.quantities.get(attribute)
+    quantity = item.value if attribute == "value" and isinstance(item, Part) else item.quantities.get(attribute)
     return quantity.span if quantity is not None else item.name_span
 
 

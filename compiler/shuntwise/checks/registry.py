@@ -121,6 +121,9 @@ from shuntwise.checks.ratings import (
     coil_wire_hot,
     driver_overdriven,
     electrolytic_series_tweeter,
+    fuse_opens_in_use,
+    fuse_opens_late,
+    fuse_volts_low,
     hookup_too_thin,
     lamp_rating,
     parallel_caps_mixed,
@@ -325,6 +328,9 @@ RATINGS: tuple[ModuleType, ...] = (
     hookup_too_thin,
     driver_overdriven,
     lamp_rating,
+    fuse_opens_in_use,
+    fuse_opens_late,
+    fuse_volts_low,
 )
 
 LOAD: tuple[ModuleType, ...] = (

@@ -60,6 +60,8 @@ class _Reading:
             return
         if isinstance(value, t.Text):
             self.take_text(item, value)
+        elif item.span.text not in self.kind.words and item.span.text.replace("-", " ") in self.kind.words:
+            self.say(findings.unknown_word(item.span.text, item.span, self.kind.words, f"on a {self.kind.word}"))
         elif item.key is None:
             self.take_bare(item, value)
         elif isinstance(value, t.Name) and f"{item.key.text} {value.ident.text}" in self.kind.words:

@@ -241,6 +241,44 @@ LAMP = PartKind(
     block="B",
     spoken=("{noun} of {value:alone} cold and {hot:alone} hot", "{noun} of {value:alone}"),
 )
+_COLD = _attribute("cold", u.OHM, 1e-4, 1e3, "resistance when cold", "{} cold")
+FUSE = PartKind(
+    "fuse",
+    _attribute("rated", u.AMPERE, 0.01, 100, "rated current"),
+    bare=(VOLTAGE,),
+    keyed=(
+        _COLD,
+        _attribute("i2t", u.AMPERE2_SECOND, 1e-6, 1e6, "pre-arcing I2t"),
+    ),
+    words={"quick acting": "quick acting", "time lag": "time lag"},
+    example="F1 2.5 A",
+    asked={"cold": "cold 0.05 ohm", "voltage": "250 V"},
+    letters=("F",),
+    for_no_node=("F",),
+    block="F",
+    toleranced=("cold",),
+    spoken=("{noun} of {value:alone}",),
+)
+PROTECTOR = PartKind(
+    "protector",
+    _attribute("hold", u.AMPERE, 0.01, 100, "current that it carries without end, in air of 23 C"),
+    bare=(VOLTAGE,),
+    keyed=(
+        _attribute("trip", u.AMPERE, 0.01, 300, "current from which it surely trips, in air of 23 C"),
+        _COLD,
+        _attribute("tripped", u.OHM, 0.1, 1e6, "resistance when it has tripped"),
+        _attribute("derating", u.PLAIN, 1e-4, 0.05, "share by which both currents fall for each kelvin"),
+    ),
+    example="F2 0.9 A",
+    asked={"trip": "trip 1.8 A", "cold": "cold 0.3 ohm", "tripped": "tripped 60 ohm", "voltage": "60 V"},
+    letters=("F", "PT", "RT"),
+    block="P",
+    toleranced=("cold",),
+    spoken=(
+        "{noun} that holds {value:alone} and trips at {trip:alone}",
+        "{noun} that holds {value:alone}",
+    ),
+)
 LINK = PartKind(
     "link",
     None,
@@ -259,6 +297,8 @@ KINDS: dict[str, PartKind] = {
         CAPACITOR,
         RESISTOR,
         LAMP,
+        FUSE,
+        PROTECTOR,
         LINK,
     )
 }

@@ -81,11 +81,23 @@ def _resistor(part: Part) -> PartModel:
     return PartModel({"": (Ideal("R", "resistance", _value(part)),)})
 
 
+def _fuse(part: Part) -> PartModel:
+    """Where no resistance is stated, that of a drop of 0.1 V at the rated current: common practice, no source."""
+    return PartModel({"": (Ideal("R", "cold", part.get("cold", 0.1 / _value(part))),)})
+
+
+def _protector(part: Part) -> PartModel:
+    """Where no resistance is stated, that of a drop of 0.25 V at the held current: common practice, no source."""
+    return PartModel({"": (Ideal("R", "cold", part.get("cold", 0.25 / _value(part))),)})
+
+
 PART_MODELS: dict[str, Callable[[Part], PartModel]] = {
     "coil": _coil,
     "tapped coil": _tapped_coil,
     "capacitor": _capacitor,
     "resistor": _resistor,
     "lamp": _resistor,
+    "fuse": _fuse,
+    "protector": _protector,
 }
 """By kind; kinds that are wire have none."""

@@ -202,10 +202,11 @@ class Stress:
                 total = total + sign * response.current(branch.label)
         return float(np.max(signal.programme(np.abs(np.atleast_2d(total)))))
 
-    def programme_volts_with(self, label: str, ohm: float) -> float:
-        """The programme's r.m.s. voltage (V) over a resistor or lamp that has this resistance instead of its own."""
+    def bear_with(self, label: str, ohm: float, *owners: str) -> list[Bearing]:
+        """What parts or drivers bear if a resistor, lamp or protector has this resistance instead of its own."""
         branch = self.branches[label][0]
-        return self._bearing(self._solved([{branch.through: ohm}]), label, slice(None)).programme_v
+        solved = self._solved([{branch.through: ohm}])
+        return [self._bearing(solved, owner, slice(None)) for owner in owners]
 
     def least_capacitive_load_above(self, feed: str, end_hz: float, angle_deg: float) -> tuple[Extreme, float]:
         """As `least_load_at_angle`, from the end of the audible band to `end_hz`, of capacitive loads only."""

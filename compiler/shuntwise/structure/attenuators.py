@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
-from shuntwise.model.design import Design, Driver
+from shuntwise.model.design import Design, Driver, Part
 from shuntwise.structure.blocks import Block
 from shuntwise.structure.ladders import Ladder, Shunt, Step
 
@@ -156,11 +156,14 @@ def damped_shunts(design: Design, ladder: Ladder) -> tuple[Shunt, ...]:
 
 
 def glows(design: Design, ladder: Ladder) -> bool:
-    """Does a lamp in the path have its hot resistance? The leg is then shown in overload, and has no band to judge."""
-    for step in ladder.steps:
-        for letter, label in step.block.ones:
-            if letter == "B":
-                lamp = design.parts[label]
-                if lamp.value is not None and lamp.value.value > GLOWING * lamp.get("hot", float("inf")):
-                    return True
-    return False
+    """Has a lamp or protector in the path its hot resistance? The leg is shown in overload and has no band to judge."""
+    return any(
+        _is_hot(design.parts[label]) for step in ladder.steps for _, label in step.block.ones if label in design.parts
+    )
+
+
+def _is_hot(part: Part) -> bool:
+    never = float("inf")
+    if part.kind == "lamp":
+        return part.value is not None and part.value.value > GLOWING * part.get("hot", never)
+    return part.kind == "protector" and part.get("cold") > GLOWING * part.get("tripped", never)

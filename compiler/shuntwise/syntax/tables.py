@@ -19,12 +19,14 @@ PART_KINDS: dict[str, str] = {
     'capacitor': 'C1 6.8 uF',
     'resistor': 'R1 3.3 ohm',
     'lamp': 'B1 5 ohm { hot 58 ohm }',
+    'fuse': 'F1 2.5 A',
+    'protector': 'F2 0.9 A',
     'link': 'K1',
 }
 
 TERMINALS: dict[str, str] = {
+    'KIND': '(?:tapped[ \t]+coil|coil|capacitor|resistor|lamp|fuse|protector|link)(?!\\w)',
     'CODE': '[0-9]+(?:[RKMGLkmunpµμ][0-9]+[BCDGJKM]?|R[0-9]+F|[RLkKMGmunpµμ])(?!\\w)',
-    'KIND': '(?:tapped[ \t]+coil|coil|capacitor|resistor|lamp|link)(?!\\w)',
     'PAD': '(?!non-polar(?!\\w))[^\\W\\d]\\w*(?:\\+|-(?!-))',
     'FINDING': '[a-z][a-z0-9]*(?:-[a-z0-9]+)*',
     'COMMA_NUMBER': '[0-9]+,[0-9]+(?:[eE][+-]?[0-9]+)?',

@@ -55,6 +55,8 @@ SAID_FOR = {
     "autoformer": "tapped coil",
     "res": "resistor",
     "bulb": "lamp",
+    "ptc": "protector",
+    "thermistor": "protector",
     "jumper": "link",
     "wire": "link",
     "speaker": "driver",
@@ -83,7 +85,6 @@ SAID_FOR = {
 """Words that people say, with the word of the language for the same thing."""
 
 EXPLAINED = {
-    "fuse": "a fuse is no part of its own: write the resistance that it has when cold as a `resistor`",
     "lpad": 'a pad is a network of the library: `include "lpad" from library`, then `use lpad as P1 { loss 4 dB }`',
     "transformer": "a transformer is no part of its own: a `tapped coil` is one with a common winding",
 }
@@ -99,6 +100,10 @@ ATTRIBUTES_SAID_FOR = {
     "iron": "iron core",
     "ferrite": "ferrite core",
     "air": "air core",
+    "fast": "quick acting",
+    "quick": "quick acting",
+    "slow": "time lag",
+    "lag": "time lag",
     "awg": "wire",
     "gauge": "wire",
 }

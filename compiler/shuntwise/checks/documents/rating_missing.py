@@ -57,6 +57,9 @@ WORDS = {
     "current": "its rated current",
     "voltage": "its rated volts",
     "power": "its rated watts",
+    "cold": "its cold resistance",
+    "trip": "the current at which it trips",
+    "tripped": "its resistance when it has tripped",
 }
 
 

@@ -1,9 +1,10 @@
-"""A protection lamp where it protects nothing.
+"""A protection lamp, fuse or protector where it protects nothing.
 
-What it finds: a lamp in the path to a woofer, or in a row across a driver or the input.
+What it finds: a lamp in the path to a woofer; a lamp, fuse or protector in a row across a driver or the input.
 
 Why it matters: a lamp protects by glowing in the path to the driver that cannot take the power, which is the
-tweeter. Across a driver it takes power at low level and lets go at high level: the wrong way round.
+tweeter. Across a driver it takes power at low level and lets go at high level: the wrong way round. So does a fuse,
+and what it carried then goes into the driver.
 
 Bad:
     driver woofer 8 ohm { re 6 ohm, le 0.4 mH }
@@ -44,30 +45,38 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.protection import GUARDS
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.structure.blocks import Block
+
+DOES = {"lamp": "glowing", "fuse": "opening", "protector": "heating up"}
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     structure = evidence.structure
-    seen: set[str] = set()
-    wrong = [(b, "across the input", "") for b in structure.across_input]
+    parts, seen = evidence.design.parts, set[str]()
+    wrong: list[tuple[Block, str, str, tuple[str, ...]]] = [
+        (block, "across the input", "", GUARDS) for block in structure.across_input
+    ]
     for name, ladder in structure.ladders.items():
         if ladder.role == "woofer":
-            wrong += [(step.block, f"in the path to `{name}`", name) for step in ladder.steps]
-        wrong += [(s.block, f"across `{name}`", name) for s in ladder.shunts if not s.at_input]
-    for block, where, name in wrong:
-        if "B" not in block.letters or block.one("B") in seen:
-            continue
-        lamp = block.one("B")
-        seen.add(lamp)
-        yield RULE.finding(
-            evidence.place(lamp),
-            f"the lamp `{lamp}` lies {where}",
-            label="protects nothing here",
-            why="a lamp protects by glowing in the path to the driver that cannot take the power",
-            help="put it into the path to the tweeter, ahead of the filter",
-            subjects=(lamp, name) if name else (lamp,),
-        )
+            wrong += [(step.block, f"in the path to `{name}`", name, ("lamp",)) for step in ladder.steps]
+        wrong += [(s.block, f"across `{name}`", name, GUARDS) for s in ladder.shunts if not s.at_input]
+    for block, where, name, kinds in wrong:
+        for _, label in block.ones:
+            if label in seen or label not in parts or parts[label].kind not in kinds:
+                continue
+            seen.add(label)
+            kind = parts[label].kind
+            does, path = DOES[kind], "the tweeter" if kind == "lamp" else "the driver that it guards"
+            yield RULE.finding(
+                evidence.place(label),
+                f"the {kind} `{label}` lies {where}",
+                label="protects nothing here",
+                why=f"a {kind} protects by {does} in the path to the driver that cannot take the power",
+                help=f"put it into the path to {path}, ahead of the filter",
+                subjects=(label, name) if name else (label,),
+            )
 
 
 RULE = Rule("lamp-or-fuse-wrong", Severity.WARNING, "structure", check)

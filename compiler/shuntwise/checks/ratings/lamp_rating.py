@@ -1,7 +1,9 @@
 """A protection lamp whose data do not fit each other, or the amplifier.
 
 What it finds: a lamp whose `hot` resistance is more than a quarter away from what its volts and watts say (V^2/W),
-or that gets more than its volts with the programme at the stated amplifier, its filament hot.
+or that gets more than its volts with the programme at the stated amplifier, its filament hot; or one that stays so dark
+with it that it takes less than 1 dB from each driver behind it. The resistance of a filament goes with the 0.45th
+power of its volts (a rule of lamp makers, from memory).
 
 Why it matters: cold, a lamp costs level; hot, it must protect. If it burns out the driver is silent, and if it stays
 cold it protects nothing. A lamp is chosen by its hot volts and watts.
@@ -45,13 +47,21 @@ When to ignore it: where the resistance was measured at the power that the lamp 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from math import log10
 
 from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.protection import guards
 from shuntwise.checks.rated import driven_by, named, ohms, rated_at, volts
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.diagnostics.wording import listed
 from shuntwise.model.design import Part
 
+STEPS = 8
+"""Volts and resistance of a filament settle within these: each halves what is left at the least."""
+
 HOT_MAY_DIFFER = 0.25
+LEAST_DB = 1.0
+RESISTANCE_EXPONENT = 0.45
 HOT_OVER_COLD = 10.0
 """A filament's resistance when it glows over that when cold (common practice, no source)."""
 
@@ -71,18 +81,49 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             )
             continue
         resistance = hot or glows or HOT_OVER_COLD * (part.value.value if part.value else 0.0)
-        yield from _too_bright(evidence, part, rating, resistance)
+        if rating:
+            bright = list(_too_bright(evidence, part, rating, resistance))
+            yield from bright or _too_dark(evidence, part, rating, resistance)
 
 
 def _too_bright(evidence: Evidence, part: Part, rating: float, hot: float) -> Iterator[Diagnostic]:
-    programme_v = evidence.stress.programme_volts_with(part.label, hot)
-    if rating and programme_v > rating:
+    (bears,) = evidence.stress.bear_with(part.label, hot, part.label)
+    programme_v = bears.programme_v
+    if programme_v > rating:
         yield RULE.finding(
             rated_at(evidence, part, "voltage"),
             f"`{part.label}` gets {volts(programme_v)} r.m.s. when it glows, and is made for {volts(rating)}",
             label="too little",
             why=f"at {driven_by(evidence)}",
             help="a lamp for more volts, or two in series",
+            subjects=named(evidence, part.label),
+        )
+
+
+def _too_dark(evidence: Evidence, part: Part, rating: float, hot: float) -> Iterator[Diagnostic]:
+    stress, cold = evidence.stress, part.value.value if part.value else 0.0
+    guarded = [
+        name
+        for guard, ladder in guards(evidence)
+        if guard.label == part.label
+        for name in ladder.together.labels
+        if name in stress.branches
+    ]
+    if not guarded or cold > hot / 2:  # shown as it glows
+        return
+    ohm = hot
+    for _ in range(STEPS):
+        lamp, *drivers = stress.bear_with(part.label, ohm, part.label, *guarded)
+        ohm = max(cold, hot * (lamp.programme_v / rating) ** RESISTANCE_EXPONENT)
+    before = stress.bear_with(part.label, cold, *guarded)
+    taken_db = 20 * log10(max(b.programme_v / after.programme_v for b, after in zip(before, drivers, strict=True)))
+    if taken_db < LEAST_DB:
+        yield RULE.finding(
+            rated_at(evidence, part, "voltage"),
+            f"`{part.label}` stays dark, and takes {taken_db:.1f} dB from {listed([f'`{name}`' for name in guarded])}",
+            label="protects nothing",
+            why=f"it gets {volts(lamp.programme_v)} of its {volts(rating)}, at {driven_by(evidence)}",
+            help="a lamp for fewer volts, or for less power",
             subjects=named(evidence, part.label),
         )
 
