@@ -20,10 +20,10 @@ DRIVER_B = "re 3.4 ohm, fs 780 Hz, qms 2.6, qes 1.4"
 COILS = {
     ("A", "le"): "le 0.55 mH",
     ("A", "leach"): "semi_k 0.0155, semi_n 0.69",
-    ("A", "wright"): "wright_kr 0.0039, wright_xr 0.74, wright_ki 0.0180, wright_xi 0.66",
+    ("A", "wright"): "r_factor 0.0039, r_exponent 0.74, x_factor 0.0180, x_exponent 0.66",
     ("B", "le"): "le 0.05 mH",
     ("B", "leach"): "semi_k 0.0031, semi_n 0.72",
-    ("B", "wright"): "wright_kr 0.0009, wright_xr 0.75, wright_ki 0.0036, wright_xi 0.69",
+    ("B", "wright"): "r_factor 0.0009, r_exponent 0.75, x_factor 0.0036, x_exponent 0.69",
 }
 
 

@@ -58,7 +58,7 @@ def test_wrights_formula_is_met_where_it_is_nearly_that_of_a_passive_part(xr: fl
     """Resistance and reactance in the proportion of a passive part, tan(n pi/2), at 2 kHz; exponents close."""
     omega, angle, size = 2 * np.pi * 2000, np.pi / 4 * (xr + xi), 5.8
     kr, ki = float(size * np.cos(angle) / omega**xr), float(size * np.sin(angle) / omega**xi)
-    compilation = one_driver(f"re 5.8 ohm, wright_kr {kr!r}, wright_xr {xr}, wright_ki {ki!r}, wright_xi {xi}")
+    compilation = one_driver(f"re 5.8 ohm, r_factor {kr!r}, r_exponent {xr}, x_factor {ki!r}, x_exponent {xi}")
     network = network_of(compilation)
     wanted = 5.8 + kr * np.abs(S) ** xr + 1j * ki * np.abs(S) ** xi
     percent, degree = error_of(solve(network, BETWEEN_HZ).impedance("input"), wanted)
@@ -171,7 +171,7 @@ def test_table_of_noise_alone_is_never_a_wild_fit() -> None:
 
 
 def test_limit_moves_the_bound_and_allow_waives_it() -> None:
-    coil = "re 5.8 ohm, wright_kr 0.0039, wright_xr 0.74, wright_ki 0.0180, wright_xi 0.66"
+    coil = "re 5.8 ohm, r_factor 0.0039, r_exponent 0.74, x_factor 0.0180, x_exponent 0.66"
     body = f"driver woofer 8 ohm {{ {coil} }}\nleg woofer {{\n  input+ -- woofer+\n  woofer- -- return\n}}\n"
     assert names(compile_text(body)[0]) == []
     assert names(compile_text(body + "limit fit-poor 1 %\n")[0]) == ["fit-poor"]
@@ -205,7 +205,7 @@ def test_no_elements_without_an_impedance() -> None:
     "attributes",
     [
         "re 5.8 ohm, semi_k 0.0155, semi_n 0.69, fs 42 Hz, qms 4.2, qes 0.46, alpha 1.1, fb 45 Hz",
-        "re 5.8 ohm, wright_kr 0.0039, wright_xr 0.74, wright_ki 0.0180, wright_xi 0.66, fs 42 Hz, qms 4.2, qes 0.46",
+        "re 5.8 ohm, r_factor 0.0039, r_exponent 0.74, x_factor 0.0180, x_exponent 0.66, fs 42 Hz, qms 4.2, qes 0.46",
         'measured "t.txt"',
     ],
 )

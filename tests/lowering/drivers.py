@@ -13,7 +13,7 @@ from lowering.laying import Law, resistor
 from lowering.meaning import FlatDriver
 from lowering.reading import Unreadable
 
-FITTED = ("semi_k", "wright_kr")  # models that the product must stand in for
+FITTED = ("semi_k", "r_factor")  # models that the product must stand in for
 
 
 def is_fitted(driver: FlatDriver) -> bool:
@@ -39,8 +39,8 @@ def exact_law(driver: FlatDriver, files: Callable[[str], str]) -> Law:
 def _voice_coil(has: dict[str, float], w: NDArray[np.float64]) -> NDArray[np.complex128]:
     if "semi_k" in has:
         return has["semi_k"] * (1j * w) ** has["semi_n"]
-    if "wright_kr" in has:
-        return has["wright_kr"] * w ** has["wright_xr"] + 1j * has["wright_ki"] * w ** has["wright_xi"]
+    if "r_factor" in has:
+        return has["r_factor"] * w ** has["r_exponent"] + 1j * has["x_factor"] * w ** has["x_exponent"]
     return 1j * w * has.get("le", 0.0)
 
 

@@ -74,7 +74,7 @@ DRIVER_ATTRIBUTES: dict[str, Kind] = {
     "fs": HERTZ,
     "fb": HERTZ,
     **dict.fromkeys(("qms", "qes", "qts", "alpha", "ql", "semi_k", "semi_n"), PLAIN),
-    **dict.fromkeys(("wright_kr", "wright_xr", "wright_ki", "wright_xi"), PLAIN),
+    **dict.fromkeys(("r_factor", "r_exponent", "x_factor", "x_exponent"), PLAIN),
 }
 
 

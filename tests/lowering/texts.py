@@ -560,7 +560,7 @@ class _Maker:
             items += (
                 [f"semi_k {rng.choice([0.0021, 0.0138])}", f"semi_n {rng.choice([0.7, 0.65])}"]
                 if model == "semi"
-                else ["wright_kr 0.0055", f"wright_xr {rng.choice([0.7, 0.69])}", "wright_ki 0.012", "wright_xi 0.69"]
+                else ["r_factor 0.0055", f"r_exponent {rng.choice([0.7, 0.69])}", "x_factor 0.012", "x_exponent 0.69"]
             )
         elif model != "re":
             items.append(f"le {rng.choice(['0.4 mH', '50uH', '0.12 mH + 0.03 mH'])}")

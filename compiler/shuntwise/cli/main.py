@@ -17,7 +17,7 @@ from collections.abc import Callable, Sequence
 from contextlib import suppress
 from importlib import import_module
 
-from shuntwise import __version__
+from shuntwise import LANGUAGE, __version__
 
 COMMANDS: dict[str, str] = {
     "build": "check a design, and write its netlist, response table and plots into a folder",
@@ -49,7 +49,7 @@ def parser() -> argparse.ArgumentParser:
         description="Compile the text of a passive crossover: check it, emit a SPICE netlist, solve it.",
         epilog="Example: shuntwise build examples/13-harbour-stage.shunt",
     )
-    top.add_argument("--version", action="version", version=f"shuntwise {__version__}")
+    top.add_argument("--version", action="version", version=f"shuntwise {__version__}, language {LANGUAGE}")
     commands = top.add_subparsers(dest="command", metavar="COMMAND", required=True)
 
     def command(name: str, example: str) -> argparse.ArgumentParser:

@@ -16,7 +16,7 @@ from shuntwise.source import Span
 COILS: dict[str, tuple[str, ...]] = {
     "the inductance le": ("le",),
     "a semi-inductance": ("semi_k", "semi_n"),
-    "Wright's formula": ("wright_kr", "wright_xr", "wright_ki", "wright_xi"),
+    "the power laws of the coil": ("r_factor", "r_exponent", "x_factor", "x_exponent"),
 }
 """Ways to tell the voice coil beyond its resistance: one of them, with all of its keys."""
 

@@ -15,7 +15,7 @@ from shuntwise.model.design import Quantity
 from shuntwise.model.kinds import Attribute
 from shuntwise.source import Span
 from shuntwise.syntax.tree import Ident
-from shuntwise.syntax.words import ATTRIBUTES_SAID_FOR, LIBRARY, nearest
+from shuntwise.syntax.words import ATTRIBUTES_SAID_FOR, LIBRARY, RENAMED, nearest
 
 
 def error(name: str, span: Span, headline: str, **rest: object) -> Diagnostic:
@@ -69,6 +69,15 @@ def unknown_network(name: Ident, declared: Collection[str]) -> Diagnostic:
 
 def unknown_word(word: str, span: Span, candidates: Iterable[str], where: str, *, guess: bool = True) -> Diagnostic:
     known = tuple(candidates)
+    if RENAMED.get(word) in known:
+        return error(
+            "unknown-word",
+            span,
+            f"`{word}` is called `{RENAMED[word]}` now",
+            label="a word of an earlier version",
+            help=f"write `{RENAMED[word]}`",
+            fixes=(replace(span, RENAMED[word], Confidence.SAFE),),
+        )
     said = ATTRIBUTES_SAID_FOR.get(word.casefold())
     close = (said if said in known else nearest(word, known)) if guess else None
     return error(

@@ -323,10 +323,14 @@ DRIVER = Kind(
         # Factors and exponents of the voice-coil formulas; a factor's unit is ohm s^exponent, so it is a plain number.
         _attribute("semi_k", u.PLAIN, 1e-7, 100, "factor K of the semi-inductance K (j w)^n, in ohm s^n"),
         _attribute("semi_n", u.PLAIN, 0.3, 1, "exponent n of the semi-inductance K (j w)^n"),
-        _attribute("wright_kr", u.PLAIN, 1e-9, 100, "factor of Wright's resistance Kr w^Xr, in ohm s^Xr"),
-        _attribute("wright_xr", u.PLAIN, 0.1, 1.5, "exponent of Wright's resistance Kr w^Xr"),
-        _attribute("wright_ki", u.PLAIN, 1e-9, 100, "factor of Wright's reactance Ki w^Xi, in ohm s^Xi"),
-        _attribute("wright_xi", u.PLAIN, 0.1, 1.5, "exponent of Wright's reactance Ki w^Xi"),
+        _attribute(
+            "r_factor", u.PLAIN, 1e-9, 100, "factor of the coil's resistance r_factor w^r_exponent, in ohm s^r_exponent"
+        ),
+        _attribute("r_exponent", u.PLAIN, 0.1, 1.5, "exponent of the coil's resistance r_factor w^r_exponent"),
+        _attribute(
+            "x_factor", u.PLAIN, 1e-9, 100, "factor of the coil's reactance x_factor w^x_exponent, in ohm s^x_exponent"
+        ),
+        _attribute("x_exponent", u.PLAIN, 0.1, 1.5, "exponent of the coil's reactance x_factor w^x_exponent"),
         _attribute("alpha", u.PLAIN, 0.02, 50, "compliance ratio Vas/Vb of driver and box"),
         _attribute("fb", u.HERTZ, 5, 500, "tuning of a vented box"),
         _attribute("ql", u.PLAIN, 0.5, 200, "leakage Q of a vented box"),

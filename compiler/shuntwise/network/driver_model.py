@@ -71,7 +71,7 @@ def lacks(driver: Driver) -> str | None:
 
 def needs_fit(driver: Driver) -> bool:
     """Is this driver described by a table or a formula that elements can only come near?"""
-    return driver.measured is not None or not {"semi_k", "wright_kr"}.isdisjoint(driver.quantities)
+    return driver.measured is not None or not {"semi_k", "r_factor"}.isdisjoint(driver.quantities)
 
 
 # --- motion: the cone on its suspension, in free air or in a box
@@ -140,17 +140,17 @@ def _semi_inductance(q: dict[str, float], motion: tuple[Stage, ...]) -> DriverMo
     return _fitted_coil("the semi-inductance", (k, n, k, n), True, q["re"], motion)
 
 
-def _wright(q: dict[str, float], motion: tuple[Stage, ...]) -> DriverModel:
+def _power_laws(q: dict[str, float], motion: tuple[Stage, ...]) -> DriverModel:
     """Ze = Kr w^Xr + j Ki w^Xi. J. R. Wright, An empirical model for loudspeaker motor impedance, J. Audio
     Eng. Soc. 38(10), 1990. Its two parts are chosen freely, so it is passive and causal only by luck.
     """
-    powers = (q["wright_kr"], q["wright_xr"], q["wright_ki"], q["wright_xi"])
-    return _fitted_coil("Wright's formula", powers, False, q["re"], motion)
+    powers = (q["r_factor"], q["r_exponent"], q["x_factor"], q["x_exponent"])
+    return _fitted_coil("the power laws of the coil", powers, False, q["re"], motion)
 
 
 VOICE_COILS: tuple[tuple[str, Callable[[dict[str, float], tuple[Stage, ...]], DriverModel]], ...] = (
     ("semi_k", _semi_inductance),
-    ("wright_kr", _wright),
+    ("r_factor", _power_laws),
     ("le", _plain_inductance),
 )
 """The first whose key is given is used; the second argument is what the coil is in series with."""

@@ -109,6 +109,14 @@ ATTRIBUTES_SAID_FOR = {
 }
 """Words that people write on a part, with those of the language for the same thing."""
 
+RENAMED = {
+    "wright_kr": "r_factor",
+    "wright_xr": "r_exponent",
+    "wright_ki": "x_factor",
+    "wright_xi": "x_exponent",
+}
+"""Words of earlier versions of the language, with those that have taken their place; grammar/CHANGES.md."""
+
 LIBRARY = ("lpad", "notch", "trap", "zobel")
 """The networks that come with the program."""
 

@@ -1,6 +1,6 @@
 """A driver whose impedance is told in two ways.
 
-What it finds: a driver with two models of its voice coil (`le`, a semi-inductance, Wright's formula), or with
+What it finds: a driver with two models of its voice coil (`le`, a semi-inductance, power laws), or with
 parameters beside a measured table. Beside a table only `re`, `fs` and the ratings may stand.
 
 Why it matters: only one of the two can be solved. The other would be passed over in silence, and changing it

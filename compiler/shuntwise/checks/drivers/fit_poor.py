@@ -1,6 +1,6 @@
 """A driver whose elements do not come near its table or formula.
 
-What it finds: a measured table, a semi-inductance or Wright's formula that is solved as ordinary coils,
+What it finds: a measured table, a semi-inductance or the power laws of a coil that is solved as ordinary coils,
 capacitors and resistors, where these miss the magnitude by more than the bound (2.5 %) or the phase by more
 than as many degrees at some frequency. Clean tables are met within 1 % and 1 degree.
 
@@ -12,10 +12,10 @@ Bad:
     driver woofer 8 ohm {
            ^^^^^^
       re 5.8 ohm
-      wright_kr 0.0005
-      wright_xr 0.95
-      wright_ki 0.06
-      wright_xi 0.5
+      r_factor 0.0005
+      r_exponent 0.95
+      x_factor 0.06
+      x_exponent 0.5
     }
     leg woofer {
       input+ -- woofer+
@@ -25,10 +25,10 @@ Bad:
 Good:
     driver woofer 8 ohm {
       re 5.8 ohm
-      wright_kr 0.0055
-      wright_xr 0.7
-      wright_ki 0.012
-      wright_xi 0.69
+      r_factor 0.0055
+      r_exponent 0.7
+      x_factor 0.012
+      x_exponent 0.69
     }
     leg woofer {
       input+ -- woofer+
