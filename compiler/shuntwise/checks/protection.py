@@ -75,10 +75,10 @@ def guards(evidence: Evidence) -> Iterator[tuple[Part, Ladder]]:
 
 def rated_a(driver: Driver) -> float | None:
     """The current (A, r.m.s.) of a driver's rated power in its nominal impedance."""
-    power = driver.quantities.get("power")
-    if power is None or driver.nominal is None:
+    power_w = driver.noise_w
+    if power_w is None or driver.nominal is None:
         return None
-    return float((power.value / driver.nominal.value) ** 0.5)
+    return float((power_w / driver.nominal.value) ** 0.5)
 
 
 def _value(part: Part) -> float:

@@ -133,6 +133,7 @@ from shuntwise.checks.ratings import (
 from shuntwise.checks.rule import Rule
 from shuntwise.checks.run import NUMBERS
 from shuntwise.checks.values import (
+    below_lowest_corner,
     coil_facts_disagree,
     corner_gap,
     corner_overlap,
@@ -305,6 +306,7 @@ VALUES: tuple[ModuleType, ...] = (
     trap_off_tune,
     trap_too_broad,
     tweeter_too_low,
+    below_lowest_corner,
     corner_gap,
     corner_overlap,
     level_out_of_line,

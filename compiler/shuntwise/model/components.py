@@ -25,7 +25,7 @@ from shuntwise.syntax import tree as t
 _READ_ALL_THE_SAME = ("decimal-comma", "needless-key")
 """Findings behind which the attribute still counts."""
 
-_ROLE_NAME = re.compile(r"(woofer|mid|tweeter)(?:s?\d+|_\w+)?")
+_ROLE_NAME = re.compile(rf"({'|'.join(kinds.ROLES)})(?:s?\d+|_\w+)?")
 
 
 def read_part(entry: t.PartDecl, label: str, scope: Scope, changes: Changes) -> Part:
@@ -182,6 +182,7 @@ def read_driver(
         measured_span=named.span if named else None,
         model_refused=refused or (named is not None and table is None),
         refused=unread,
+        programme_rated="programme power" in attributes.words,
     )
 
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 
-from shuntwise.model.kinds import PROGRAMMES
+from shuntwise.model.kinds import PROGRAMME_OVER_NOISE, PROGRAMMES
 from shuntwise.source import Source, Span
 from shuntwise.units import Dimension
 
@@ -66,7 +66,7 @@ class Driver:
 
     A `measured` table stands instead of a model from parameters; `measured_span` is where it is named.
     `model_refused` is true where the author described a model that was unsound: the finding has been made.
-    `refused`: some attribute could not be read, as in `Part`.
+    `refused`: some attribute could not be read, as in `Part`. `programme_rated`: its power is one with programme.
     """
 
     name: str
@@ -80,6 +80,20 @@ class Driver:
     measured_span: Span | None = None
     model_refused: bool = False
     refused: bool = False
+    programme_rated: bool = False
+
+    @property
+    def spoken_role(self) -> str:
+        """Its role as a sentence has it; empty without one."""
+        return (self.role or "").replace("_", "-")
+
+    @property
+    def noise_w(self) -> float | None:
+        """The power (W) that it is rated for, with noise: a programme power is taken down to it."""
+        power = self.quantities.get("power")
+        if power is None:
+            return None
+        return power.value / (PROGRAMME_OVER_NOISE if self.programme_rated else 1)
 
 
 @dataclass(frozen=True)

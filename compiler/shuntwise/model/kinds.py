@@ -306,7 +306,11 @@ KINDS: dict[str, PartKind] = {
 INDUCTIVE = tuple(kind.word for kind in KINDS.values() if kind.inductive)
 """The kinds that are windings."""
 
-ROLES = ("woofer", "mid", "tweeter")
+ROLES = ("woofer", "mid", "full_range", "tweeter")
+"""What a driver is for, from low to high."""
+
+PROGRAMME_OVER_NOISE = 2.0
+"""The programme power that makers state for a driver, over the power with noise: common practice, no source."""
 
 DRIVER = Kind(
     "driver",
@@ -320,6 +324,8 @@ DRIVER = Kind(
         _attribute("qes", u.PLAIN, 0.05, 100, "electrical Q at resonance"),
         _attribute("qts", u.PLAIN, 0.05, 100, "total Q at resonance"),
         _attribute("sensitivity", u.DECIBEL, 40, 130, "level at 1 m for 2.83 V"),
+        _attribute("lowest", u.HERTZ, 10, 2e4, "lowest corner that its maker allows"),
+        _attribute("slope", u.DECIBEL_PER_OCTAVE, 3, 60, "least slope below that corner"),
         # Factors and exponents of the voice-coil formulas; a factor's unit is ohm s^exponent, so it is a plain number.
         _attribute("semi_k", u.PLAIN, 1e-7, 100, "factor K of the semi-inductance K (j w)^n, in ohm s^n"),
         _attribute("semi_n", u.PLAIN, 0.3, 1, "exponent n of the semi-inductance K (j w)^n"),
@@ -335,6 +341,7 @@ DRIVER = Kind(
         _attribute("fb", u.HERTZ, 5, 500, "tuning of a vented box"),
         _attribute("ql", u.PLAIN, 0.5, 200, "leakage Q of a vented box"),
     ),
+    words={"noise power": "noise power", "programme power": "programme power"},
     files=("measured",),
 )
 

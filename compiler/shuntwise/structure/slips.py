@@ -32,6 +32,7 @@ RE_SHARE = (0.4, 1.0)
 DRIVER_WINDOWS = {
     "woofer": {"fs": (15.0, 200.0), "le": (0.05e-3, 5e-3)},
     "mid": {"fs": (60.0, 1500.0), "le": (0.02e-3, 2e-3)},
+    "full_range": {"fs": (35.0, 400.0), "le": (0.01e-3, 2e-3)},
     "tweeter": {"fs": (250.0, 5000.0), "le": (3e-6, 0.3e-3)},
 }
 """Where resonance (Hz) and voice coil inductance (H) of drivers lie, by role: common practice, no source."""

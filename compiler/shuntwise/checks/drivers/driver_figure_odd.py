@@ -45,7 +45,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             if quantity is None or low <= quantity.value <= high:
                 continue
             usual = f"{units.write(low, quantity.dimension, 2)} to {units.write(high, quantity.dimension, 2)}"
-            kind = f"a {driver.role}" if name != "re" else f"a driver of {_nominal(driver)}"
+            kind = f"a {driver.spoken_role}" if name != "re" else f"a driver of {_nominal(driver)}"
             own = quantity.span.source is evidence.design.source
             yield RULE.finding(
                 quantity.span if own else evidence.declared(driver.name),

@@ -54,7 +54,7 @@ from shuntwise.structure.attenuators import series_resistors
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    for ladder in evidence.structure.of_role("mid", "tweeter"):
+    for ladder in evidence.structure.of_role("mid", "full_range", "tweeter"):
         for place in series_resistors(ladder):
             filters = any({"L", "C"} & {*step.block.letters} for step in place.later_steps)
             filters |= any(shunt.block.letter == "L" for shunt in place.later_shunts)

@@ -53,7 +53,7 @@ from shuntwise.structure.attenuators import drivers_ohm, load_ohm, series_resist
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     design, structure = evidence.design, evidence.structure
-    for ladder in structure.of_role("mid", "tweeter"):
+    for ladder in structure.of_role("mid", "full_range", "tweeter"):
         name = ladder.driver.name
         in_path, across = tuple(series_resistors(ladder)), ladder.across("R")
         damped = any("R" in step.block.letters for step in ladder.steps)

@@ -55,7 +55,7 @@ from shuntwise.structure.attenuators import series_resistors
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    for ladder in evidence.structure.of_role("mid", "tweeter"):
+    for ladder in evidence.structure.of_role("mid", "full_range", "tweeter"):
         for place in series_resistors(ladder):
             if place.shunt_ahead and not place.shunt_behind:
                 shunt = place.shunt_ahead.block.label

@@ -51,6 +51,7 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.model.kinds import ROLES
 from shuntwise.structure.attenuators import series_resistors
 from shuntwise.structure.traps import traps_in_path
 
@@ -58,7 +59,7 @@ from shuntwise.structure.traps import traps_in_path
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()
     structure = evidence.structure
-    for ladder in structure.of_role("woofer", "mid", "tweeter"):
+    for ladder in structure.of_role(*ROLES):
         if ladder.driver.name in structure.dc_paths:
             continue
         if ladder.role == "woofer":

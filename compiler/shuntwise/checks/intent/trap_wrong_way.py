@@ -52,13 +52,14 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.model.kinds import ROLES
 from shuntwise.structure.ladders import Ladder
 from shuntwise.structure.traps import traps_across, traps_in_path
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()
-    for ladder in evidence.structure.of_role("woofer", "mid", "tweeter"):
+    for ladder in evidence.structure.of_role(*ROLES):
         for labels in traps_across(evidence.circuit, ladder):
             if labels[0] not in seen:
                 seen.add(labels[0])

@@ -53,6 +53,7 @@ from collections.abc import Iterator
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
 from shuntwise.diagnostics.wording import quoted
+from shuntwise.model.kinds import ROLES
 from shuntwise.structure.blocks import Block
 from shuntwise.structure.ladders import Ladder
 from shuntwise.structure.traps import like_exact_row
@@ -64,7 +65,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     if structure.dc_paths:
         return
     seen: set[str] = set()
-    for ladder in structure.of_role("woofer", "mid", "tweeter"):
+    for ladder in structure.of_role(*ROLES):
         for shunt in ladder.shunts:
             behind = [step.block for step in shunt.behind if step.block.letter]
             between = [block.label for block in behind if block.letter == "L"] if is_row(shunt.block) else []

@@ -59,7 +59,7 @@ from shuntwise.structure.zobels import rows
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     seen: set[str] = set()
-    for ladder in evidence.structure.of_role("woofer", "mid"):
+    for ladder in evidence.structure.of_role("woofer", "mid", "full_range"):
         if ladder.driver.name in evidence.zobels_side_by_side:
             continue
         for shunt in ladder.across("C"):

@@ -99,15 +99,15 @@ def _harm(evidence: Evidence, failure: Failure) -> tuple[str, str] | None:
     if failure.shorted:
         return None  # any tweeter gets the bass when its capacitor is shorted: nothing to choose between
     for driver in evidence.drivers("tweeter"):
-        rating = driver.quantities.get("power")
-        if rating is None or driver.nominal is None or driver.name not in failure.driver_v:
+        rated_w = driver.noise_w
+        if rated_w is None or driver.nominal is None or driver.name not in failure.driver_v:
             continue
         power_w = failure.driver_v[driver.name] ** 2 / driver.nominal.value
         usual_w = evidence.stress.bears(driver.name).programme_v ** 2 / driver.nominal.value
-        if usual_w <= rating.value < power_w:
+        if usual_w <= rated_w < power_w:
             return (
                 f"with `{failure.label}` {state} `{driver.name}` gets {watts(power_w)} and is rated for "
-                f"{watts(rating.value)}",
+                f"{watts(rated_w)}",
                 f"at {driven_by(evidence)}",
             )
     return None

@@ -53,16 +53,16 @@ from shuntwise.units import PLAIN
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     stress = evidence.stress
     for driver in evidence.drivers():
-        rating = driver.quantities.get("power")
-        if rating is None or driver.nominal is None or driver.name not in stress.branches:
+        rated_w = driver.noise_w
+        if rated_w is None or driver.nominal is None or driver.name not in stress.branches:
             continue
         programme_v = stress.bears(driver.name).programme_v
         power_w = programme_v**2 / driver.nominal.value
-        if power_w <= RULE.limit(evidence) * rating.value:
+        if power_w <= RULE.limit(evidence) * rated_w:
             continue
         yield RULE.finding(
             rated_at(evidence, driver, "power"),
-            f"`{driver.name}` gets {watts(power_w)} and is rated for {watts(rating.value)}",
+            f"`{driver.name}` gets {watts(power_w)} and is rated for {watts(rated_w)}",
             label="too little",
             why=f"{volts(programme_v)} r.m.s. in its band, at {driven_by(evidence)}",
             help="a limiter, a lamp, a lower amplifier power, a steeper slope, or a stronger driver",

@@ -56,6 +56,7 @@ from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
 from shuntwise.figures.figure import sensitivity_difference
+from shuntwise.model.kinds import ROLES
 from shuntwise.structure.attenuators import glows
 from shuntwise.structure.ladders import Ladder
 
@@ -63,11 +64,7 @@ from shuntwise.structure.ladders import Ladder
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     if evidence.slips:
         return
-    ladders = [
-        ladder
-        for ladder in evidence.structure.of_role("woofer", "mid", "tweeter")
-        if not glows(evidence.design, ladder)
-    ]
+    ladders = [ladder for ladder in evidence.structure.of_role(*ROLES) if not glows(evidence.design, ladder)]
     worst: dict[str, _Gap] = {}
     for quiet, loud in permutations(ladders, 2):
         if quiet.role == loud.role or quiet.feed != loud.feed:

@@ -68,7 +68,7 @@ from shuntwise.structure.ladders import Ladder
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     design = evidence.design
-    for ladder in evidence.structure.of_role("mid", "tweeter"):
+    for ladder in evidence.structure.of_role("mid", "full_range", "tweeter"):
         pads = [place for place in series_resistors(ladder) if place.shunt_behind and not place.shunt_ahead]
         load, nominal = load_ohm(design, ladder), drivers_ohm(design, ladder)
         if len(pads) != 1 or any(step.block.letter in "LC" for step in pads[0].later_steps):

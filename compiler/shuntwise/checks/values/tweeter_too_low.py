@@ -1,7 +1,8 @@
 """A tweeter that is asked to play too low.
 
 What it finds: by solving, a tweeter of known resonance of which the leg begins (3 dB under its band) below the bound
-times that resonance; behind a filter of third order and more, below three quarters of the bound.
+times that resonance; behind a filter of third order and more, below three quarters of the bound. Where the driver
+states a `lowest` corner, that counts instead (`below-lowest-corner`).
 
 Why it matters: near its resonance a tweeter moves furthest and cares least for the amplifier. It distorts there, and
 burns. (The factors are common practice, no source.)
@@ -67,7 +68,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         return
     for ladder in evidence.structure.of_role("tweeter"):
         name, resonance = ladder.driver.name, ladder.driver.quantities.get("fs")
-        if glows(evidence.design, ladder):
+        if glows(evidence.design, ladder) or "lowest" in ladder.driver.quantities:
             continue
         if resonance is None:
             yield RULE.not_checked("the resonance `fs`", name)

@@ -47,7 +47,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             help_text.append(f"write it behind the name: `driver {driver.name} 8 ohm`")
         if driver.role is None:
             missing.append("role")
-            help_text.append("say `role woofer`, `role mid` or `role tweeter` in its braces")
+            help_text.append("say what it is for in its braces: " + ", ".join(f"`role {role}`" for role in ROLES))
         if missing:
             near = nearest(driver.name, ROLES) if driver.role is None else None
             if near is not None:
