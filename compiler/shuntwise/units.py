@@ -26,6 +26,7 @@ HENRY: Dimension = (1, -1, 1, 0, 0, 0, 0)
 FARAD: Dimension = (-1, 1, 1, 0, 0, 0, 0)
 WATT: Dimension = (1, 1, 0, 0, 0, 0, 0)
 HERTZ: Dimension = (0, 0, -1, 0, 0, 0, 0)
+METRE2: Dimension = (0, 0, 0, 2, 0, 0, 0)
 AMPERE2_SECOND: Dimension = (0, 2, 1, 0, 0, 0, 0)
 
 NAMES: dict[Dimension, str] = {
@@ -43,6 +44,7 @@ NAMES: dict[Dimension, str] = {
     FARAD: "a capacitance",
     WATT: "a power",
     HERTZ: "a frequency",
+    METRE2: "a section",
     AMPERE2_SECOND: "an I2t value",
 }
 
@@ -61,6 +63,7 @@ SYMBOLS: dict[Dimension, str] = {
     FARAD: "F",
     WATT: "W",
     HERTZ: "Hz",
+    METRE2: "m2",
     AMPERE2_SECOND: "A2s",
 }
 
@@ -90,6 +93,7 @@ def _units() -> dict[str, tuple[float, Dimension]]:
     }
     units["cm"] = (1e-2, METRE)
     units["%"] = (1e-2, PLAIN)
+    units["mm2"] = units["mm²"] = (1e-6, METRE2)
     units["A2s"] = units["A²s"] = (1.0, AMPERE2_SECOND)
     units["dB"] = (1.0, DECIBEL)
     units["octave"] = units["octaves"] = (1.0, OCTAVE)

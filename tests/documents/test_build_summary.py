@@ -148,3 +148,24 @@ def test_design_mark_tells_texts_apart() -> None:
 
 
 MARK_OF_ABC = "b00c078e"
+
+
+def test_documents_say_what_levels_and_impedances_are_told_of() -> None:
+    """An ideal amplifier, one with a resistance, one with a cable, one with both."""
+    from documents.designs import TWO_WAY
+    from shuntwise.documents.reference import is_ideal, of_impedance, of_levels
+
+    said = {}
+    for more in ("", "source 0.1 ohm", "conductor 0.1 ohm", "source 0.1 ohm, conductor 0.1 ohm"):
+        amplifier = one(f"amplifier 100 W into 8 ohm {{ {more} }}\n" + without_amplifier(TWO_WAY)).design.amplifier
+        said[more] = is_ideal(amplifier), of_levels(amplifier), of_impedance(amplifier)
+    assert list(said.values()) == [
+        (True, "at the input", "at the input"),
+        (False, "of the amplifier's open-circuit voltage", "at the amplifier's posts"),
+        (False, "at the amplifier's posts", "at the amplifier's posts, cable included"),
+        (False, "of the amplifier's open-circuit voltage", "at the amplifier's posts, cable included"),
+    ]
+
+
+def without_amplifier(text: str) -> str:
+    return "\n".join(line for line in text.splitlines() if not line.startswith("amplifier")) + "\n"

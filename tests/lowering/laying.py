@@ -33,12 +33,14 @@ class Circuit:
     mutual: list[tuple[Hashable, Hashable, float]] = field(default_factory=list)  # between two branches, in H
     inputs: dict[str, tuple[Net, Net]] = field(default_factory=dict)
     drivers: dict[str, tuple[Net, Net]] = field(default_factory=dict)
+    source: float = 0.0
+    cable: float = 0.0
 
 
 def lay_out(meaning: Meaning, driver_law: Callable[[FlatDriver], Law]) -> Circuit:
     """The circuit of a design, each driver with the law that `driver_law` gives it."""
     nets = _Nets(meaning)
-    circuit = Circuit()
+    circuit = Circuit(source=meaning.source, cable=meaning.cable)
     for name in meaning.inputs:
         circuit.inputs[name] = (nets.of(("pad", name, "+")), nets.of(("pad", name, "-")))
     for name, driver in meaning.drivers.items():

@@ -25,6 +25,7 @@ from lowering.quantities import (
     number,
 )
 from lowering.reading import (
+    Amplifier,
     Coupling,
     Driver,
     Expr,
@@ -77,6 +78,14 @@ DRIVER_ATTRIBUTES: dict[str, Kind] = {
     **dict.fromkeys(("r_factor", "r_exponent", "x_factor", "x_exponent"), PLAIN),
 }
 
+METRE: Kind = (0, 0, 0, 1, 0, 0, 0)
+AMPLIFIER_ATTRIBUTES: dict[str, Kind] = {
+    "source": OHM,
+    "conductor": OHM,
+    "cable": METRE,
+    "section": (0, 0, 0, 2, 0, 0, 0),
+}
+
 
 @dataclass
 class FlatPart:
@@ -106,6 +115,8 @@ class Meaning:
     ports: dict[Path, list[str]] = field(default_factory=dict)  # of each used network
     walks: list[tuple[Path, Walk]] = field(default_factory=list)
     couplings: list[tuple[Path, Path, float]] = field(default_factory=list)
+    source: float = 0.0  # inside each amplifier
+    cable: float = 0.0  # there and back
 
 
 def understand(
@@ -156,6 +167,8 @@ def _key(statement: Statement) -> tuple[str, object] | None:
     """What makes two statements of the same name, so that the variant's takes the other's place."""
     if isinstance(statement, Part | Driver | Use | Posts):
         return ("name", statement.name)
+    if isinstance(statement, Amplifier):
+        return ("amplifier", None)
     if isinstance(statement, Let):
         return ("let", statement.name)
     if isinstance(statement, Leg):
@@ -191,7 +204,9 @@ class _Writer:
         self.top = self.lets(statements, (), {})
         meaning = self.meaning
         for statement in statements:
-            if isinstance(statement, Driver):
+            if isinstance(statement, Amplifier):
+                self.amplifier(statement)
+            elif isinstance(statement, Driver):
                 meaning.drivers[statement.name] = self.driver(statement)
             elif isinstance(statement, Posts):
                 (meaning.inputs if statement.fed else meaning.posts).append(statement.name)
@@ -199,6 +214,15 @@ class _Writer:
             meaning.inputs.append("input")
         self.write(statements, (), self.top)
         return meaning
+
+    def amplifier(self, statement: Amplifier) -> None:
+        said = self.attributes(("amplifier",), statement.items, AMPLIFIER_ATTRIBUTES, self.top)
+        self.meaning.source = said.get("source", 0.0)
+        if "conductor" in said:
+            self.meaning.cable = 2 * said["conductor"]
+        elif "cable" in said:
+            aluminium = "copper" in statement.items.keyed
+            self.meaning.cable = 2 * said["cable"] / said["section"] * (2.74e-8 if aluminium else 1.7241e-8)
 
     def lets(self, statements: list[Statement], where: Path, parameters: dict[str, Quantity]) -> Names:
         """The names of one level: its own `let` and, in a network, the parameters. The design's can be `set`."""

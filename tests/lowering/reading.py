@@ -18,7 +18,7 @@ Station = tuple[Any, ...]
 Walk = list[Station]
 
 PART_KINDS = ("coil", "tapped coil", "capacitor", "resistor", "lamp", "fuse", "protector", "link")
-SKIPPED = ("design", "amplifier", "testpoint", "expect", "allow", "limit")  # they move no current
+SKIPPED = ("design", "testpoint", "expect", "allow", "limit")  # they move no current
 
 NAME = re.compile(r"non-polar(?!\w)|[^\W\d]\w*")
 PAD = re.compile(r"([^\W\d]\w*)(\+|-(?!-))")
@@ -82,6 +82,11 @@ class Use:
 
 
 @dataclass
+class Amplifier:
+    items: Items
+
+
+@dataclass
 class Network:
     name: str
     ports: list[str]
@@ -128,7 +133,9 @@ class Include:
     library: bool
 
 
-Statement = Part | Driver | Posts | Coupling | Let | Use | Network | Leg | Wire | Set | Fitting | Variant | Include
+Statement = (
+    Part | Driver | Amplifier | Posts | Coupling | Let | Use | Network | Leg | Wire | Set | Fitting | Variant | Include
+)
 
 
 def read(text: str) -> list[Statement]:
@@ -258,6 +265,12 @@ class _Reader:
             return Part(word, name, value, self.items())
         if word in SKIPPED:
             return self.skip()
+        if word == "amplifier":
+            self.expr()
+            if not self.word("into"):
+                raise self.fault("`into` is wanted")
+            self.expr()
+            return Amplifier(self.items())
         if word == "driver":
             name = self.name()
             nominal = None if self.ends_here() else self.expr()

@@ -44,6 +44,8 @@ def solve(circuit: Circuit, freq_hz: NDArray[np.float64]) -> Solution:
                 matrix[:, at, row[net]] += sign  # the voltage along the branch
         if key in circuit.branches:
             matrix[:, at, at] -= circuit.branches[key].law(w)
+        else:  # an amplifier: its voltage less what its resistance and the cable take
+            matrix[:, at, at] -= circuit.source + circuit.cable
     for one, other, henry in circuit.mutual:
         matrix[:, column[one], column[other]] -= 1j * w * henry
         matrix[:, column[other], column[one]] -= 1j * w * henry
@@ -59,7 +61,7 @@ def solve(circuit: Circuit, freq_hz: NDArray[np.float64]) -> Solution:
         return together[:, row[net]] if net in row else np.zeros(len(w), dtype=complex)
 
     with np.errstate(divide="ignore", invalid="ignore"):
-        impedance = {n: 1 / -unknowns[:, column["input", n], at] for at, n in enumerate(inputs)}
+        impedance = {n: 1 / -unknowns[:, column["input", n], at] - circuit.source for at, n in enumerate(inputs)}
     return Solution(
         {name: voltage(plus) - voltage(minus) for name, (plus, minus) in circuit.drivers.items()},
         impedance,

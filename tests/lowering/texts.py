@@ -718,6 +718,15 @@ class _Maker:
         settings = self.settings()
         return self.assemble(outside, variant, inside, settings)
 
+    def amplifier(self) -> str:
+        more = []
+        if self.chance(0.3):
+            more.append(f", source {self.rng.choice(['0.05 ohm', '300 mohm'])}")
+        if self.chance(0.3):
+            self.note("cable")
+            more.append(self.rng.choice([", conductor 90 mohm", ", cable 12 m, section 2.5 mm2"]))
+        return f"amplifier 100 W into 8 ohm {{ least 2 ohm{''.join(more)} }}"
+
     def feeds(self) -> list[tuple[str, str]]:
         """The pairs of posts that legs start from and return to."""
         style = self.rng.random()
@@ -876,7 +885,7 @@ class _Maker:
                 includes.append('include "cells/small.shunt"')
         statements += [*networks, *includes]
         rng.shuffle(statements)
-        pieces = ["# made by a seed", 'design "A box"', "amplifier 100 W into 8 ohm { least 2 ohm }"]
+        pieces = ["# made by a seed", 'design "A box"', self.amplifier()]
         for statement in statements:
             pieces.append(statement)
             if self.chance(0.1):

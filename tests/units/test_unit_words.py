@@ -14,6 +14,7 @@ from shuntwise import units
 PREFIXES = {"p": -12, "n": -9, "u": -6, "µ": -6, "μ": -6, "m": -3, "": 0, "k": 3, "M": 6}
 SYMBOLS = {"ohm": units.OHM, "Ω": units.OHM, "\u2126": units.OHM, "H": units.HENRY, "F": units.FARAD, "V": units.VOLT,
            "A": units.AMPERE, "W": units.WATT, "Hz": units.HERTZ, "s": units.SECOND, "m": units.METRE,
+
            "A2s": units.AMPERE2_SECOND, "A²s": units.AMPERE2_SECOND}  # fmt: skip
 
 
@@ -22,6 +23,9 @@ def test_unit_word_is_a_prefix_and_a_symbol(word: str) -> None:
     """Each word means its symbol's dimension times its prefix, and no word can be split in two ways."""
     if word.endswith("g"):
         assert units.UNITS[word] == (1.0 if word == "g" else 1e3, units.GRAM)
+        return
+    if word in ("mm2", "mm²"):  # the prefix is squared with the metre
+        assert units.UNITS[word] == (1e-6, units.METRE2)
         return
     bare = word.removesuffix("s") if word.endswith("ohms") else word
     split = [

@@ -29,6 +29,7 @@ from shuntwise.documents.plot_page import (
     drawing_settings,
     line_style,
 )
+from shuntwise.documents.reference import is_ideal, of_impedance, of_levels
 from shuntwise.documents.table import decibels, degrees, input_impedance
 from shuntwise.figures.usual import CrossingFigures, LeastFigures, Usual, group_name
 
@@ -80,8 +81,8 @@ def response_plot(
     levels = _curves(names, map(decibels, voltages))
     notes = [crossing_note(crossing) for crossing in figures.crossings[:MOST_NOTES]]
     with drawing_settings():
-        plot = Plot(response.freq_hz, plot_heading(design, "Level across each driver, for 1 V at the input", mark),
-                     (2.3, 1) if phase else (1,), names)  # fmt: skip
+        heading = plot_heading(design, f"Level across each driver, for 1 V {of_levels(design.amplifier)}", mark)
+        plot = Plot(response.freq_hz, heading, (2.3, 1) if phase else (1,), names)
         low, high, step = level_range(levels)
         panel = plot.panel(0, "level / dB", (low, high), np.arange(low, high + step / 2, step))
         for expectation in design.expectations:
@@ -101,7 +102,9 @@ def impedance_plot(response: Response, design: Design, figures: Usual, *, mark: 
     sizes = _curves(names, map(np.abs, impedances))
     notes = [least_note(least, named=len(names) > 1) for least in figures.least if isfinite(least.impedance.value)]
     with drawing_settings():
-        what = "Impedance at each input, the other amplifiers at rest" if len(names) > 1 else "Impedance at the input"
+        where = of_impedance(design.amplifier)
+        each = "at each input" if is_ideal(design.amplifier) else f"of each input {where}"
+        what = f"Impedance {each}, the other amplifiers at rest" if len(names) > 1 else f"Impedance {where}"
         plot = Plot(response.freq_hz, plot_heading(design, what, mark), (2.3, 1), names)
         low, high, ticks = impedance_range(sizes, [least.impedance.value for least in figures.least])
         panel = plot.panel(0, "impedance / ohm", (low, high), ticks, logarithmic=True)

@@ -160,9 +160,10 @@ class _Reader:
         text = "The amplifier"
         if amplifier.power is not None and amplifier.load is not None:
             text += f" gives {amounts(amplifier.power)} into {amounts(amplifier.load)}"
-        least, source = amplifier.quantities.get("least"), amplifier.quantities.get("source")
+        least, source, cable = *map(amplifier.quantities.get, ("least", "source")), amplifier.cable
         more = [] if least is None else [f"may drive no less than {amounts(least)}"]
-        more += [] if source is None else [f"has {amounts(source)} of output resistance, cable included"]
+        more += [] if source is None else [f"has {amounts(source)} of output resistance"]
+        more += [] if cable is None else [f"reaches the box through {cable.words}"]
         more += ["is bridged"] if amplifier.bridged else []
         text += (" and " if more and " gives " in text else " ") + listed(more)
         return [text.rstrip() + "."] if text.strip() != "The amplifier" else ["No sound amplifier is stated."]

@@ -13,6 +13,7 @@ from shuntwise import units as u
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
 from shuntwise.diagnostics.terminal import cell_width, visible, wrap
 from shuntwise.diagnostics.text import summary as counted
+from shuntwise.documents.reference import is_ideal, of_impedance, of_levels
 from shuntwise.figures.figure import Level, Slope
 from shuntwise.figures.nominal import HIGHEST_HZ, LOWEST_HZ
 from shuntwise.figures.usual import Corners, CrossingFigures, DriverFigures, Said, Usual, group_name
@@ -70,6 +71,9 @@ def _heading(design: Design, mark: str) -> list[str]:
         title = next((v.title for v in design.variants if v.name == design.variant), None)
         lines += wrap(f"variant {design.variant}" + (f": {title}" if title else ""), WIDTH)
     lines += wrap(f"amplifier: {_amplifier(design.amplifier)}", WIDTH)
+    if not is_ideal(design.amplifier):
+        told = f"levels for 1 V {of_levels(design.amplifier)}; impedance {of_impedance(design.amplifier)}"
+        lines += wrap(told, WIDTH)
     return [*lines, f"design mark: {mark}"] if mark else lines
 
 
@@ -83,6 +87,9 @@ def _amplifier(amplifier: Amplifier | None) -> str:
     ]  # fmt: skip
     if "least" in amplifier.quantities:
         texts.append(f"least load {_value(amplifier.quantities['least'].value, u.OHM)}")
+    if "source" in amplifier.quantities:
+        texts.append(f"output resistance {_value(amplifier.quantities['source'].value, u.OHM)}")
+    texts += [amplifier.cable.words] if amplifier.cable is not None else []
     texts += ["bridged"] if amplifier.bridged else []
     return "; ".join(texts) or "not stated soundly"
 
@@ -182,7 +189,8 @@ def _shares(design: Design, figures: Usual, shares: Sequence[Share]) -> list[str
             row += [f"{number:.3g}" for number in (share.volt * volt, share.ampere * volt, share.watt * volt**2)]
         rows.append([*row, "" if share.hottest_hz is None else _value(share.hottest_hz, u.HERTZ)])
     band = f"{_value(figures.from_hz, u.HERTZ)} to {_value(figures.to_hz, u.HERTZ)}"
-    said = "for 1 V r.m.s. at every input"
+    where = "at every input" if is_ideal(design.amplifier) else of_levels(design.amplifier)
+    said = f"for 1 V r.m.s. {where}"
     if volt is not None:
         said += f", and for {_value(volt, u.VOLT)} r.m.s., the amplifier's rated power as a plain sine"
     text = (

@@ -14,10 +14,11 @@ from shuntwise import units as u
 from shuntwise.diagnostics.diagnostic import Label
 from shuntwise.model import findings, kinds
 from shuntwise.model.changes import Changes
-from shuntwise.model.design import Amplifier, Driver, ImpedanceTable, Part, Quantity
+from shuntwise.model.conductors import RESISTIVITY_OHM_M
+from shuntwise.model.design import Amplifier, Cable, Driver, ImpedanceTable, Part, Quantity
 from shuntwise.model.driver_check import check_driver
 from shuntwise.model.evaluate import Scope
-from shuntwise.model.items import read_items
+from shuntwise.model.items import Attributes, read_items
 from shuntwise.model.wiring import RETURN_WORDS
 from shuntwise.source import Source
 from shuntwise.syntax import tree as t
@@ -211,4 +212,27 @@ def read_amplifier(entry: t.AmplifierDecl, scope: Scope, changes: Changes) -> Am
     word = attributes.keyed_words.get("programme")
     programme = word.text if word is not None else kinds.PROGRAMMES[0]
     bridged = "bridged" in attributes.words
-    return Amplifier(power, load, attributes.quantities, bridged, entry.span, programme)
+    cable = _cable(entry, attributes, scope)
+    return Amplifier(power, load, attributes.quantities, bridged, entry.span, programme, cable)
+
+
+def _cable(entry: t.AmplifierDecl, attributes: Attributes, scope: Scope) -> Cable | None:
+    """A cable by its conductor's resistance, or by length and section; what tells only half of it is said here."""
+    length, section, ohm = (attributes.quantities.get(name) for name in ("cable", "section", "conductor"))
+    material = next((word for word in attributes.words if word in RESISTIVITY_OHM_M), "copper")
+    if ohm is not None and section is None:
+        return Cable(ohm.value, (f"{length.text} of cable, " if length else "cable of ") + f"{ohm.text} a conductor")
+    if length is not None and section is not None and ohm is None:
+        value = RESISTIVITY_OHM_M[material] * length.value / section.value
+        return Cable(value, f"{length.text} of cable, {section.text} of {material}")
+    stray = ohm or section or length or attributes.words.get("copper-clad aluminium")
+    if stray is not None:
+        where = stray.span if isinstance(stray, Quantity) else stray
+        scope.say(
+            findings.value_unclear(
+                where,
+                "a cable is told by its length and section, or by the resistance of a conductor",
+                "write `cable 10 m, section 2.5 mm2`, or `conductor 0.07 ohm`",
+            )
+        )
+    return None

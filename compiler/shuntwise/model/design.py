@@ -106,6 +106,17 @@ class Terminals:
 
 
 @dataclass(frozen=True)
+class Cable:
+    """The cable from an amplifier to the box. `conductor_ohm` is the resistance of one of its two conductors at 20 C.
+
+    `words` tell it: `10 m of 2.5 mm2 copper`.
+    """
+
+    conductor_ohm: float
+    words: str
+
+
+@dataclass(frozen=True)
 class Amplifier:
     """`power` is its rated power into `load`, `programme` a word of the table of kinds: what it plays."""
 
@@ -115,6 +126,7 @@ class Amplifier:
     bridged: bool
     span: Span
     programme: str = PROGRAMMES[0]
+    cable: Cable | None = None
 
 
 @dataclass(frozen=True)

@@ -350,12 +350,15 @@ AMPLIFIER = Kind(
     _attribute("power", u.WATT, 0.1, 1e5, "rated power"),
     keyed=(
         _attribute("least", u.OHM, 0.1, 1e3, "least load impedance that it may drive"),
-        _attribute("source", u.OHM, 1e-4, 100, "output resistance, cable included"),
+        _attribute("source", u.OHM, 1e-4, 100, "output resistance"),
+        _attribute("cable", u.METRE, 0.05, 1000, "length of the cable to the box, one way"),
+        _attribute("section", u.METRE2, 5e-8, 1e-3, "section of one of its conductors"),
+        _attribute("conductor", u.OHM, 1e-4, 100, "resistance of one of its conductors"),
         _attribute("crest", u.PLAIN, 1, 30, "peak over r.m.s. value of the programme that it plays at its limit"),
         _attribute("marked", u.OHM, 0.5, 1e3, "nominal impedance that the box is marked with"),
         _attribute("boxes", u.PLAIN, 1, 100, "number of such boxes that are linked to it"),
     ),
-    words={"bridged": "bridged"},
+    words={"bridged": "bridged", "copper clad": "copper-clad aluminium"},
 )
 PROGRAMMES = ("simulated", "pink", "sine")
 """What may stand behind `programme` on an amplifier; the first is taken where nothing does."""

@@ -144,11 +144,12 @@ def _copy(network: Network, measured: Feed, spell: _Speller) -> Iterator[str]:
     """A copy of the circuit with 1 A into the `measured` input and the others shorted."""
     yield "*"
     yield "* note: 1 A is driven into the input of this copy, other inputs are shorted: the voltage"
-    yield f'* note: at {spell.nodes[measured.node]} is the impedance of input "{note(measured.name)}" in ohm'
+    yield f'* note: at {spell.nodes[network.posts(measured)]} is the impedance of input "{note(measured.name)}" in ohm'
     for feed in network.feeds:
-        yield spell.current(feed) if feed is measured else spell.voltage(feed, 0.0)
+        yield spell.current(feed, network.posts(feed)) if feed is measured else spell.voltage(feed, 0.0)
     for element in network.elements:
-        yield spell.element(element)
+        if element.name != measured.source:  # what is seen from the posts
+            yield spell.element(element)
     for coupling in network.couplings:
         yield spell.coupling(coupling)
 
@@ -202,7 +203,7 @@ class _Speller:
         self.elements = {e.name: names.element(e.kind, e.name, prefix) for e in network.elements}
         self.couplings = {c.name: names.element("K", c.name, prefix) for c in network.couplings}
         self.feeds = {f.name: names.element("I" if f is measured else "V", f.name, prefix) for f in network.feeds}
-        self.nodes = {GROUND: GROUND} | ({measured.node: at} if measured else {})
+        self.nodes = {GROUND: GROUND} | ({network.posts(measured): at} if measured else {})
         self.nodes |= {node: names.node(node, prefix) for node in network.nodes if node not in self.nodes}
 
     def _line(self, kind: str, name: str, *words: str | float) -> str:
@@ -220,9 +221,9 @@ class _Speller:
         """A source from ground to the feed's node. `dc 0` spares a note from ngspice."""
         return self._line("V", self.feeds[feed.name], self.nodes[feed.node], GROUND, f"dc 0 ac {volt!r}")
 
-    def current(self, feed: Feed) -> str:
-        """A source of 1 A into the feed's node: through a source current flows from its first node."""
-        return self._line("I", self.feeds[feed.name], GROUND, self.nodes[feed.node], "dc 0 ac 1.0")
+    def current(self, feed: Feed, node: str) -> str:
+        """A source of 1 A into a node: through a source current flows from its first node."""
+        return self._line("I", self.feeds[feed.name], GROUND, self.nodes[node], "dc 0 ac 1.0")
 
     def meter(self, driver: DriverPort, name: str, node: str) -> str:
         """A source that repeats the driver's voltage between `node` and ground."""

@@ -136,8 +136,8 @@ class _Lowering:
         for edge in self.circuit.edges.values():
             if edge.kind != "feed" and edge.plus in self.live and (not self.shorted(edge) or edge.key in self.excited):
                 self.edge(edge)
+        feeds = tuple(self.feed(pair.name) for pair in design.feeds)
         present = {element.name for element in self.elements}
-        feeds = tuple(Feed(pair.name, self.node_of[self.circuit.pad(pair.name, "+")]) for pair in design.feeds)
         coupled = [coupling.edges for coupling in self.couplings]
         carrying = live_edges(self.circuit, coupled, self.node_of)
         drivers = tuple(
@@ -154,6 +154,23 @@ class _Lowering:
             design.title or "",
             tuple(self.fits),
         )
+
+    def feed(self, name: str) -> Feed:
+        """An input, with its amplifier's output resistance and the two conductors of the cable ahead of it."""
+        amplifier, node = self.circuit.design.amplifier, self.node_of[self.circuit.pad(name, "+")]
+        source, cable = ("", None) if amplifier is None else (f"{name}.source", amplifier.cable)
+        if cable is not None and cable.conductor_ohm:
+            posts = f"posts of the amplifier of {name}"
+            element = Element(f"{name}.cable", "R", posts, node, 2 * cable.conductor_ohm, name, "cable")
+            self.elements.append(element)
+            self.branches.append(Branch(element.name, posts, node, element.name, (element.name,)))
+            node = posts
+        output = amplifier.quantities.get("source") if amplifier is not None else None
+        if output is None:
+            return Feed(name, node)
+        inside = f"inside the amplifier of {name}"
+        self.elements.append(Element(source, "R", inside, node, output.value, name, "source"))
+        return Feed(name, inside, source)
 
     def shorted(self, edge: Edge) -> bool:
         return self.node_of[edge.plus] == self.node_of[edge.minus]

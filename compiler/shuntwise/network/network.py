@@ -48,10 +48,15 @@ class Coupling:
 
 @dataclass(frozen=True)
 class Feed:
-    """An ideal voltage source of 1 V (r.m.s., phase 0) from ground to `node`: one per input."""
+    """An ideal voltage source of 1 V (r.m.s., phase 0) from ground to `node`: one per input.
+
+    Where an amplifier has an output resistance, `source` is the element that stands for it, from `node` to the
+    amplifier's posts: 1 V is its open-circuit voltage then, and its load is what is seen from the posts.
+    """
 
     name: str
     node: str
+    source: str = ""
 
 
 @dataclass(frozen=True)
@@ -171,6 +176,14 @@ class Network:
     @cached_property
     def element(self) -> dict[str, Element]:
         return {element.name: element for element in self.elements}
+
+    def source_ohm(self, feed: Feed) -> float:
+        """The output resistance of an input's amplifier (ohm)."""
+        return self.element[feed.source].value if feed.source else 0.0
+
+    def posts(self, feed: Feed) -> str:
+        """The node of the amplifier's plus post."""
+        return self.element[feed.source].minus if feed.source else feed.node
 
     @cached_property
     def branch(self) -> dict[str, Branch]:

@@ -27,7 +27,7 @@ import numpy as np
 
 from shuntwise.response.cases import Case, solve_cases
 from shuntwise.response.pivoted import SingularNetwork
-from shuntwise.response.solve import Response, Solver
+from shuntwise.response.solve import Response, Solver, at_posts
 from shuntwise.response.tape import Axis, Complex, Mask, Real, Settled, by_parameter
 
 LEAST_SHARE = 1e-5
@@ -81,7 +81,10 @@ class CaseCurves:
         if feed not in self._solver.plan.every_feed:
             raise KeyError(f"no input is called {feed!r}")
         register = self._solver.plan.input_admittance(feed)
-        return self._curves(register, lambda response: response.admittance(feed))
+        network = self._solver.network
+        return self._curves(
+            register, lambda response: response.admittance(feed), lambda siemens: at_posts(network, feed, siemens)
+        )
 
     @property
     def solved_alone(self) -> int:
@@ -129,11 +132,18 @@ class CaseCurves:
                 good = np.abs(whole) > LEAST_SHARE * np.maximum(1, np.abs(product))
             self._alone |= ~(good | self._pivoted[part]).all(-1)
 
-    def _curves(self, register: int, direct: Callable[[Response], Complex]) -> Real:
+    def _curves(
+        self,
+        register: int,
+        direct: Callable[[Response], Complex],
+        turned: Callable[[Complex], Complex] = lambda value: value,
+    ) -> Real:
+        """The magnitudes of a register in all cases; `turned` makes of it what `direct` gives."""
         curves = np.empty((len(self._cases), self.freq_hz.size))
         for part, registers, slope in self._blocks([register]):
             with np.errstate(all="ignore"):
-                curves[:, part] = np.abs(registers[register] + self._gain[:, part] * slope({register: 1.0}))
+                value = registers[register] + self._gain[:, part] * slope({register: 1.0})
+                curves[:, part] = np.abs(turned(value))
         for rows, columns, response in self._apart:
             curves[np.ix_(rows, columns)] = np.abs(direct(response))
         return curves

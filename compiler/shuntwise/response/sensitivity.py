@@ -34,7 +34,8 @@ def voltage_sensitivity(response: Response, driver: str) -> dict[str, Complex]:
 
 def impedance_sensitivity(response: Response, input_name: str) -> dict[str, Complex]:
     """p dZ/dp of an input impedance Z by every element p, and dZ/dk by every coupling; complex (F,), ohm."""
-    impedance = response.impedance(input_name)
+    source_ohm = next(response.network.source_ohm(f) for f in response.network.feeds if f.name == input_name)
+    impedance = response.impedance(input_name) + source_ohm  # the slopes are those of all that the source sees
     slopes, _ = _slopes(
         response,
         response.points.plan.input_admittance(input_name),

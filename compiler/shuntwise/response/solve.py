@@ -91,7 +91,7 @@ class Solver:
                     voltages[d.name] = _patched(voltages[d.name], flagged, careful)
                 for f in feeds:
                     currents[f.name] = _patched(currents[f.name], flagged, points.input_admittance(f.name))
-            yield Builds(part, voltages, currents)
+            yield Builds(part, voltages, {name: at_posts(self.network, name, y) for name, y in currents.items()})
 
     def _frequencies(self, freq_hz: object) -> Real:
         freq = np.atleast_1d(np.asarray(freq_hz, np.float64))
@@ -105,6 +105,12 @@ class Solver:
         if node != GROUND and node not in self.network.nodes:
             raise KeyError(f"no node is called {node!r}")
         return node
+
+
+def at_posts(network: Network, input_name: str, siemens: Complex) -> Complex:
+    """What is seen from an amplifier's posts (S), of what its ideal source sees: 1/Y less its output resistance."""
+    ohm = next(network.source_ohm(feed) for feed in network.feeds if feed.name == input_name)
+    return np.asarray(siemens / (1 - ohm * siemens)) if ohm else siemens
 
 
 def solve(
@@ -289,14 +295,15 @@ class Response:
         return (current.real**2 + current.imag**2) * self._value(name)
 
     def admittance(self, input_name: str) -> Complex:
-        """I/V at an input, the amplifiers of the other inputs at rest (S)."""
+        """I/V at an input's amplifier, its output resistance left out, the other amplifiers at rest (S)."""
         if input_name not in self._plan.every_feed:
             raise KeyError(f"no input is called {input_name!r}")
-        return self._read(
+        total = self._read(
             ("Y", input_name),
             lambda: self._plan.input_admittance(input_name),
             lambda p, _: p.input_admittance(input_name),
         )
+        return at_posts(self.network, input_name, total)
 
     def impedance(self, input_name: str) -> Complex:
         """V/I at an input, the amplifiers of the other inputs at rest (ohm).

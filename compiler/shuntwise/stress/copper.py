@@ -6,8 +6,9 @@ judge any.
 
 from __future__ import annotations
 
-COPPER_OHM_M = 1.7241e-8
-"""Resistivity of annealed copper at 20 C: IEC 60028:1925, second-hand."""
+from shuntwise.model.conductors import RESISTIVITY_OHM_M
+
+COPPER_OHM_M = RESISTIVITY_OHM_M["copper"]
 
 COPPER_KG_PER_M3 = 8960.0
 

@@ -22,7 +22,7 @@ from shuntwise.model.design import Design
 from shuntwise.network.lower import lower
 from shuntwise.network.network import Network
 from shuntwise.response.pivoted import PivotedPoints, SingularNetwork
-from shuntwise.response.solve import Solver
+from shuntwise.response.solve import Solver, at_posts
 from shuntwise.structure.reach import turned_round
 from shuntwise.suspects.change import Change
 from shuntwise.tolerance.grid import grid
@@ -141,7 +141,7 @@ def _may_meet(network: Network, wanted: Sequence[Wanted]) -> bool:
     curves = Curves(freq_hz, {name: (np.abs(v[:, None]) ** 2).astype(np.float32) for name, v in volts.items()}, {})
     for one, load in loads:
         inside = (load.from_hz <= freq_hz) & (freq_hz <= load.to_hz)
-        siemens = np.abs(solved.input_admittance(load.subjects[0]))[inside]
+        siemens = np.abs(at_posts(network, load.subjects[0], solved.input_admittance(load.subjects[0])))[inside]
         if siemens.size and siemens.max() * one.low > 1 + 1e-6:
             return False
     for one, crossing in crossings:
