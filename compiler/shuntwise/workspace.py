@@ -111,7 +111,7 @@ class Workspace:
                 mark=design_mark([*made.texts, variant or "", *settings]),
                 findings=made.findings,
                 not_checked=made.not_checked,
-                waived=len(made.waived),
+                waived=made.waived,
             )
         return self._materials[key]
 

@@ -328,7 +328,7 @@ leg woofer1 and woofer2 {
     (finding,) = found_at("coil-dcr-share", text)
     assert finding.subjects == ("L1", "L2")
     # The same current flows in coils and woofers together, so their powers share as their ohms do.
-    assert "6.2%" in finding.headline or "6.3%" in finding.headline
+    assert "6.2 %" in finding.headline or "6.3 %" in finding.headline
 
 
 # --- links, drivers, lamps

@@ -157,7 +157,7 @@ def test_a_coil_past_the_woofer_takes_no_share_of_it() -> None:
 def test_the_coils_of_a_series_type_are_in_the_woofers_path() -> None:
     """The woofer's current divides between coil and driver: ((6.1 / 6.6)^2 0.5 + (6.3 / 6.4)^2 0.1) / 8 = 6.6 %."""
     (said,) = shares(SERIES_THREE_WAY)
-    assert "`L2` and `L1` is 6.6%" in said
+    assert "`L2` and `L1` is 6.6 %" in said
 
 
 def horn_on_a_tap(hot: str, cold: str) -> str:

@@ -1,4 +1,4 @@
-"""How several names stand in a sentence."""
+"""How names and numbers stand in a sentence."""
 
 from __future__ import annotations
 
@@ -13,3 +13,14 @@ def listed(words: Sequence[str]) -> str:
 def quoted(names: Sequence[str]) -> str:
     """The same of names, each marked as one."""
     return listed([f"`{name}`" for name in names])
+
+
+def percent(share: float, digits: int = 2) -> str:
+    """A share as parts have it: `5 %`."""
+    return f"{100 * share:.{digits}g} %"
+
+
+def octaves(count: float) -> str:
+    """`1 octave`, `1.5 octaves`."""
+    text = f"{count:.2g}"
+    return f"{text} octave{'s' * (text != '1')}"

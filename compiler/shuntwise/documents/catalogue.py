@@ -50,6 +50,7 @@ def _read_back(material: Material) -> str:
 
 
 def _summary(material: Material) -> str:
+    from shuntwise.documents.margins import margins
     from shuntwise.documents.summary import build_summary
 
     return build_summary(
@@ -61,6 +62,7 @@ def _summary(material: Material) -> str:
         waived=material.waived,
         mark=material.mark,
         fits=material.fits,
+        limits=margins(material.design, material.stress),
     )
 
 

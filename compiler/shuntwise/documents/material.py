@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
 from shuntwise.graph.circuit import Circuit
-from shuntwise.model.design import Design
+from shuntwise.model.design import Design, Waiver
 from shuntwise.network.lower import Unlowered
 from shuntwise.network.network import FitReport, Network
 from shuntwise.network.sweep import Sweep
@@ -22,11 +22,13 @@ if TYPE_CHECKING:
     from shuntwise.figures.usual import Usual
     from shuntwise.response.solve import Response, Solver
     from shuntwise.stress.shares import Share
+    from shuntwise.stress.stress import Lacking, Stress
 
 
 @dataclass(frozen=True)
 class Material:
-    """`stem` names a design without a title; `mark` tells from which texts it was made; `waived` counts findings.
+    """`stem` names a design without a title; `mark` tells from which texts it was made; `waived` are the findings
+    that the design allows, each with its `allow` line.
 
     What is solved raises SingularNetwork; only where there is a network.
     """
@@ -39,7 +41,7 @@ class Material:
     mark: str
     findings: tuple[Diagnostic, ...] = ()
     not_checked: tuple[NotChecked, ...] = ()
-    waived: int = 0
+    waived: tuple[tuple[Diagnostic, Waiver], ...] = ()
 
     @property
     def title(self) -> str:
@@ -91,6 +93,13 @@ class Material:
         from shuntwise.stress.shares import shares
 
         return shares(self.solver.solve(grid(self.sweep.freq_from_hz, self.sweep.freq_to_hz)))
+
+    @cached_property
+    def stress(self) -> Stress | Lacking:
+        """What the verdicts on ratings are made from; that needs an amplifier."""
+        from shuntwise.stress.stress import work_out
+
+        return work_out(self.design, self.solver)
 
     @cached_property
     def level_plot(self) -> Drawing:

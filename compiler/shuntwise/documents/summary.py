@@ -11,17 +11,16 @@ from math import isfinite, sqrt
 
 from shuntwise import units as u
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
-from shuntwise.diagnostics.terminal import cell_width, visible, wrap
+from shuntwise.diagnostics.terminal import visible, wrap
 from shuntwise.diagnostics.text import summary as counted
+from shuntwise.documents.aligned import WIDTH, aligned, hanging
 from shuntwise.documents.reference import is_ideal, of_impedance, of_levels
 from shuntwise.figures.figure import Level, Slope
 from shuntwise.figures.nominal import HIGHEST_HZ, LOWEST_HZ
 from shuntwise.figures.usual import Corners, CrossingFigures, DriverFigures, Said, Usual, group_name
-from shuntwise.model.design import Amplifier, Design
+from shuntwise.model.design import Amplifier, Design, Waiver
 from shuntwise.network.network import FitReport
 from shuntwise.stress.shares import Share
-
-WIDTH = 100
 
 CAUTIONS = (
     "Sound: 85 dBA for 8 hours a day, half the time for each 3 dB more, 100 dBA for 15 minutes. Wear protectors, start "
@@ -42,11 +41,14 @@ def build_summary(
     *,
     findings: Sequence[Diagnostic] = (),
     not_checked: Sequence[NotChecked] = (),
-    waived: int = 0,
+    waived: Sequence[tuple[Diagnostic, Waiver]] = (),
     mark: str = "",
     fits: Sequence[FitReport] = (),
+    limits: Sequence[str] = (),
 ) -> str:
-    """The whole summary; it ends with a line end. `waived` counts findings that the design allows."""
+    """The whole summary; it ends with a line end. `waived` are findings that the design allows, `limits` what
+    `margins` says of the amplifier's limit.
+    """
     blocks = [
         _heading(design, mark),
         _drivers(design, figures),
@@ -55,14 +57,11 @@ def build_summary(
         _crossings(figures.crossings),
         _impedance(figures, design.amplifier),
         _shares(design, figures, shares),
+        list(limits),
         _findings(findings, not_checked, waived),
         ["Cautions", *(line for caution in CAUTIONS for line in hanging(caution))],
     ]
     return "\n\n".join("\n".join(block) for block in blocks if block) + "\n"
-
-
-def hanging(text: str) -> list[str]:
-    return [f"  {'  ' * (number > 0)}{line}" for number, line in enumerate(wrap(text, WIDTH - 4))]
 
 
 def _heading(design: Design, mark: str) -> list[str]:
@@ -176,51 +175,35 @@ def _impedance(figures: Usual, amplifier: Amplifier | None) -> list[str]:
 
 
 def _shares(design: Design, figures: Usual, shares: Sequence[Share]) -> list[str]:
-    volt = amplifier_volt(design.amplifier)
-    over = ["", "", "1 V:", "", ""] + ([f"{_value(volt, u.VOLT)}:", "", ""] if volt is not None else []) + [""]
-    heads = ["Part", "", "V", "A", "W"] + (["V", "A", "W"] if volt is not None else []) + ["hottest at"]
+    heads = ["For 1 V", "", "V", "A", "W", "hottest at"]
     rows = []
     for share in shares:
         part = design.parts.get(share.label)
         value = part.value if part is not None else None
         row = [f"  {share.label}", _value(value.value, value.dimension) if value is not None else ""]
         row += [f"{number:.3g}" for number in (share.volt, share.ampere, share.watt)]
-        if volt is not None:
-            row += [f"{number:.3g}" for number in (share.volt * volt, share.ampere * volt, share.watt * volt**2)]
         rows.append([*row, "" if share.hottest_hz is None else _value(share.hottest_hz, u.HERTZ)])
     band = f"{_value(figures.from_hz, u.HERTZ)} to {_value(figures.to_hz, u.HERTZ)}"
     where = "at every input" if is_ideal(design.amplifier) else of_levels(design.amplifier)
-    said = f"for 1 V r.m.s. {where}"
-    if volt is not None:
-        said += f", and for {_value(volt, u.VOLT)} r.m.s., the amplifier's rated power as a plain sine"
     text = (
-        f"What each part bears, {said}. Each number is the worst from {band}: that of a steady sine held at the "
-        "frequency that is worst for that part. Music loads most parts less."
+        f"What each part sees, carries and dissipates, for 1 V r.m.s. {where}. Each number is the worst from {band}: "
+        "that of a steady sine held at the frequency that is worst for that part. Music loads most parts less."
     )
-    return [*wrap(text, WIDTH), *aligned([over, heads, *rows], left={0, 1})] if rows else []
+    return [*wrap(text, WIDTH), *aligned([heads, *rows], left={0, 1})] if rows else []
 
 
 # --- findings and layout
 
 
-def _findings(findings: Sequence[Diagnostic], not_checked: Sequence[NotChecked], waived: int) -> list[str]:
+def _findings(
+    findings: Sequence[Diagnostic], not_checked: Sequence[NotChecked], waived: Sequence[tuple[Diagnostic, Waiver]]
+) -> list[str]:
     text = f"Findings: {counted(findings, not_checked)}"
-    return wrap(text + (f"; {waived} allowed by the design" if waived else ""), WIDTH)
+    lines = wrap(text + (f"; {len(waived)} allowed by the design:" if waived else ""), WIDTH)
+    for finding, waiver in waived:
+        lines += hanging(visible(f"{finding.headline.replace('`', '')}: allowed because {waiver.reason}"))
+    return lines
 
 
 def _value(value: float, dimension: u.Dimension) -> str:
     return u.write(value, dimension, 3)
-
-
-def aligned(rows: Sequence[Sequence[str]], left: set[int]) -> list[str]:
-    """Aligned columns; those in `left` at their left end, the others at their right."""
-    shown = [[visible(cell) for cell in row] for row in rows]
-    widths = [max(map(cell_width, column)) for column in zip(*shown, strict=True)]
-    lines = []
-    for row in shown:
-        cells = []
-        for place, (cell, width) in enumerate(zip(row, widths, strict=True)):
-            blanks = " " * (width - cell_width(cell))
-            cells.append(cell + blanks if place in left else blanks + cell)
-        lines.append("  ".join(cells).rstrip())
-    return lines

@@ -15,7 +15,7 @@ import numpy.typing as npt
 
 from shuntwise import units as u
 from shuntwise.diagnostics.terminal import wrap
-from shuntwise.documents.summary import WIDTH, aligned, hanging
+from shuntwise.documents.aligned import WIDTH, aligned, hanging
 from shuntwise.documents.table import Column
 from shuntwise.figures.figure import Crossing, Figure
 from shuntwise.model.design import Design

@@ -17,7 +17,7 @@ from typing import Any
 
 import numpy as np
 
-from shuntwise.model.design import Design, Part
+from shuntwise.model.design import Design, Driver, Part
 from shuntwise.model.kinds import INDUCTIVE
 from shuntwise.network.network import Branch
 from shuntwise.response.cases import BAND_HZ, Case, greatest, opened, shorted, solve_cases, sweep
@@ -160,6 +160,16 @@ class Stress:
         if owner not in self._bearings:
             self._bearings[owner] = self._bearing(self._working, owner, slice(None))
         return self._bearings[owner]
+
+    def nominal_w(self, driver: Driver) -> float:
+        """What the programme gives a driver, in its nominal impedance (W), which its rating is compared with."""
+        return self.bears(driver.name).programme_v ** 2 / driver.nominal.value if driver.nominal is not None else 0.0
+
+    def sine_heat_w(self, owner: str) -> float:
+        """The heat (W) of a part or driver with the rated sine at the frequency that is worst for it."""
+        response, signal = self._working
+        heat: Any = sum(response.dissipation(branch.label) for branch in self.branches[owner])
+        return float(np.max(heat)) * signal.sine_v**2
 
     def least_load(self, feed: str, from_hz: float = BAND_HZ[0]) -> Extreme:
         """The least impedance at an input up to 20 kHz, copper cold."""

@@ -71,7 +71,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
         asked = {name: example for name, example in KINDS[part.kind].asked.items() if name != TOLERANCE.name}
         if part.construction in CORED:
             asked["current"] = "12 A"
-        words = {**WORDS, "current": "the current that its core bears"} if part.construction in CORED else WORDS
+        words = {**WORDS, "current": "the current that its core carries"} if part.construction in CORED else WORDS
         yield from _missing(evidence, part, part.label, asked, words)
     for driver in evidence.drivers():
         yield from _missing(evidence, driver, driver.name, {"power": "20 W"}, WORDS)
@@ -89,7 +89,7 @@ def _missing(
         rated_at(evidence, item),
         f"`{owner}` does not say {what}",
         label="cannot be checked",
-        why="what it bears at the amplifier is compared with nothing",
+        why="what it sees, carries and dissipates at the amplifier is compared with nothing",
         help=f"write it among its attributes, such as `{{ {example} }}`",
         subjects=named(evidence, owner),
         missing=[words.get(attribute, attribute).removeprefix("its ") for attribute in missing],

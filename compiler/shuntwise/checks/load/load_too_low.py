@@ -49,6 +49,7 @@ from collections.abc import Iterator
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import hertz, ohms
 from shuntwise.checks.rule import Bound, Diagnostic, NotChecked, Rule, Severity
+from shuntwise.diagnostics.wording import percent
 from shuntwise.units import PLAIN
 
 
@@ -77,7 +78,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
                 marked.span,
                 f"the impedance at `{feed.name}` falls to {ohms(least.ohm)} at {hertz(least.freq_hz)}",
                 severity=Severity.WARNING,
-                label=f"{share:.0%} of this is {ohms(share * marked.value)}",
+                label=f"{percent(share)} of this is {ohms(share * marked.value)}",
                 why="IEC 60268-5, clause 16.1 (second-hand): in the rated frequency range the impedance must not fall "
                 "below 80 % of the rated one",
                 help="mark the box with a lower impedance, or raise the dip with other values or a Zobel",

@@ -88,7 +88,7 @@ def _usual(evidence: Evidence, part: Part, peak_v: float) -> float:
 def _finding(evidence: Evidence, part: Part, rating: str, bears: str, least: float, where: str) -> Diagnostic:
     return RULE.finding(
         rated_at(evidence, part, rating),
-        f"`{part.label}` bears {bears} and is rated for {volts(part.get(rating))}",
+        f"`{part.label}` sees {bears} and is rated for {volts(part.get(rating))}",
         label="too little",
         why=f"{where}, all drivers on",
         help=f"fit {volts(next_volts(least))} or more",

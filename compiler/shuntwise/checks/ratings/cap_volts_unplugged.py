@@ -77,7 +77,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic | NotChecked]:
             continue
         yield RULE.finding(
             rated_at(evidence, part, "voltage"),
-            f"with `{driver}` unplugged `{part.label}` bears {volts(peaks[driver])} and is rated for {volts(rating)}",
+            f"with `{driver}` unplugged `{part.label}` sees {volts(peaks[driver])} and is rated for {volts(rating)}",
             label=f"enough with all drivers on: {volts(working.programme_peak_v)}",
             why=f"nothing damps the filter then; peaks at {driven_by(evidence)}",
             help=f"fit {volts(next_volts(margin * peaks[driver]))} or more, or damp the filter with a Zobel",

@@ -46,7 +46,7 @@ from collections.abc import Iterator
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import named, rated_at
 from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
-from shuntwise.diagnostics.wording import quoted
+from shuntwise.diagnostics.wording import percent, quoted
 from shuntwise.units import PLAIN
 
 NEARLY_DC_HZ = 0.1
@@ -75,14 +75,15 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     most = max(shares.values())
     taking = sorted((label for label in shares if shares[label] > most / 100), key=lambda label: -shares[label])
     places = [rated_at(evidence, evidence.design.parts[label], "dcr") for label in taking]
-    names = quoted(taking)
+    names, whose = quoted(taking), "woofer's" if len(woofers) == 1 else "woofers'"
     yield RULE.finding(
         places[0],
-        f"the resistance of {names} is {share:.1%} of the woofers' nominal impedance",
+        f"the resistance of {names} is {percent(share)} of the {whose} nominal impedance",
         severity=Severity.ERROR if share > 2 * limit * (1 + 1e-9) else Severity.WARNING,
-        label=f"{shares[taking[0]]:.1%}",
-        places=[Label(place, f"{shares[label]:.1%}") for place, label in zip(places[1:], taking[1:], strict=True)],
-        why=f"{limit:.2g} of the nominal impedance is the usual ceiling; more costs level and changes the box tuning",
+        label=percent(shares[taking[0]]),
+        places=[Label(place, percent(shares[label])) for place, label in zip(places[1:], taking[1:], strict=True)],
+        why=f"{percent(limit)} of the nominal impedance is the usual ceiling; more costs level and changes the "
+        "tuning of the box",
         help="thicker wire or a cored coil; or tune the box with this coil in place",
         subjects=named(evidence, *taking),
     )

@@ -57,7 +57,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         if rated_w is None or driver.nominal is None or driver.name not in stress.branches:
             continue
         programme_v = stress.bears(driver.name).programme_v
-        power_w = programme_v**2 / driver.nominal.value
+        power_w = stress.nominal_w(driver)
         if power_w <= RULE.limit(evidence) * rated_w:
             continue
         yield RULE.finding(

@@ -37,6 +37,7 @@ from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.protection import HOT_AIR_C, KINDS, carries_a
 from shuntwise.checks.rated import amperes, driven_by, named, rated_at
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
+from shuntwise.diagnostics.wording import percent
 from shuntwise.model.design import Part
 
 BURST_S = 0.01
@@ -67,7 +68,7 @@ def _bursts(evidence: Evidence, part: Part, sine_a: float) -> Iterator[Diagnosti
     if i2t and taken > SHARE * i2t:
         yield RULE.finding(
             rated_at(evidence, part, "i2t"),
-            f"a burst of {1000 * BURST_S:g} ms takes {taken / i2t:.0%} of the I2t of `{part.label}`",
+            f"a burst of {1000 * BURST_S:g} ms takes {percent(taken / i2t)} of the I2t of `{part.label}`",
             label="opens with nothing wrong",
             why=f"the rated sine of the amplifier drives {amperes(sine_a)} r.m.s. through it",
             help="choose one with a time lag, or for more current",

@@ -67,7 +67,7 @@ def _judge(evidence: Evidence, part: Part, driver: Driver) -> Iterator[Diagnosti
                 rated_at(evidence, part, "value"),
                 f"`{part.label}` opens too late for `{driver.name}`",
                 label=f"lets {times:.2g} times its rated power through for {opening.seconds:g} s",
-                why=f"it has surely opened at {amperes(opening.amperes)}, and a driver bears "
+                why=f"it has surely opened at {amperes(opening.amperes)}, and a driver takes "
                 f"{BEARS[opening.seconds]:g} times its rated power so long; at {driven_by(evidence)}",
                 help="choose one for less current or a quicker one, or a limiter at the amplifier",
                 subjects=named(evidence, part.label, driver.name),

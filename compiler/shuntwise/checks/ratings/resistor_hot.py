@@ -92,14 +92,14 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         if not rating or rating >= margin * heat:
             continue
         over = heat > rating
-        headline = f"`{part.label}` bears {watts(heat)} and is rated for {watts(rating)}"
+        headline = f"`{part.label}` dissipates {watts(heat)} and is rated for {watts(rating)}"
         air_c = warmest_air_c(heat / rating, part.construction)
-        air = "" if over else f"; it bears that in air of up to {air_c:.0f} C"
+        air = "" if over else f"; it stands that in air of up to {air_c:.0f} C"
         yield RULE.finding(
             rated_at(evidence, part, "power"),
             headline,
             severity=Severity.ERROR if over else Severity.WARNING,
-            label="too little" if over else f"less than {margin:g} times what it bears",
+            label="too little" if over else f"less than {margin:g} times what it dissipates",
             why=f"average heat at {driven_by(evidence)}{air}",
             help=f"fit {watts(next_rating(margin * heat))} or more, or share the heat between several",
             subjects=named(evidence, part.label),

@@ -53,6 +53,7 @@ from math import log2
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
+from shuntwise.diagnostics.wording import octaves
 from shuntwise.structure.attenuators import glows
 
 HALF_DB = 6.0
@@ -72,10 +73,10 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         yield RULE.finding(
             evidence.place(upper.hot_pad),
             f"between {low} and {high} neither `{lower.driver.name}` nor `{upper.driver.name}` plays",
-            label=f"6 dB down at {high}",
-            why=f"the gap is {log2(begins / ends):.2g} octaves wide",
+            label=f"6 dB below its band at {high}",
+            why=f"the gap is {octaves(log2(begins / ends))} wide",
             help="bring the two filters nearer to one another",
-            places=(Label(evidence.place(lower.hot_pad), f"6 dB down at {low}"),),
+            places=(Label(evidence.place(lower.hot_pad), f"6 dB below its band at {low}"),),
             subjects=(upper.driver.name, lower.driver.name),
         )
 

@@ -55,6 +55,7 @@ from math import log2
 from shuntwise import units
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
+from shuntwise.diagnostics.wording import octaves
 from shuntwise.structure.attenuators import glows
 from shuntwise.structure.crossovers import corner_hz
 
@@ -73,7 +74,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             evidence.place(upper.hot_pad),
             f"`{lower.driver.name}` and `{upper.driver.name}` both play from {low} to {high}",
             label=f"its filter begins at {low}",
-            why=f"their bands overlap by {log2(ends / begins):.2g} octaves",
+            why=f"their bands overlap by {octaves(log2(ends / begins))}",
             help="move the two filters apart",
             places=(Label(evidence.place(lower.hot_pad), f"the filter of this one ends at {high}"),),
             subjects=(upper.driver.name, lower.driver.name),

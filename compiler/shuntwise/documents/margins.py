@@ -1,0 +1,106 @@
+"""What the verdicts on ratings use: what each part gets at the amplifier's limit, its rating, and what is left.
+
+In: a design and its stress. Out: lines of text for the summary. It refuses to judge: the checks do.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from shuntwise import units as u
+from shuntwise.diagnostics.terminal import visible, wrap
+from shuntwise.documents.aligned import WIDTH, aligned
+from shuntwise.model.design import Design, Driver, Part
+from shuntwise.stress.stress import Bearing, Lacking, Stress
+
+
+@dataclass(frozen=True)
+class Margin:
+    """One part or driver: what it gets, the rating that it is judged by, and rating over what is compared with it.
+
+    `programme_w` is its heat with the programme, a driver's in its nominal impedance; `sine_w` its heat with the rated
+    sine at its worst frequency. `rating` is empty where none is stated, and `margin` None then.
+    """
+
+    owner: str
+    bearing: Bearing
+    programme_w: float
+    sine_w: float
+    rating: str
+    margin: float | None
+
+
+def margins_of(design: Design, stress: Stress) -> Iterator[Margin]:
+    """Drivers first, then parts, those that carry current."""
+    for driver in design.drivers.values():
+        if driver.name in stress.branches:
+            yield _of_driver(stress, driver)
+    for part in design.parts.values():
+        if part.label in stress.branches:
+            yield _of_part(stress, part)
+
+
+def _of_driver(stress: Stress, driver: Driver) -> Margin:
+    bearing, rated_w = stress.bears(driver.name), driver.noise_w
+    got_w = stress.nominal_w(driver)
+    margin = rated_w / got_w if rated_w is not None and got_w else None
+    rating = "" if rated_w is None else u.write(rated_w, u.WATT, 3)
+    return Margin(driver.name, bearing, got_w, stress.sine_heat_w(driver.name), rating, margin)
+
+
+def _of_part(stress: Stress, part: Part) -> Margin:
+    bearing = stress.bears(part.label)
+    name, got = {
+        "resistor": ("power", bearing.heat_w),
+        "capacitor": ("voltage", bearing.peak_v),
+        "coil": ("current", bearing.peak_a),
+        "tapped coil": ("current", bearing.peak_a),
+        "lamp": ("voltage", bearing.programme_v),
+        "fuse": ("", bearing.programme_a),
+        "protector": ("", bearing.programme_a),
+    }.get(part.kind, ("", 0.0))
+    rating = part.quantities.get(name) if name else part.value
+    if rating is None or not got:
+        return Margin(part.label, bearing, bearing.heat_w, stress.sine_heat_w(part.label), "", None)
+    written = u.write(rating.value, rating.dimension, 3)
+    return Margin(part.label, bearing, bearing.heat_w, stress.sine_heat_w(part.label), written, rating.value / got)
+
+
+def margins(design: Design, stress: Stress | Lacking) -> list[str]:
+    """The table, and what is left of the load with a driver unplugged; one line where it cannot be worked out."""
+    if isinstance(stress, Lacking):
+        return wrap(f"What the verdicts on ratings use is not worked out: it needs {visible(stress.lacks)}.", WIDTH)
+    rows = [
+        (f"  {one.owner}", *_numbers(one), one.rating, "" if one.margin is None else f"{one.margin:.2g}")
+        for one in margins_of(design, stress)
+    ]
+    text = (
+        "What the verdicts use, at the amplifier's limit: amperes r.m.s. and watts with the programme (a driver's "
+        "in its nominal impedance); watts with the rated sine at the worst frequency, and its volts and amperes at "
+        "the peak; copper cold or hot, the worse of the two. Then the rating, and how many times it is what it is "
+        "compared with: programme watts of drivers and resistors, peak volts of capacitors, peak amperes of cores, "
+        "programme amperes of fuses, programme volts of lamps."
+    )
+    heads = ("At the limit", "programme A", "W", "sine W", "peak V", "peak A", "rating", "times")
+    return [*wrap(text, WIDTH), *aligned([heads, *rows], left={0}), *_unplugged(design, stress)]
+
+
+def _numbers(one: Margin) -> tuple[str, ...]:
+    bearing = one.bearing
+    return tuple(
+        f"{number:.3g}" for number in (bearing.programme_a, one.programme_w, one.sine_w, bearing.peak_v, bearing.peak_a)
+    )
+
+
+def _unplugged(design: Design, stress: Stress) -> list[str]:
+    lines = []
+    for feed in design.feeds:
+        for driver, (least, _) in stress.unplugged_loads(feed.name).items():
+            if driver in stress.bare:
+                found = "no bound, since nothing with resistance damps what is left"
+            else:
+                found = f"least {u.write(least.ohm, u.OHM, 3)} at {u.write(least.freq_hz, u.HERTZ, 3)}"
+            at = f" at {feed.name}" if len(design.feeds) > 1 else ""
+            lines.append(f"  {visible(driver)} off{visible(at)}: {found}")
+    return ["", "Load with a driver unplugged", *lines] if lines else []

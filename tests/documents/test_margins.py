@@ -1,0 +1,90 @@
+"""The table of ratings: worked by hand on a box of resistances, and one with the findings on every example."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from documents.designs import EXAMPLES, one
+from shuntwise.api import check
+from shuntwise.diagnostics.terminal import cell_width
+from shuntwise.documents.aligned import WIDTH
+from shuntwise.documents.margins import margins, margins_of
+from shuntwise.network.network import Network
+from shuntwise.response.solve import Solver
+from shuntwise.stress.stress import Lacking, Stress, work_out
+
+JUDGES = ("driver-overdriven", "resistor-hot", "cap-volts-low", "coil-saturates", "fuse-opens-in-use", "lamp-rating")
+STRANGERS = sorted((Path(__file__).parents[1] / "strangers").glob("*.shunt"))
+
+BY_HAND = """
+amplifier 100 W into 8 ohm { programme sine }
+driver woofer 8 ohm { re 6 ohm, 50 W }
+resistor R1 2 ohm { 10 W }
+fuse F1 7 A { quick acting, cold 0.0001 ohm, 250 V }
+leg woofer {
+  input+ -- F1 -- R1 -- woofer+
+  woofer- -- return
+}
+"""
+
+
+def stress_of(text: str) -> Stress:
+    made = one(text)
+    assert isinstance(made.lowered, Network)
+    stress = work_out(made.design, Solver(made.lowered))
+    assert isinstance(stress, Stress)
+    return stress
+
+
+def test_by_hand() -> None:
+    """28.28 V on 2 + 6 ohm, the voice coil cold or at 7.86 ohm: 3.54 A or 2.87 A.
+
+    The resistor dissipates 25 W cold and is rated for 10 W. The voice coil sees 21.2 V cold and 22.5 V hot: 63.5 W in
+    8 ohm.
+    """
+    stress = stress_of(BY_HAND)
+    found = {one.owner: one for one in margins_of(stress.design, stress)}
+    assert found["R1"].programme_w == pytest.approx(25, rel=1e-4) and found["R1"].margin == pytest.approx(0.4, rel=1e-4)
+    assert found["R1"].bearing.peak_a == pytest.approx(5, rel=1e-4) and found["R1"].sine_w == pytest.approx(
+        25, rel=1e-4
+    )
+    hot_v = 800**0.5 * 7.86 / 9.86
+    assert found["woofer"].programme_w == pytest.approx(hot_v**2 / 8, rel=1e-3)
+    assert found["woofer"].margin == pytest.approx(50 / (hot_v**2 / 8), rel=1e-3)
+    assert found["F1"].margin == pytest.approx(7 / 800**0.5 * 8, rel=1e-4)
+
+
+@pytest.mark.parametrize("path", [*EXAMPLES, *STRANGERS], ids=lambda path: path.stem)
+def test_a_margin_below_one_is_a_finding(path: Path) -> None:
+    """What is compared is what the checks compare."""
+    for compilation in check(str(path)):
+        assert isinstance(compilation.lowered, Network)
+        stress = work_out(compilation.design, Solver(compilation.lowered))
+        if isinstance(stress, Lacking):
+            continue
+        told = {
+            subject
+            for finding in (*compilation.findings, *(finding for finding, _ in compilation.waived))
+            if finding.name in JUDGES
+            for subject in finding.subjects
+        }
+        for one_margin in margins_of(compilation.design, stress):
+            assert one_margin.margin is None or one_margin.margin >= 1 or one_margin.owner in told
+        lines = margins(compilation.design, stress)
+        assert all(cell_width(line) <= WIDTH for line in lines)
+
+
+def test_the_load_with_a_driver_off_stands_with_its_frequency() -> None:
+    """Nothing is left of one woofer behind a resistor."""
+    text = BY_HAND.replace("woofer- -- return", "woofer- -- return\n  input+ -- R2 -- return")
+    lines = margins((stress := stress_of(text + "resistor R2 4 ohm { 500 W }\n")).design, stress)
+    assert "  woofer off: least 4 ohm at 20 Hz" in lines
+
+
+def test_without_an_amplifier_one_line_says_what_is_lacking() -> None:
+    made = one(BY_HAND.replace("amplifier 100 W into 8 ohm { programme sine }", ""))
+    assert isinstance(made.lowered, Network)
+    (line,) = margins(made.design, work_out(made.design, Solver(made.lowered)))
+    assert "an `amplifier` with its power and load" in line
