@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+import json
 import re
 from collections import Counter
 
 import pytest
 
 from documents.designs import EXAMPLES, TWO_WAY, compiled, example, one
+from shuntwise.cli.main import main
 from shuntwise.documents.read_aloud import read_aloud, with_article
 from shuntwise.model.design import NodeStop, ParallelStop
 from shuntwise.structure.reach import turned_round
 
+# ruff: noqa: E501
 WEDGE = """\
 Rehearsal-room wedge.
 The amplifier gives 120 watts into 8 ohms and may drive no less than 4 ohms.
@@ -19,17 +22,17 @@ Input is fed by an amplifier: input plus and input minus.
 Return means input minus.
 
 Two drivers.
-Woofer: nominal 8 ohms.
-Tweeter: nominal 8 ohms.
+Woofer: nominal 8 ohms, re 5.9 ohms, le 0.4 millihenry, fs 61 Hz, qms 4.5, qes 0.48, rated for 200 watts of noise power.
+Tweeter: nominal 8 ohms, re 6.2 ohms, le 0.05 millihenry, fs 820 Hz, qms 2.2, qes 1.4, rated for 60 watts of noise power.
 
 The woofer leg.
-From input plus, through L1, a 0.82 millihenry air-core coil with 0.28 ohm DC resistance, to woofer plus.
-From woofer plus, through C1, a 6.8 microfarad film capacitor, to woofer minus.
+From input plus, through L1, a 0.82 millihenry air-core coil with 5 percent tolerance and 0.28 ohm DC resistance, to woofer plus.
+From woofer plus, through C1, a 6.8 microfarad film capacitor with 5 percent tolerance, rated for 250 volts, to woofer minus.
 Woofer minus goes straight to return.
 
 The tweeter leg.
-From input plus, through C2, a 6.8 microfarad film capacitor, to tweeter minus.
-From tweeter minus, through L2, a 0.82 millihenry air-core coil with 0.4 ohm DC resistance, to tweeter plus.
+From input plus, through C2, a 6.8 microfarad film capacitor with 5 percent tolerance, rated for 250 volts, to tweeter minus.
+From tweeter minus, through L2, a 0.82 millihenry air-core coil with 5 percent tolerance and 0.4 ohm DC resistance, to tweeter plus.
 Tweeter plus goes straight to return.
 The tweeter is turned round: its minus is the fed end.
 
@@ -178,3 +181,16 @@ def test_hostile_title_cannot_steer_a_terminal() -> None:
 ])  # fmt: skip
 def test_article_as_spoken(text: str, article: str) -> None:
     assert with_article(text) == f"{article} {text}"
+
+
+def test_json_has_the_same_sentences(capsys: pytest.CaptureFixture[str]) -> None:
+    path = str(next(path for path in EXAMPLES if path.stem.startswith("02")))
+    assert main(["read", path, "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert "\n\n".join("\n".join(lines) for lines in told["paragraphs"]) + "\n" == WEDGE
+
+
+def test_names_that_are_no_roles_have_no_article() -> None:
+    text = TWO_WAY.replace("tweeter", "tweeter1").replace("-- C1 -- tweeter1+", "-- C1 -- tweeter1-")
+    said = sentences(text.replace("tweeter1- -- return", "tweeter1+ -- return"))
+    assert "The leg of tweeter1." in said and "Tweeter1 is turned round: its minus is the fed end." in said

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import csv
 import io
+import json
 from math import atan, degrees, log10, pi, sqrt
+from pathlib import Path
 
 import numpy as np
 import pytest
 
 from documents.designs import TWO_WAY, example, one
+from shuntwise.cli.main import main
 from shuntwise.documents.table import as_csv, as_text, response_rows
 from shuntwise.network.network import GROUND, DriverPort, Element, Feed, Network
 from shuntwise.response.sensitivity import group_delay
@@ -95,3 +98,17 @@ def test_no_voltage_and_no_current_leave_cells_empty() -> None:
     assert np.isnan(columns[1].values).all() and np.isnan(columns[4].values).all()
     assert as_csv(columns).splitlines()[1] == "20,,,,,"
     assert as_text(columns).splitlines()[3].split() == ["20.0", "-", "-", "-", "-", "-"]
+
+
+def test_json_has_complex_values_beside_levels_and_degrees(capsys: pytest.CaptureFixture[str]) -> None:
+    """One object a driver and one an input; each says the same in both ways."""
+    path = str(Path(__file__).parents[2] / "examples" / "02-rehearsal-wedge.shunt")
+    assert main(["response", path, "--json", "--per-decade", "5"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert [entry["name"] for entry in told["drivers"]] == ["woofer", "tweeter"]
+    assert [entry["name"] for entry in told["inputs"]] == ["input"]
+    for told_of, size in (*((d, "level_db") for d in told["drivers"]), (told["inputs"][0], "ohm")):
+        value = np.array(told_of["real"]) + 1j * np.array(told_of["imag"])
+        magnitude = np.abs(value) if size == "ohm" else 20 * np.log10(np.abs(value))
+        assert np.allclose(magnitude, told_of[size], rtol=1e-9) and len(value) == len(told["freq_hz"])
+        assert np.allclose(np.degrees(np.angle(value)), told_of["phase_deg"])

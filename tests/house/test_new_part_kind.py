@@ -263,9 +263,11 @@ leg tweeter {
 
 
 def figures(house: House, text: str) -> dict[tuple[str, str], np.ndarray]:
-    """The columns of the response, (F,) each, by owner and quantity."""
-    columns = json.loads(shuntwise(house, "response", text, "--json"))["columns"]
-    return {(column["owner"], column["quantity"]): np.array(column["values"], float) for column in columns}
+    """What the response says of each driver and input, (F,) each, by owner and quantity."""
+    told = json.loads(shuntwise(house, "response", text, "--json"))
+    owners = (*told["drivers"], *told["inputs"])
+    found = {(one["name"], key): np.array(one[key], float) for one in owners for key in one if key != "name"}
+    return {("", "frequency"): np.array(told["freq_hz"]), **found}
 
 
 def assert_same(house: House, text: str, other: str) -> None:
@@ -297,7 +299,7 @@ class TestTwoTerminals:
 
     def test_it_is_read_aloud(self, house: House) -> None:
         said = shuntwise(house, "read", REACTOR + TWEETER)
-        assert "Y1, a potted reactor of 0.82 millihenry with 0.3 ohm of wire" in said
+        assert "Y1, a potted reactor of 0.82 millihenry with 5 percent tolerance and 0.3 ohm of wire" in said
         assert "one reactor and one capacitor" in said
 
     def test_its_tolerance_moves_what_its_row_says(self, house: House) -> None:
@@ -369,9 +371,11 @@ class TestFourTerminals:
         m = 0.95 * np.sqrt(fed * other)
         ampere = 1 / (1 / (s * farad) + s * fed - (s * m) ** 2 / (ohm + s * other))
         volt = s * m * ampere * ohm / (ohm + s * other)
-        level = found["tweeter", "level"]
+        level = found["tweeter", "level_db"]
         assert np.allclose(level, 20 * np.log10(np.abs(volt)), rtol=0, atol=1e-6)
-        assert np.allclose(np.exp(1j * np.radians(found["tweeter", "phase"])), volt / np.abs(volt), rtol=0, atol=1e-6)
+        assert np.allclose(
+            np.exp(1j * np.radians(found["tweeter", "phase_deg"])), volt / np.abs(volt), rtol=0, atol=1e-6
+        )
 
     def test_a_winding_that_hangs_on_nothing_is_no_mistake(self, house: House) -> None:
         """The field reaches it: no island, no way back missing; and the results are those of the tied one."""
@@ -380,7 +384,9 @@ class TestFourTerminals:
     def test_it_goes_through_every_command(self, house: House) -> None:
         text = REACTOR + TRANSFORMER + APART
         assert "k_x1_k" in shuntwise(house, "netlist", text)
-        assert "X1, an 8 millihenry matching transformer with ratio 0.5" in shuntwise(house, "read", text)
+        assert "X1, an 8 millihenry matching transformer with 5 percent tolerance and ratio 0.5" in shuntwise(
+            house, "read", text
+        )
         shuntwise(house, "check", text)
         shuntwise(house, "spread", text, "--builds", "50")
 

@@ -114,6 +114,7 @@ def parser() -> argparse.ArgumentParser:
 
     read = command("read", "shuntwise read wedge.shunt")
     _design(read)
+    _json(read)
 
     explain = command("explain", "shuntwise explain loose-node")
     explain.add_argument("name", nargs="?", metavar="NAME", help="the finding's name; without it all are listed")

@@ -16,19 +16,16 @@ def run(options: argparse.Namespace) -> int:
     compilation = work.compilation(options.variant, options.settings)
     if not require_network(compilation):
         return FINDINGS
-    from shuntwise.documents.table import Column, as_csv, as_text
+    from shuntwise.documents.table import as_csv, as_plain, as_text
 
     with solving(compilation):
         material = work.material(sweep, options.variant, options.settings)
         columns = material.columns
 
-    def plain(column: Column) -> dict[str, object]:
-        values = column.values.tolist()
-        return {"owner": column.owner, "quantity": column.quantity, "unit": column.unit, "values": values}
-
     if options.json:
         fits = [fit.plain for fit in material.fits]
-        text = as_json({"variant": options.variant, "columns": list(map(plain, columns)), "fits": fits}) + "\n"
+        told = as_plain(material.response, material.network)
+        text = as_json({"variant": options.variant, **told, "fits": fits}) + "\n"
     else:
         text = as_csv(columns) if options.csv else as_text(columns)
     put(text, options.output)

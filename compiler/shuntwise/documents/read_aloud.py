@@ -20,7 +20,7 @@ from shuntwise.diagnostics.terminal import visible
 from shuntwise.diagnostics.wording import listed
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Design, NodeStop, ParallelStop, Part, PartStop, Quantity, Stop, Walk
-from shuntwise.model.kinds import KINDS
+from shuntwise.model.kinds import KINDS, ROLES
 from shuntwise.network.network import FitReport
 from shuntwise.structure.reach import turned_round
 from shuntwise.units import write
@@ -40,8 +40,15 @@ def read_aloud(circuit: Circuit, networks: Mapping[str, str] | None = None, fits
     `networks` gives the name of the network behind each use of one (`{"P1": "lpad"}`); without it the use is
     called by its own name alone. `fits` say how near fitted drivers come to what they stand for.
     """
+    return "\n\n".join("\n".join(lines) for lines in paragraphs(circuit, networks, fits)) + "\n"
+
+
+def paragraphs(
+    circuit: Circuit, networks: Mapping[str, str] | None = None, fits: Sequence[FitReport] = ()
+) -> list[list[str]]:
+    """The same by paragraphs, of sentences that are safe to print."""
     reader = _Reader(circuit, networks or {})
-    paragraphs = [
+    told = [
         reader.opening(),
         reader.drivers(),
         [fit.sentence for fit in fits],
@@ -52,7 +59,7 @@ def read_aloud(circuit: Circuit, networks: Mapping[str, str] | None = None, fits
         reader.left_over(),
         reader.count(),
     ]
-    return visible_lines("\n\n".join("\n".join(lines) for lines in paragraphs if lines)) + "\n"
+    return [[visible_lines(line) for line in lines] for lines in told if lines]
 
 
 def visible_lines(text: str) -> str:
@@ -67,7 +74,7 @@ def amount(quantity: Quantity) -> str:
     """A value as spoken before a noun: `0.82 millihenry`, `8 ohm`; six digits if they are exact, else four."""
     exact = abs(float(f"{quantity.value:.6g}") - quantity.value) <= 1e-9 * abs(quantity.value)
     number, _, unit = write(quantity.value, quantity.dimension, 6 if exact else 4).partition(" ")
-    return f"{number} {_SPOKEN.get(unit, unit)}"
+    return f"{number} {_SPOKEN.get(unit, unit)}".rstrip()
 
 
 def amounts(quantity: Quantity) -> str:
@@ -79,11 +86,16 @@ def amounts(quantity: Quantity) -> str:
 
 @dataclass(frozen=True)
 class _Spoken:
-    """A quantity in the ways in which a kind may have it read aloud: `{value}` before a noun, or `{value:alone}`."""
+    """A quantity in the ways in which a kind may have it read aloud.
+
+    `{value}` before a noun, `{value:alone}`, or `{:share}` in percent.
+    """
 
     quantity: Quantity
 
     def __format__(self, way: str) -> str:
+        if way == "share":
+            return f"{100 * self.quantity.value:.4g} percent"
         return amounts(self.quantity) if way == "alone" else amount(self.quantity)
 
 
@@ -115,12 +127,12 @@ def described(part: Part) -> str:
     said = next(form for form in forms if {name for _, name, *_ in Formatter().parse(form) if name} <= {*stated})
     text = with_article(said.format_map(stated))
     text += " whose value could not be read" if part.value is None and kind.value is not None else ""
-    details = [
-        attribute.spoken.format(amount(part.quantities[name]))
-        for name, attribute in kind.attributes.items()
-        if attribute.spoken and name in part.quantities
-    ]
+    told = [attribute for name, attribute in kind.attributes.items() if attribute.spoken and name in part.quantities]
+    bare = [attribute for attribute in told if attribute.spoken.startswith("rated")]
+    details = [one.spoken.format(_Spoken(part.quantities[one.name])) for one in told if one not in bare]
+    ratings = [amounts(part.quantities[one.name]) for one in bare]
     text += f" with {listed(details)}" if details else ""
+    text += f"{',' * bool(details)} rated for {listed(ratings)}" if ratings else ""
     if kind.wire:
         return text + (", fitted" if part.fitted else ", left out")
     return text + ("" if part.fitted else ", not fitted")
@@ -177,7 +189,14 @@ class _Reader:
                 impedance = f"DC resistance {amounts(driver.quantities['re'])}"
             else:
                 impedance = "impedance not stated"
-            lines.append(f"{capital(driver.name)}: {impedance}.")
+            said = {"power"} if driver.nominal is not None else {"power", "re"}
+            data = [f"{name} {amounts(value)}" for name, value in driver.quantities.items() if name not in said]
+            if "power" in driver.quantities:
+                kind = "programme power" if driver.programme_rated else "noise power"
+                data.append(f"rated for {amounts(driver.quantities['power'])} of {kind}")
+            if driver.measured is not None:
+                data.append(f"its impedance measured at {len(driver.measured.freq_hz)} frequencies")
+            lines.append(f"{capital(driver.name)}: {', '.join([impedance, *data])}.")
         return [f"{capital(plural(len(lines), 'driver'))}.", *lines] if lines else ["No driver is declared."]
 
     # --- the wiring
@@ -186,7 +205,11 @@ class _Reader:
         told: set[str] = set()
         for index, leg in enumerate(self.design.legs):
             one = len(leg.drivers) == 1
-            heading = f"The {leg.drivers[0]} leg." if one else f"The leg of {listed(leg.drivers)}."
+            heading = (
+                f"The {leg.drivers[0]} leg."
+                if one and leg.drivers[0] in ROLES
+                else (f"The leg of {listed(leg.drivers)}.")
+            )
             walks = [walk for walk in self.design.walks if walk.leg == index]
             lines = [heading, *(self.walk(walk) for walk in walks)]
             if not walks:
@@ -194,7 +217,8 @@ class _Reader:
             touched = {stop.node[:-1] for walk in walks for stop in walk.stops if isinstance(stop, NodeStop)}
             for driver in self.design.drivers:
                 if driver in self.reversed & touched - told:
-                    lines.append(f"The {driver} is turned round: its minus is the fed end.")
+                    whose = f"The {driver}" if driver in ROLES else capital(driver)
+                    lines.append(f"{whose} is turned round: its minus is the fed end.")
                     told.add(driver)
             yield lines
 

@@ -66,6 +66,24 @@ def response_rows(response: Response, network: Network) -> tuple[Column, ...]:
     return tuple(columns)
 
 
+def as_plain(response: Response, network: Network) -> dict[str, object]:
+    """The same for machines: the frequencies (Hz), one object a driver and one an input, each with complex values."""
+
+    def of(value: npt.NDArray[np.complex128], **more: Real) -> dict[str, object]:
+        whole = {"real": value.real, "imag": value.imag, **more, "phase_deg": degrees(value)}
+        return {name: column.tolist() for name, column in whole.items()}
+
+    drivers, inputs = [], []
+    for driver in network.drivers:
+        voltage = response.driver_voltage(driver.name)
+        delay = _where(voltage, 1e3 * group_delay(response, driver.name))
+        drivers.append({"name": driver.name, **of(voltage, level_db=decibels(voltage), group_delay_ms=delay)})
+    for feed in network.feeds:
+        impedance = input_impedance(response, feed.name)
+        inputs.append({"name": feed.name, **of(impedance, ohm=np.abs(impedance))})
+    return {"freq_hz": response.freq_hz.tolist(), "drivers": drivers, "inputs": inputs}
+
+
 def decibels(voltage: npt.NDArray[np.complex128]) -> Real:
     """20 log10 of the modulus, NaN where that is below FLOOR_DB: it is zero then, but for rounding."""
     size = np.abs(voltage)

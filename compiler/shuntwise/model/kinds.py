@@ -34,10 +34,10 @@ def _attribute(name: str, dimension: u.Dimension, low: float, high: float, meani
     return Attribute(name, dimension, low, high, meaning, spoken=spoken)
 
 
-TOLERANCE = _attribute("tolerance", u.PLAIN, 1e-5, 0.8, "the tolerance")
-POWER = _attribute("power", u.WATT, 0.01, 1e5, "the power that it is rated for")
-VOLTAGE = _attribute("voltage", u.VOLT, 1, 1e5, "the voltage that it is rated for")
-CURRENT = _attribute("current", u.AMPERE, 0.01, 1e3, "the current that it is rated for")
+TOLERANCE = _attribute("tolerance", u.PLAIN, 1e-5, 0.8, "the tolerance", "{:share} tolerance")
+POWER = _attribute("power", u.WATT, 0.01, 1e5, "the power that it is rated for", "rated for {}")
+VOLTAGE = _attribute("voltage", u.VOLT, 1, 1e5, "the voltage that it is rated for", "rated for {}")
+CURRENT = _attribute("current", u.AMPERE, 0.01, 1e3, "the current that it is rated for", "rated for {}")
 
 BODY = (
     _attribute("length", u.METRE, 1e-3, 1, "body length"),
