@@ -14,6 +14,7 @@ from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
 from shuntwise.diagnostics.terminal import visible, wrap
 from shuntwise.diagnostics.text import summary as counted
 from shuntwise.documents.aligned import WIDTH, aligned, hanging
+from shuntwise.documents.cautions import GENERAL
 from shuntwise.documents.reference import is_ideal, of_impedance, of_levels
 from shuntwise.figures.figure import Level, Slope
 from shuntwise.figures.nominal import HIGHEST_HZ, LOWEST_HZ
@@ -21,17 +22,6 @@ from shuntwise.figures.usual import Corners, CrossingFigures, DriverFigures, Sai
 from shuntwise.model.design import Amplifier, Design, Waiver
 from shuntwise.network.network import FitReport
 from shuntwise.stress.shares import Share
-
-CAUTIONS = (
-    "Sound: 85 dBA for 8 hours a day, half the time for each 3 dB more, 100 dBA for 15 minutes. Wear protectors, start "
-    "at the lowest level, nobody at the horn mouth. Low sweeps can wreck tweeters: start above the crossover.",
-    "Amplifier outputs: large ones reach volts that shock and currents that burn. Switch off, wait and measure before "
-    "you touch; insulate joints and posts. Never drive full power with a driver unplugged.",
-    "Hot parts: resistors can exceed 200 degrees Celsius at their rating and burn for minutes. Keep them clear of "
-    "wadding, glue, ties and wire.",
-    "Local codes, licensed practice and the part makers' data come before anything printed here.",
-)
-"""Short forms; the exposure times are those of the NIOSH criteria for occupational noise, 1998 (from memory)."""
 
 
 def build_summary(
@@ -45,6 +35,7 @@ def build_summary(
     mark: str = "",
     fits: Sequence[FitReport] = (),
     limits: Sequence[str] = (),
+    cautions: Sequence[str] = GENERAL,
 ) -> str:
     """The whole summary; it ends with a line end. `waived` are findings that the design allows, `limits` what
     `margins` says of the amplifier's limit.
@@ -59,7 +50,7 @@ def build_summary(
         _shares(design, figures, shares),
         list(limits),
         _findings(findings, not_checked, waived),
-        ["Cautions", *(line for caution in CAUTIONS for line in hanging(caution))],
+        ["Cautions", *(line for caution in cautions for line in hanging(visible(caution)))],
     ]
     return "\n\n".join("\n".join(block) for block in blocks if block) + "\n"
 
