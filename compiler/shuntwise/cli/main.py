@@ -79,6 +79,11 @@ def parser() -> argparse.ArgumentParser:
     netlist = command("netlist", "shuntwise netlist wedge.shunt | tee wedge.cir")
     _design(netlist)
     _sweep(netlist)
+    netlist.add_argument(
+        "--subcircuit",
+        action="store_true",
+        help="the crossover and each driver as subcircuits, for a larger simulation",
+    )
     _output(netlist)
 
     response = command("response", "shuntwise response wedge.shunt --from 200 --to 8000 --per-decade 12")

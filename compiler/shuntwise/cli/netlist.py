@@ -15,7 +15,14 @@ def run(options: argparse.Namespace) -> int:
     compilation = work.compilation(options.variant, options.settings)
     if not require_network(compilation):
         return FINDINGS
-    from shuntwise.documents.catalogue import render
+    material = work.material(sweep, options.variant, options.settings)
+    if options.subcircuit:
+        from shuntwise.netlist.subcircuits import subcircuits
 
-    put(render("netlist.cir", work.material(sweep, options.variant, options.settings)), options.output)
+        notes = [f"design mark {material.mark}"]
+        put(subcircuits(material.network, design_title=material.title, notes=notes), options.output)
+    else:
+        from shuntwise.documents.catalogue import render
+
+        put(render("netlist.cir", material), options.output)
     return status(compilation)

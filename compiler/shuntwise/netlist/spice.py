@@ -82,7 +82,7 @@ def emit(network: Network, sweep: Sweep, *, design_title: str, notes: Sequence[s
     in ohm, magnitude and phase. `notes` are further comment lines, for example the name of a variant.
     """
     names = NameTable()
-    spell = _Speller(network, names)
+    spell = Speller(network, names)
     nodes = spell.nodes
 
     lines = [f"* shuntwise: {note(design_title)}"]
@@ -105,7 +105,7 @@ def emit(network: Network, sweep: Sweep, *, design_title: str, notes: Sequence[s
     for number, feed in enumerate(network.feeds, start=1):
         at = impedance_nodes[feed.name] = names.node(feed.name, "z_")
         prefix = "z_" if len(network.feeds) == 1 else f"z{number}_"
-        lines += _copy(network, feed, _Speller(network, names, prefix, feed, at))
+        lines += _copy(network, feed, Speller(network, names, prefix, feed, at))
 
     lines += ["*", *OPTIONS, "*", *_outputs(network, driver_nodes, impedance_nodes)]
     lines += [f".ac dec {sweep.points_per_decade} {sweep.freq_from_hz!r} {sweep.freq_to_hz!r}", ".end"]
@@ -113,7 +113,7 @@ def emit(network: Network, sweep: Sweep, *, design_title: str, notes: Sequence[s
     return Netlist(text, sweep, nodes, spell.elements, spell.couplings, spell.feeds, driver_nodes, impedance_nodes)
 
 
-def _circuit(network: Network, spell: _Speller) -> Iterator[str]:
+def _circuit(network: Network, spell: Speller) -> Iterator[str]:
     """The circuit itself, part by part, each under a comment that says whose it is."""
     for feed in network.feeds:
         yield "*"
@@ -140,7 +140,7 @@ def _circuit(network: Network, spell: _Speller) -> Iterator[str]:
         yield spell.coupling(coupling)
 
 
-def _copy(network: Network, measured: Feed, spell: _Speller) -> Iterator[str]:
+def _copy(network: Network, measured: Feed, spell: Speller) -> Iterator[str]:
     """A copy of the circuit with 1 A into the `measured` input and the others shorted."""
     yield "*"
     yield "* note: 1 A is driven into the input of this copy, other inputs are shorted: the voltage"
@@ -170,7 +170,7 @@ def _outputs(network: Network, driver_nodes: Mapping[str, str], impedance_nodes:
         yield f"{'+' if start else '.print ac'} {probes}"
 
 
-class _Speller:
+class Speller:
     """Element lines of one copy of the network, under names of its own, by PySpice, in lower case.
 
     PySpice's classes put the letter of the kind before the name that they get. In a copy that measures the
