@@ -10,7 +10,7 @@ from documents.designs import EXAMPLES, one
 from shuntwise.api import check
 from shuntwise.diagnostics.terminal import cell_width
 from shuntwise.documents.aligned import WIDTH
-from shuntwise.documents.margins import margins, margins_of
+from shuntwise.documents.margins import margins, margins_of, wires_of
 from shuntwise.network.network import Network
 from shuntwise.response.solve import Solver
 from shuntwise.stress.stress import Lacking, Stress, work_out
@@ -72,19 +72,45 @@ def test_a_margin_below_one_is_a_finding(path: Path) -> None:
         }
         for one_margin in margins_of(compilation.design, stress):
             assert one_margin.margin is None or one_margin.margin >= 1 or one_margin.owner in told
-        lines = margins(compilation.design, stress)
+        lines = margins(compilation.design, compilation.circuit, stress)
         assert all(cell_width(line) <= WIDTH for line in lines)
 
 
 def test_the_load_with_a_driver_off_stands_with_its_frequency() -> None:
     """Nothing is left of one woofer behind a resistor."""
     text = BY_HAND.replace("woofer- -- return", "woofer- -- return\n  input+ -- R2 -- return")
-    lines = margins((stress := stress_of(text + "resistor R2 4 ohm { 500 W }\n")).design, stress)
+    made = one(text := text + "resistor R2 4 ohm { 500 W }\n")
+    lines = margins(made.design, made.circuit, stress_of(text))
     assert "  woofer off: least 4 ohm at 20 Hz" in lines
 
 
 def test_without_an_amplifier_one_line_says_what_is_lacking() -> None:
     made = one(BY_HAND.replace("amplifier 100 W into 8 ohm { programme sine }", ""))
     assert isinstance(made.lowered, Network)
-    (line,) = margins(made.design, work_out(made.design, Solver(made.lowered)))
+    (line,) = margins(made.design, made.circuit, work_out(made.design, Solver(made.lowered)))
     assert "an `amplifier` with its power and load" in line
+
+
+def test_hook_up_wire() -> None:
+    """2 m of 1 mm copper are 2 x 1.7241e-8 / (pi/4 x 1e-6) = 43.9 mohm; 100 W in 8 ohm are 3.54 A."""
+    text = """
+amplifier 100 W into 8 ohm { programme sine }
+input low
+posts high
+driver woofer 8 ohm { re 8 ohm }
+link K1 { wire 1 mm, length 2 m }
+link K2 { wire 1 mm }
+leg woofer {
+  low+ -- K1 -- high+
+  low- -- K2 -- high-
+  high+ -- woofer+
+  woofer- -- high-
+}
+"""
+    made = one(text)
+    (wire,) = wires_of(made.circuit, stress_of(text))
+    assert wire.label == "K1" and wire.ampere == pytest.approx(3.536, rel=1e-3)
+    assert (wire.volt, wire.watt) == pytest.approx((3.536 * 0.0439, 3.536**2 * 0.0439), rel=1e-3)
+    assert any(
+        line.split()[:5] == ["K1", "2", "m", "of", "1"] for line in margins(made.design, made.circuit, stress_of(text))
+    )

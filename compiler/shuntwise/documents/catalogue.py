@@ -63,7 +63,7 @@ def _summary(material: Material) -> str:
         waived=material.waived,
         mark=material.mark,
         fits=material.fits,
-        limits=margins(material.design, material.stress),
+        limits=margins(material.design, material.circuit, material.stress),
         cautions=cautions(material.design, material.stress),
     )
 

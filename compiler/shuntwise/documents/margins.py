@@ -7,11 +7,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from math import pi
 
 from shuntwise import units as u
 from shuntwise.diagnostics.terminal import visible, wrap
 from shuntwise.documents.aligned import WIDTH, aligned
+from shuntwise.graph.circuit import Circuit
+from shuntwise.graph.links import beyond
+from shuntwise.model.conductors import RESISTIVITY_OHM_M
 from shuntwise.model.design import Design, Driver, Part
+from shuntwise.model.kinds import KINDS
 from shuntwise.stress.stress import Bearing, Lacking, Stress
 
 
@@ -67,8 +72,35 @@ def _of_part(stress: Stress, part: Part) -> Margin:
     return Margin(part.label, bearing, bearing.heat_w, stress.sine_heat_w(part.label), written, rating.value / got)
 
 
-def margins(design: Design, stress: Stress | Lacking) -> list[str]:
-    """The table, and what is left of the load with a driver unplugged; one line where it cannot be worked out."""
+@dataclass(frozen=True)
+class Wire:
+    """A link of stated length and diameter: the programme's current, and the volts and watts that its copper takes."""
+
+    label: str
+    words: str
+    ampere: float
+    volt: float
+    watt: float
+
+
+def wires_of(circuit: Circuit, stress: Stress) -> Iterator[Wire]:
+    """The fitted links that state both, and that alone carry what hangs behind them.
+
+    R = resistivity x length / section.
+    """
+    for part in circuit.fitted_parts:
+        length, wire = part.quantities.get("length"), part.quantities.get("wire")
+        if not KINDS[part.kind].wire or length is None or wire is None:
+            continue
+        ends = beyond(circuit, part)
+        if ends:
+            ohm = RESISTIVITY_OHM_M["copper"] * length.value / (pi / 4 * wire.value**2)
+            ampere = stress.programme_current(ends)
+            yield Wire(part.label, f"{length.text} of {wire.text}", ampere, ampere * ohm, ampere**2 * ohm)
+
+
+def margins(design: Design, circuit: Circuit, stress: Stress | Lacking) -> list[str]:
+    """The table, hook-up wires, the load with a driver unplugged; one line where it cannot be worked out."""
     if isinstance(stress, Lacking):
         return wrap(f"What the verdicts on ratings use is not worked out: it needs {visible(stress.lacks)}.", WIDTH)
     rows = [
@@ -83,7 +115,17 @@ def margins(design: Design, stress: Stress | Lacking) -> list[str]:
         "programme amperes of fuses, programme volts of lamps."
     )
     heads = ("At the limit", "programme A", "W", "sine W", "peak V", "peak A", "rating", "times")
-    return [*wrap(text, WIDTH), *aligned([heads, *rows], left={0}), *_unplugged(design, stress)]
+    table = [*wrap(text, WIDTH), *aligned([heads, *rows], left={0})]
+    return [*table, *_wires(circuit, stress), *_unplugged(design, stress)]
+
+
+def _wires(circuit: Circuit, stress: Stress) -> list[str]:
+    rows = [
+        (f"  {w.label}", w.words, f"{w.ampere:.3g}", f"{w.volt:.2g}", f"{w.watt:.2g}")
+        for w in wires_of(circuit, stress)
+    ]
+    heads = ("Hook-up wire", "", "programme A", "volts lost", "W")
+    return ["", *aligned([heads, *rows], left={0, 1})] if rows else []
 
 
 def _numbers(one: Margin) -> tuple[str, ...]:

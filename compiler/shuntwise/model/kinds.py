@@ -40,7 +40,7 @@ VOLTAGE = _attribute("voltage", u.VOLT, 1, 1e5, "the voltage that it is rated fo
 CURRENT = _attribute("current", u.AMPERE, 0.01, 1e3, "the current that it is rated for", "rated for {}")
 
 BODY = (
-    _attribute("length", u.METRE, 1e-3, 1, "body length"),
+    _attribute("length", u.METRE, 1e-3, 5, "body length, of a link the length of its wire"),
     _attribute("width", u.METRE, 1e-3, 1, "body width"),
     _attribute("height", u.METRE, 1e-3, 1, "body height above the board"),
     _attribute("diameter", u.METRE, 1e-3, 1, "body diameter"),

@@ -64,9 +64,7 @@ from math import pi
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rated import amperes, driven_by, named, rated_at
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
-from shuntwise.graph.circuit import Circuit, point_of
-from shuntwise.graph.topology import pair_links, reached
-from shuntwise.model.design import Part
+from shuntwise.graph.links import beyond
 from shuntwise.units import AMPERE, METRE, quotient, raised
 
 
@@ -75,7 +73,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         wire = part.get("wire")
         if part.kind != "link" or not wire:
             continue
-        current_a = evidence.stress.programme_current(_beyond(evidence.circuit, part))
+        current_a = evidence.stress.programme_current(beyond(evidence.circuit, part))
         density = current_a / (pi / 4 * wire**2)
         if density <= RULE.limit(evidence):
             continue
@@ -88,23 +86,6 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             help=f"use wire of {least_mm:.2g} mm diameter or more",
             subjects=named(evidence, part.label),
         )
-
-
-def _beyond(circuit: Circuit, link: Part) -> tuple[tuple[str, str], ...]:
-    """What is wired to the net on the far side of a link alone: (owner, terminal) pairs, without inputs.
-
-    Empty where another wire leads around the link, which then shares its current in a way that nobody knows.
-    """
-    ends = point_of(link.label, "start"), point_of(link.label, "end")
-    wires = pair_links((wire.first, wire.second) for wire in circuit.wires if wire.link != link.label)
-    for end in ends:
-        side = reached(wires, end)
-        if not side.isdisjoint(set(ends) - {end}):
-            return ()
-        here = [a for a in circuit.nets[circuit.net_of[end]].attachments if a.point in side]
-        if all(attachment.kind != "feed" for attachment in here):
-            return tuple((a.owner, a.terminal) for a in here if a.kind in ("part", "driver"))
-    return ()
 
 
 RULE = Rule("hookup-too-thin", Severity.WARNING, "stress", check, Bound(6e6, quotient(AMPERE, raised(METRE, 2))))
