@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.folding import with_cause
 from shuntwise.checks.idle_waivers import idle_waivers
-from shuntwise.checks.registry import CATALOGUE, CAUSES, RANK, RULES
+from shuntwise.checks.registry import CATALOGUE, CAUSES, OF_WHOLE_DESIGNS, RANK, RULES
 from shuntwise.checks.run import Checked, run
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
 from shuntwise.graph.circuit import Circuit
@@ -88,6 +88,21 @@ def compile_variant(
     findings = (*said, *resolved, *connected, *checked.findings, *idle_waivers(design, checked))
     texts = tuple(source.text for source in collected.sources)
     return Compilation(texts, design, circuit, lowered, in_order(findings), checked.waived, checked.not_checked)
+
+
+def compile_include(collected: Collected, said: Sequence[Diagnostic] = ()) -> Compilation:
+    """A file that designs include, by itself: its text, values and parts, nothing that only a whole design has.
+
+    A name that is not declared in it may stand in the design, so unknown names are left unchecked.
+    """
+    design, resolved = resolve(collected, catalogue=CATALOGUE)
+    circuit, _ = connect(design)
+    evidence = Evidence(design, circuit, lower(circuit))
+    rules = [rule for rule in RULES.values() if rule.needs == "design" and rule.name not in OF_WHOLE_DESIGNS]
+    checked = run(rules, evidence)
+    findings = [finding for finding in (*said, *resolved, *checked.findings) if finding.name != "unknown-name"]
+    texts, told = tuple(source.text for source in collected.sources), in_order(findings)
+    return Compilation(texts, design, circuit, evidence.lowered, told, checked.waived, checked.not_checked)
 
 
 def compile_all(

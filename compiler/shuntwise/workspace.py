@@ -18,7 +18,7 @@ from shuntwise.loading import read_design
 from shuntwise.model.include import Collected
 from shuntwise.model.resolve import variant_names
 from shuntwise.network.sweep import Sweep
-from shuntwise.pipeline import Compilation, compile_all, compile_variant, read
+from shuntwise.pipeline import Compilation, compile_all, compile_include, compile_variant, read
 from shuntwise.settings import read_settings
 from shuntwise.source import Source
 
@@ -94,6 +94,11 @@ class Workspace:
         if self._all is None:
             self._all = compile_all(self.collected, self.said)
         return self._all
+
+    @property
+    def as_include(self) -> Compilation:
+        """The file as one that designs include, checked by itself."""
+        return compile_include(self.collected, self.said)
 
     def material(
         self, sweep: Sweep | None = None, variant: str | None = None, settings: Sequence[str] = ()

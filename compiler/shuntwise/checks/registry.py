@@ -398,3 +398,6 @@ CATALOGUE = Catalogue(
     waivable=tuple(rule.name for rule in RULES.values() if rule.check is not None),
     limits={rule.name: rule.bound.dimension for rule in RULES.values() if rule.bound is not None},
 )
+
+OF_WHOLE_DESIGNS = frozenset(("no-driver", "rating-missing", "driver-assumed", "tolerance-missing"))
+"""Rules on declarations that ask for what only a whole design has; a file that others include may do without."""

@@ -58,7 +58,7 @@ def run(options: argparse.Namespace) -> int:
     if options.json or options.sarif or options.annotations:
         print(_for_machines(reports, unread, options))
     else:
-        _for_people(reports, unread, options.unrun)
+        _for_people(reports, unread, options)
     failed = any(compilation.failed for report in reports for compilation in report.compilations)
     return max(status, USAGE if unread else CLEAN, FINDINGS if failed else CLEAN)
 
@@ -76,6 +76,8 @@ def _report(file: str, options: argparse.Namespace) -> Report:
         work = Workspace(file)
         read_settings(options.settings)
     require_variant(work, options.variant)
+    if options.as_include:
+        return Report(file, work.collected.sources, (work.as_include,))
     whole = options.variant is None and not options.settings
     compilations = work.compilations if whole else (work.compilation(options.variant, options.settings),)
     return Report(file, work.collected.sources, compilations)
@@ -106,20 +108,21 @@ def _fix(file: str, options: argparse.Namespace, report: Report, unread: list[Un
     return report
 
 
-def _for_people(reports: list[Report], unread: list[Unread], unrun: bool) -> None:
+def _for_people(reports: list[Report], unread: list[Unread], options: argparse.Namespace) -> None:
     for report in reports:
-        show(report.findings, report.not_checked, to_stderr=False, unrun=unrun)
+        show(report.findings, report.not_checked, to_stderr=False, unrun=options.unrun)
     clean = [report for report in reports if not report.findings]
     waived = sum(len(compilation.waived) for report in reports for compilation in report.compilations)
     also = f"; {waived} finding{'s' * (waived != 1)} waived" if waived else ""
+    noun = "include" if options.as_include else "design"
     if not reports:
         return
     if unread:
         also = f"; {len(unread)} not checked{also}"
     if len(clean) == len(reports):
-        print(f"{len(reports)} design{'s' * (len(reports) != 1)} checked, nothing found{also}")
+        print(f"{len(reports)} {noun}{'s' * (len(reports) != 1)} checked, nothing found{also}")
     elif len(reports) > 1:
-        print(f"{len(reports)} designs checked, {len(reports) - len(clean)} with findings{also}")
+        print(f"{len(reports)} {noun}s checked, {len(reports) - len(clean)} with findings{also}")
 
 
 def _for_machines(reports: list[Report], unread: list[Unread], options: argparse.Namespace) -> str:

@@ -70,6 +70,7 @@ def parser() -> argparse.ArgumentParser:
     check.add_argument("paths", nargs="+", metavar="PATH", help="design files, or folders with *.shunt files in them")
     _variant(check)
     check.add_argument("--fix", action="store_true", help="apply the fixes that are safe, then check again")
+    check.add_argument("--as-include", action="store_true", help="check a file of parts, networks or limits by itself")
     check.add_argument("--unrun", action="store_true", help="name each check that could not run")
     form = check.add_mutually_exclusive_group()
     form.add_argument("--json", action="store_true", help="print the findings as JSON")

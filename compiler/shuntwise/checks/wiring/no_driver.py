@@ -45,7 +45,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         "no driver is declared",
         label="the text begins here",
         why="a crossover is there to feed drivers; without one there is nothing to check",
-        help="declare one: `driver woofer 8 ohm`",
+        help="declare one: `driver woofer 8 ohm`; a file that designs include is checked with `--as-include`",
     )
 
 
