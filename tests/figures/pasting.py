@@ -103,9 +103,9 @@ def of_crossing(text: str) -> Iterator[Line]:
 
 def of_reading(text: str, drivers: list[str]) -> Iterator[Line]:
     """The polarity of every driver that is wired."""
-    turned = set(re.findall(r"The (\S+) is turned round: its minus is the fed end\.", text))
+    turned = set(re.findall(r"(?m)^(?:The )?(\S+) is turned round: its minus is the fed end\.", text))
     for name in drivers:
-        real, other = ("reversed", "normal") if name in turned else ("normal", "reversed")
+        real, other = ("reversed", "normal") if {name, name[0].upper() + name[1:]} & turned else ("normal", "reversed")
         yield Line(f"expect polarity of {name} {real}", f"expect polarity of {name} {other}")
 
 

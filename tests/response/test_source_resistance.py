@@ -30,15 +30,16 @@ OHM = 0.7
 
 
 def network_of(path: Path) -> Network:
+    """With an amplifier's own resistance taken for a part of the box."""
     network = load(str(path)).lowered
     assert isinstance(network, Network)
-    return network
+    return replace(network, feeds=tuple(Feed(feed.name, feed.node) for feed in network.feeds))
 
 
 def behind(network: Network, ohm: float = OHM) -> Network:
     """The same behind amplifiers with a resistance."""
-    sources = tuple(Element(f"{f.name}.source", "R", f"inside {f.name}", f.node, ohm, f.name) for f in network.feeds)
-    feeds = tuple(Feed(f.name, f"inside {f.name}", f"{f.name}.source") for f in network.feeds)
+    sources = tuple(Element(f"{f.name}.ahead", "R", f"inside {f.name}", f.node, ohm, f.name) for f in network.feeds)
+    feeds = tuple(Feed(f.name, f"inside {f.name}", f"{f.name}.ahead") for f in network.feeds)
     return replace(network, elements=(*network.elements, *sources), feeds=feeds)
 
 

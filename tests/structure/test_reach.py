@@ -72,7 +72,8 @@ def test_a_long_ladder_is_no_recursion() -> None:
 
 def said_turned(made: Compilation) -> set[str]:
     said = [line for line in read_aloud(made.circuit).splitlines() if line.endswith("its minus is the fed end.")]
-    return {line.removeprefix("The ").partition(" is turned round")[0] for line in said}
+    told = {line.removeprefix("The ").partition(" is turned round")[0] for line in said}
+    return {name for name in made.circuit.design.drivers if {name, name[0].upper() + name[1:]} & told}
 
 
 UNEVEN = """driver woofer 8 ohm { re 6 ohm }
