@@ -194,6 +194,8 @@ def run(command_line: str, **environment: str) -> subprocess.CompletedProcess[by
 def test_screen_that_takes_nothing_is_told_truly(where: str, tmp_path: Path) -> None:
     checked = run(f"check {EXAMPLE} {where}")
     assert checked.returncode == 2 and b"the output cannot be written" in checked.stderr
+    if where != ">&-":
+        return  # to draw takes seconds, and once is enough
     built = run(f"build {EXAMPLE} -o {tmp_path / 'out'} {where}")
     assert built.returncode == 2 and f"the files are in {tmp_path / 'out'}".encode() in built.stderr
     assert (tmp_path / "out" / "netlist.cir").is_file() and b"nothing was written" not in built.stderr

@@ -1,10 +1,12 @@
-"""Designs for the tests of documents: the examples and small texts, as far as the network, without the checks."""
+"""Designs for the tests of documents: the examples and small texts, as far as the network, and with all checks."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 
+from shuntwise.api import check
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.connect import connect
 from shuntwise.model.design import Design
@@ -12,7 +14,7 @@ from shuntwise.model.include import Loaded
 from shuntwise.model.resolve import resolve, variant_names
 from shuntwise.network.lower import Unlowered, lower
 from shuntwise.network.network import Network
-from shuntwise.pipeline import read
+from shuntwise.pipeline import Compilation, read
 from shuntwise.source import Source
 
 ROOT = Path(__file__).parents[2]
@@ -65,3 +67,9 @@ leg tweeter {
 coil L1 0.5 mH
 capacitor C1 5 uF
 """
+
+
+@cache
+def checked(path: Path) -> tuple[Compilation, ...]:
+    """A design and its variants with all findings, worked out once for all tests."""
+    return tuple(check(str(path)))

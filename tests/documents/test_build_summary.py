@@ -7,8 +7,7 @@ from math import log2, log10, pi, sqrt
 
 import pytest
 
-from documents.designs import EXAMPLES, TWO_WAY, example, one
-from shuntwise.api import check
+from documents.designs import EXAMPLES, TWO_WAY, checked, example, one
 from shuntwise.diagnostics.diagnostic import NotChecked
 from shuntwise.diagnostics.terminal import cell_width
 from shuntwise.documents.aligned import WIDTH
@@ -115,7 +114,7 @@ def test_a_load_below_the_amplifier_s_least_is_said() -> None:
 
 @pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
 def test_every_example_has_a_summary_that_fits(path) -> None:
-    for compilation in check(str(path)):
+    for compilation in checked(path):
         assert isinstance(compilation.lowered, Network)
         text = build_summary(compilation.design, *measure(compilation), mark="0badcafe", waived=compilation.waived)
         assert all(cell_width(line) <= WIDTH and line == line.rstrip() for line in text.splitlines())

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from documents.designs import EXAMPLES, one
-from shuntwise.api import check
+from documents.designs import EXAMPLES, checked, one
 from shuntwise.documents.cautions import GENERAL, cautions
 from shuntwise.network.network import Network
 from shuntwise.response.solve import Solver
@@ -55,7 +54,7 @@ def test_a_bridged_amplifier_and_fuses_are_told_of() -> None:
 
 @pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
 def test_every_example_gets_them(path) -> None:  # type: ignore[no-untyped-def]
-    compilation = check(str(path))[0]
+    compilation = checked(path)[0]
     assert isinstance(compilation.lowered, Network)
     stress = work_out(compilation.design, Solver(compilation.lowered))
     found = cautions(compilation.design, stress)

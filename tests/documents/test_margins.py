@@ -6,8 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from documents.designs import EXAMPLES, one
-from shuntwise.api import check
+from documents.designs import EXAMPLES, checked, one
 from shuntwise.diagnostics.terminal import cell_width
 from shuntwise.documents.aligned import WIDTH
 from shuntwise.documents.margins import margins, margins_of, wires_of
@@ -59,7 +58,7 @@ def test_by_hand() -> None:
 @pytest.mark.parametrize("path", [*EXAMPLES, *STRANGERS], ids=lambda path: path.stem)
 def test_a_margin_below_one_is_a_finding(path: Path) -> None:
     """What is compared is what the checks compare."""
-    for compilation in check(str(path)):
+    for compilation in checked(path):
         assert isinstance(compilation.lowered, Network)
         stress = work_out(compilation.design, Solver(compilation.lowered))
         if isinstance(stress, Lacking):

@@ -99,7 +99,7 @@ def judge(text: str) -> None:
         kept.remove(statement)
 
 
-@examples(30)
+@examples(20)
 @given(slipped_examples())
 @example(EXAMPLES[0].replace("woofer-", "woofer−", 1))
 @example(EXAMPLES[0].replace("coil L1", "coil\u2028L1", 1))
