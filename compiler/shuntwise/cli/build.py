@@ -5,12 +5,16 @@ from __future__ import annotations
 import argparse
 from dataclasses import asdict
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from shuntwise.cli.main import FINDINGS
 from shuntwise.cli.output import as_json, put_folder, screen
 from shuntwise.cli.reading import open_design, read_sweep, require_network, status
 from shuntwise.cli.solving import solving
 from shuntwise.diagnostics.terminal import visible
+
+if TYPE_CHECKING:
+    from shuntwise.documents.material import Material
 
 
 def run(options: argparse.Namespace) -> int:
@@ -33,12 +37,22 @@ def run(options: argparse.Namespace) -> int:
                 **plain(material.figures),
                 "fits": [fit.plain for fit in material.fits],
                 "shares": [asdict(share) for share in material.shares],
+                "limits": limits(material),
             }
             print(as_json({"folder": str(folder), "files": sorted(files), "mark": material.mark, **told}))
         else:
             print(files["summary.txt"].decode())
             print(visible(f"written to {folder}: {', '.join(sorted(files))}"))
     return status(compilation)
+
+
+def limits(material: Material) -> list[dict[str, object]] | None:
+    """What the verdicts on ratings use, by part and driver; None where there is no sound amplifier."""
+    from shuntwise.documents.margins import margins_of
+    from shuntwise.stress.stress import Lacking
+
+    stress = material.stress
+    return None if isinstance(stress, Lacking) else [asdict(one) for one in margins_of(material.design, stress)]
 
 
 def _folder_beside(options: argparse.Namespace) -> str:

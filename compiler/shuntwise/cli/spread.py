@@ -18,7 +18,7 @@ from shuntwise.cli.solving import solving
 from shuntwise.diagnostics.terminal import visible
 
 if TYPE_CHECKING:
-    from shuntwise.tolerance.spread import Envelope, FigureSpread, Spread
+    from shuntwise.tolerance.spread import Envelope, FigureSpread, Spread, Yield
 
 PATIENCE_S = 1.0
 """Work that takes longer shows how far it has come."""
@@ -111,15 +111,20 @@ def _plain(result: Spread, mark: str) -> dict[str, Any]:
         "exact": list(result.varying.exact),
         "percent": list(PERCENT),
         "met": result.met,
-        "yields": [
-            {"expectation": " ".join(one.expectation.span.text.split()), "share": one.share} for one in result.yields
-        ],
+        "yields": [_plain_yield(one, result.builds) for one in result.yields],
         "corners": {"solved": result.corners, "all": result.all_corners},
         "figures": [_plain_figure(one) for one in result.figures],
         "freq_hz": result.freq_hz.tolist(),
         "levels_db": [_plain_band(band) for band in result.levels],
         "impedances_ohm": [_plain_band(band) for band in result.impedances],
     }
+
+
+def _plain_yield(one: Yield, builds: int) -> dict[str, Any]:
+    from shuntwise.tolerance.confidence import interval
+
+    text = " ".join(one.expectation.span.text.split())
+    return {"expectation": text, "share": one.share, "interval": interval(one.share, builds)}
 
 
 def _plain_figure(one: FigureSpread) -> dict[str, Any]:

@@ -19,6 +19,7 @@ from shuntwise.documents.aligned import WIDTH, aligned, hanging
 from shuntwise.documents.table import Column
 from shuntwise.figures.figure import Crossing, Figure
 from shuntwise.model.design import Design
+from shuntwise.tolerance.confidence import interval
 from shuntwise.tolerance.spread import PERCENT, Envelope, FigureSpread, Spread, Yield
 
 MOST_PARTS = 3
@@ -119,10 +120,19 @@ def _range(one: FigureSpread, low: float, high: float) -> str:
 def _yields(spread: Spread) -> list[str]:
     if spread.met is None:
         return ["Yield: the design expects nothing that depends on values"]
-    rows = [(f"  {share(one.share)}", _expectation(one)) for one in sorted(spread.yields, key=lambda one: one.share)]
-    if len(rows) > 1:
-        rows.append((f"  {share(spread.met)}", "all of these"))
-    return ["Yield: the share of builds that meet what the design expects", *aligned(rows, left={1})]
+    told = [(one.share, _expectation(one)) for one in sorted(spread.yields, key=lambda one: one.share)]
+    if len(told) > 1:
+        told.append((spread.met, "all of these"))
+    rows = [(f"  {share(part)}", _sure(part, spread.builds), what) for part, what in told]
+    return [
+        "Yield: the share of builds that meet what the design expects, and its 95 % confidence interval",
+        *aligned(rows, left={1, 2}),
+    ]
+
+
+def _sure(part: float, builds: int) -> str:
+    low, high = interval(part, builds)
+    return f"{100 * low:.1f} to {100 * high:.1f} %"
 
 
 def share(part: float) -> str:
