@@ -79,7 +79,7 @@ def _amplifier(amplifier: Amplifier | None) -> str:
         texts.append(f"least load {_value(amplifier.quantities['least'].value, u.OHM)}")
     if "source" in amplifier.quantities:
         texts.append(f"output resistance {_value(amplifier.quantities['source'].value, u.OHM)}")
-    texts += [amplifier.cable.words] if amplifier.cable is not None else []
+    texts += [visible(amplifier.cable.words)] if amplifier.cable is not None else []
     texts += ["bridged"] if amplifier.bridged else []
     return "; ".join(texts) or "not stated soundly"
 
