@@ -1,6 +1,6 @@
 """A fuse or protector that opens too late for the driver that it guards.
 
-What it finds: one in the path to a driver that still lets through more than the driver bears at the current at which
+What it finds: one in the path to a driver that still lets through more than the driver takes at the current at which
 it has surely opened: four times the driver's rated power for the 2 s of a quick acting fuse, twice for the 10 s of one
 with a time lag or the minute of a protector. It is looked for only where the amplifier can drive more than the rated
 power into the driver at all. What flows past the driver in a pad or filter is taken off, as with the programme.
@@ -28,7 +28,7 @@ Good:
       woofer- -- return
     }
 
-When to ignore it: where the maker of the driver states what it bears for seconds, and that is more.
+When to ignore it: where the maker of the driver states what it takes for seconds, and that is more.
 """
 
 from __future__ import annotations
