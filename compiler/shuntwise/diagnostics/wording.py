@@ -15,12 +15,17 @@ def quoted(names: Sequence[str]) -> str:
     return listed([f"`{name}`" for name in names])
 
 
-def percent(share: float, digits: int = 2) -> str:
-    """A share as parts have it: `5 %`."""
-    return f"{100 * share:.{digits}g} %"
+def rounded(value: float, digits: int) -> str:
+    """A number to so many digits, never as a power of ten: `120`, `0.025`."""
+    return f"{float(f'{value:.{digits}g}'):.12g}"
+
+
+def percent(share: float) -> str:
+    """A share as parts have it: `5 %`, `7.2 %`, `120 %`."""
+    return f"{rounded(100 * share, 2)} %"
 
 
 def octaves(count: float) -> str:
     """`1 octave`, `1.5 octaves`."""
-    text = f"{count:.2g}"
+    text = rounded(count, 2)
     return f"{text} octave{'s' * (text != '1')}"

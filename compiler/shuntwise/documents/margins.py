@@ -11,6 +11,7 @@ from math import pi
 
 from shuntwise import units as u
 from shuntwise.diagnostics.terminal import visible, wrap
+from shuntwise.diagnostics.wording import rounded
 from shuntwise.documents.aligned import WIDTH, aligned
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.links import beyond
@@ -104,7 +105,7 @@ def margins(design: Design, circuit: Circuit, stress: Stress | Lacking) -> list[
     if isinstance(stress, Lacking):
         return wrap(f"What the verdicts on ratings use is not worked out: it needs {visible(stress.lacks)}.", WIDTH)
     rows = [
-        (f"  {one.owner}", *_numbers(one), one.rating, "" if one.margin is None else f"{one.margin:.2g}")
+        (f"  {one.owner}", *_numbers(one), one.rating, "" if one.margin is None else rounded(one.margin, 2))
         for one in margins_of(design, stress)
     ]
     text = (
@@ -130,9 +131,8 @@ def _wires(circuit: Circuit, stress: Stress) -> list[str]:
 
 def _numbers(one: Margin) -> tuple[str, ...]:
     bearing = one.bearing
-    return tuple(
-        f"{number:.3g}" for number in (bearing.programme_a, one.programme_w, one.sine_w, bearing.peak_v, bearing.peak_a)
-    )
+    numbers = (bearing.programme_a, one.programme_w, one.sine_w, bearing.peak_v, bearing.peak_a)
+    return tuple(rounded(number, 3) for number in numbers)
 
 
 def _unplugged(design: Design, stress: Stress) -> list[str]:

@@ -39,6 +39,7 @@ from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.protection import BEARS, KINDS, guards, opens_at, rated_a
 from shuntwise.checks.rated import amperes, driven_by, named, rated_at
 from shuntwise.checks.rule import Diagnostic, NotChecked, Rule, Severity
+from shuntwise.diagnostics.wording import rounded
 from shuntwise.model.design import Driver, Part
 
 
@@ -66,7 +67,7 @@ def _judge(evidence: Evidence, part: Part, driver: Driver) -> Iterator[Diagnosti
             yield RULE.finding(
                 rated_at(evidence, part, "value"),
                 f"`{part.label}` opens too late for `{driver.name}`",
-                label=f"lets {times:.2g} times its rated power through for {opening.seconds:g} s",
+                label=f"lets {rounded(times, 2)} times its rated power through for {opening.seconds:g} s",
                 why=f"it has surely opened at {amperes(opening.amperes)}, and a driver takes "
                 f"{BEARS[opening.seconds]:g} times its rated power so long; at {driven_by(evidence)}",
                 help="choose one for less current or a quicker one, or a limiter at the amplifier",
