@@ -109,7 +109,7 @@ class Terminals:
 class Cable:
     """The cable from an amplifier to the box. `conductor_ohm` is the resistance of one of its two conductors at 20 C.
 
-    `words` tell it: `10 m of 2.5 mm2 copper`.
+    `words` tell it: `10 m of cable, 2.5 mm2 of copper`.
     """
 
     conductor_ohm: float
