@@ -7,20 +7,21 @@ text --parse--> SyntaxTree --include--> Collected --resolve--> Design --connect-
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.folding import with_cause
 from shuntwise.checks.idle_waivers import idle_waivers
-from shuntwise.checks.registry import CATALOGUE, CAUSES, OF_WHOLE_DESIGNS, RANK, RULES
+from shuntwise.checks.registry import AT_KNOB_ENDS, CATALOGUE, CAUSES, OF_WHOLE_DESIGNS, RANK, RULES
 from shuntwise.checks.run import Checked, run
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.connect import connect
 from shuntwise.model.design import Design, Waiver
 from shuntwise.model.include import Collected, Loader, include, nothing_to_include
-from shuntwise.model.resolve import resolve, variant_names
+from shuntwise.model.resolve import resolve
+from shuntwise.model.variants import to_check
 from shuntwise.network.lower import Unlowered, lower
 from shuntwise.network.network import Network
 from shuntwise.source import Source
@@ -63,10 +64,12 @@ def compile_variant(
     variant: str | None = None,
     settings: Sequence[Set] = (),
     causes: bool = True,
+    needed: Collection[Waiver] = (),
 ) -> Compilation:
     """Take one variant (None: the design itself) through all passes and checks.
 
-    Without `causes` no slip is looked for that would explain what is found.
+    Without `causes` no slip is looked for that would explain what is found. With an attenuator at an end of its range
+    only what it does to heat and load is told. Nothing is said of waivers that are `needed` elsewhere.
     """
     design, resolved = resolve(collected, variant=variant, settings=settings, catalogue=CATALOGUE)
     circuit, connected = connect(design)
@@ -83,9 +86,13 @@ def compile_variant(
 
     evidence = Evidence(design, circuit, lowered, restated=restated)
     checked = run(RULES.values(), evidence)
-    if causes:
+    if design.knob_ends:
+        kept = tuple(finding for finding in checked.findings if finding.name in AT_KNOB_ENDS)
+        checked = replace(checked, findings=kept)
+    elif causes:
         checked = with_cause(RULES.values(), CAUSES, evidence, checked)
-    findings = (*said, *resolved, *connected, *checked.findings, *idle_waivers(design, checked))
+    idle = () if design.knob_ends else idle_waivers(design, checked, needed)
+    findings = (*said, *resolved, *connected, *checked.findings, *idle)
     texts = tuple(source.text for source in collected.sources)
     return Compilation(texts, design, circuit, lowered, in_order(findings), checked.waived, checked.not_checked)
 
@@ -108,15 +115,17 @@ def compile_include(collected: Collected, said: Sequence[Diagnostic] = ()) -> Co
 def compile_all(
     collected: Collected, said: Sequence[Diagnostic] = (), *, causes: bool = True
 ) -> tuple[Compilation, ...]:
-    """The design and each of its variants. What is told of the design itself is not told of a variant again, though
-    its figures may be others, unless it is graver there.
+    """The design and all that can be had of it: variants, positions of choices, ends of attenuators.
+
+    What is told of the design itself is not told of a variant again, though its figures may be others, unless it is
+    graver there.
     """
     base = compile_variant(collected, said, causes=causes)
     known = {_told(finding) for finding in base.findings}
-    unchecked = set(base.not_checked)
+    unchecked, needed = set(base.not_checked), [waiver for _, waiver in base.waived]
     results = [base]
-    for name in variant_names(collected):
-        result = compile_variant(collected, variant=name, causes=causes)
+    for name in to_check(base.design):
+        result = compile_variant(collected, variant=name, causes=causes, needed=needed)
         fresh = [finding for finding in result.findings if _told(finding) not in known]
         own = tuple(replace(finding, variant=name) for finding in _under(base.findings, fresh))
         not_checked = tuple(entry for entry in result.not_checked if entry not in unchecked)

@@ -16,7 +16,8 @@ from shuntwise.documents.mark import design_mark
 from shuntwise.documents.material import Material
 from shuntwise.loading import read_design
 from shuntwise.model.include import Collected
-from shuntwise.model.resolve import variant_names
+from shuntwise.model.resolve import resolve
+from shuntwise.model.variants import all_names, is_known
 from shuntwise.network.sweep import Sweep
 from shuntwise.pipeline import Compilation, compile_all, compile_include, compile_variant, read
 from shuntwise.settings import read_settings
@@ -66,6 +67,7 @@ class Workspace:
         self.collected, self.said = collected, tuple(said)
         self._compiled: dict[tuple[str | None, Settings], Compilation] = {}
         self._all: tuple[Compilation, ...] | None = None
+        self._itself, _ = resolve(collected)
         self._materials: dict[tuple[str | None, Settings, Sweep], Material] = {}
 
     @property
@@ -75,15 +77,19 @@ class Workspace:
 
     @property
     def variants(self) -> tuple[str, ...]:
-        """The names of the variants, in the order in which they are written."""
-        return variant_names(self.collected)
+        """The names of all that can be had of the design: variants, positions of choices, ends of attenuators."""
+        return all_names(self._itself)
+
+    def has(self, variant: str) -> bool:
+        """Can this be had: a variant, a position, an end of an attenuator, or several joined by `+`?"""
+        return is_known(self._itself, variant)
 
     def compilation(self, variant: str | None = None, settings: Sequence[str] = ()) -> Compilation:
         """The design, or one variant of it, through all passes and checks."""
         key = (variant, tuple(settings))
         if key not in self._compiled:
             tried = read_settings(settings)
-            if variant is not None and variant not in self.variants:
+            if variant is not None and not self.has(variant):
                 raise KeyError(variant)
             self._compiled[key] = compile_variant(self.collected, self.said, variant=variant, settings=tried)
         return self._compiled[key]

@@ -11,7 +11,8 @@ from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.connect import connect
 from shuntwise.model.design import Design
 from shuntwise.model.include import Loaded
-from shuntwise.model.resolve import resolve, variant_names
+from shuntwise.model.resolve import resolve
+from shuntwise.model.variants import to_check
 from shuntwise.network.lower import Unlowered, lower
 from shuntwise.network.network import Network
 from shuntwise.pipeline import Compilation, read
@@ -37,7 +38,7 @@ def compiled(text: str) -> tuple[Compiled, ...]:
     """The design and its variants."""
     collected, _ = read(Source("test.shunt", text), load)
     results = []
-    for variant in (None, *variant_names(collected)):
+    for variant in (None, *to_check(resolve(collected)[0])):
         design, _ = resolve(collected, variant=variant)
         circuit, _ = connect(design)
         results.append(Compiled(design, circuit, lower(circuit)))

@@ -19,7 +19,8 @@ if __name__ == "__main__":
     sys.path.insert(0, str(Path(__file__).parents[2] / "compiler"))
 
 from shuntwise.loading import loader
-from shuntwise.model.resolve import resolve, variant_names
+from shuntwise.model.resolve import resolve
+from shuntwise.model.variants import to_check
 from shuntwise.pipeline import read
 from shuntwise.source import Source, Span
 
@@ -45,7 +46,7 @@ def meanings(path: Path) -> dict[str, Any]:
     """By variant, "" being the design itself."""
     source = Source(path.name, path.read_text(encoding="utf-8"))
     collected, _ = read(source, loader(path, path.name), str(path))
-    designs = {name: resolve(collected, variant=name)[0] for name in (None, *variant_names(collected))}
+    designs = {name: resolve(collected, variant=name)[0] for name in (None, *to_check(resolve(collected)[0]))}
     return {name or "": plain(design) for name, design in designs.items()}
 
 

@@ -26,7 +26,8 @@ from shuntwise.graph.connect import connect
 from shuntwise.loading import loader
 from shuntwise.model.design import Design
 from shuntwise.model.include import Collected
-from shuntwise.model.resolve import resolve, variant_names
+from shuntwise.model.resolve import resolve
+from shuntwise.model.variants import to_check
 from shuntwise.network.lower import lower
 from shuntwise.network.network import Network
 from shuntwise.pipeline import read
@@ -110,9 +111,11 @@ def hold(made: Made, lines: Sequence[Line]) -> None:
 def test_what_is_printed_of_a_design(path: Path) -> None:
     text = without_expectations(path.read_text(encoding="utf-8"))
     collected, _ = read(Source(path.name, text), loader(path, path.name), str(path))
-    for variant in (None, *variant_names(collected)):
+    for variant in (None, *to_check(resolve(collected)[0])):
         made = make(path, text, variant)
         assert made is not None
+        if made.design.knob_ends:  # what is expected of levels is not asked for there
+            continue
         figures = usual(Nominal(made.evidence.solver), made.design.drivers)
         lines = list(printed(made, figures))
         assert len(lines) > 4 * len(made.design.drivers)

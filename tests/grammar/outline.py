@@ -40,9 +40,9 @@ def statement(entry: t.Entry) -> str:
             return f"use {entry.network.text} as {entry.name.text}" + items(entry.items)
         case t.Include():
             return f'include "{entry.path.value}"' + (" from library" if entry.library else "")
-        case t.Variant():
+        case t.Variant() | t.Choice() | t.Position():
             title = f' "{entry.title.value}"' if entry.title else ""
-            return f"variant {entry.name.text}{title}" + body(entry.entries)
+            return f"{type(entry).__name__.lower()} {entry.name.text}{title}" + body(entry.entries)
         case t.Set():
             return f"set {entry.target.text} = {expr(entry.value)}"
         case t.Fitting():
@@ -52,7 +52,8 @@ def statement(entry: t.Entry) -> str:
             return f"expect {entry.quantity.text}{of}" + "".join(clause(c) for c in entry.clauses)
         case t.Allow():
             on = f" on {entry.target.text}" if entry.target else ""
-            return f'allow {entry.finding.text}{on} because "{entry.reason.value}"'
+            only = " in " + " and ".join(path.text for path in entry.variants) if entry.variants else ""
+            return f'allow {entry.finding.text}{on}{only} because "{entry.reason.value}"'
         case t.Limit():
             return f"limit {entry.finding.text} {expr(entry.value)}"
 

@@ -36,6 +36,36 @@ def exact_law(driver: FlatDriver, files: Callable[[str], str]) -> Law:
     return law
 
 
+ONE_MOTION = 0.99999
+"""How the two voice coils of a driver share the motion."""
+
+
+def two_coils(driver: FlatDriver) -> tuple[Law, Law, Law]:
+    """What each of two coils has, the other open, and the impedance between them.
+
+    One coil alone has twice the stated Qes, with that Z. The second feels it through a coil coupled with Les:
+    k^2 Z and what leaks, and k Z between the two.
+    """
+    has, k = dict(driver.attributes), driver.attributes.get("k", 0.9)
+    if "qes" in has or "qts" in has:
+        qms, qes = _q(has)
+        has = {key: value for key, value in has.items() if key != "qts"} | {"qms": qms, "qes": 2 * qes}
+    les = has["les"] if "les" in has else has["re"] / (2 * math.pi * has["fs"] * has["qes"]) if "fs" in has else 0.0
+    ohm = has.get("re", driver.nominal or 0.0)
+
+    def first(w: NDArray[np.float64]) -> NDArray[np.complex128]:
+        return ohm + _voice_coil(has, w) + _resonance(has, w)
+
+    def second(w: NDArray[np.float64]) -> NDArray[np.complex128]:
+        leaks = (1 - ONE_MOTION**2) * (1j * w * les - _resonance(has, w))
+        return first(w) + leaks
+
+    def between(w: NDArray[np.float64]) -> NDArray[np.complex128]:
+        return k * _voice_coil(has, w) + ONE_MOTION * _resonance(has, w)
+
+    return first, second, between
+
+
 def _voice_coil(has: dict[str, float], w: NDArray[np.float64]) -> NDArray[np.complex128]:
     if "semi_k" in has:
         return has["semi_k"] * (1j * w) ** has["semi_n"]
@@ -45,12 +75,19 @@ def _voice_coil(has: dict[str, float], w: NDArray[np.float64]) -> NDArray[np.com
 
 
 def _resonance(has: dict[str, float], w: NDArray[np.float64]) -> NDArray[np.complex128]:
+    if "les" in has:
+        return _in_box(has, 1 / has["res"] + 1j * w * has["ces"] + 1 / (1j * w * has["les"]), has["les"], w)
     if "fs" not in has:
         return np.zeros(w.shape, dtype=complex)
     qms, qes = _q(has)
     re, ws = has["re"], 2 * math.pi * has["fs"]
     res, ces, les = re * qms / qes, qes / (ws * re), re / (ws * qes)
-    admittance = 1 / res + 1j * w * ces + 1 / (1j * w * les)
+    return _in_box(has, 1 / res + 1j * w * ces + 1 / (1j * w * les), les, w)
+
+
+def _in_box(
+    has: dict[str, float], admittance: NDArray[np.complex128], les: float, w: NDArray[np.float64]
+) -> NDArray[np.complex128]:
     if "alpha" in has:
         box = 1j * w * les / has["alpha"]
         if "fb" in has:

@@ -18,6 +18,10 @@ Net = Hashable
 Law = Callable[[NDArray[np.float64]], NDArray[np.complex128]]
 
 
+# Of a driver of two voice coils: what each of them has, and the impedance between them.
+PairLaw = Callable[[FlatDriver], tuple[Law, Law, Law]]
+
+
 @dataclass
 class Branch:
     """A current from one net to another through an impedance: V(start) - V(end) = Z I + what is coupled in."""
@@ -30,23 +34,29 @@ class Branch:
 @dataclass
 class Circuit:
     branches: dict[Hashable, Branch] = field(default_factory=dict)
-    mutual: list[tuple[Hashable, Hashable, float]] = field(default_factory=list)  # between two branches, in H
+    # Between two branches: in H, or as an impedance.
+    mutual: list[tuple[Hashable, Hashable, float | Law]] = field(default_factory=list)
     inputs: dict[str, tuple[Net, Net]] = field(default_factory=dict)
     drivers: dict[str, tuple[Net, Net]] = field(default_factory=dict)
     source: float = 0.0
     cable: float = 0.0
 
 
-def lay_out(meaning: Meaning, driver_law: Callable[[FlatDriver], Law]) -> Circuit:
-    """The circuit of a design, each driver with the law that `driver_law` gives it."""
+def lay_out(meaning: Meaning, driver_law: Callable[[FlatDriver], Law], pair: PairLaw) -> Circuit:
+    """The circuit of a design, each driver with the law that `driver_law` gives it, two voice coils with `pair`."""
     nets = _Nets(meaning)
     circuit = Circuit(source=meaning.source, cable=meaning.cable)
     for name in meaning.inputs:
         circuit.inputs[name] = (nets.of(("pad", name, "+")), nets.of(("pad", name, "-")))
     for name, driver in meaning.drivers.items():
+        if driver.attributes.get("coils") == 2:
+            continue
         ends = (nets.of(("pad", name, "+")), nets.of(("pad", name, "-")))
         circuit.drivers[name] = ends
         circuit.branches["driver", name] = Branch(*ends, driver_law(driver))
+    for one, other in itertools.pairwise(meaning.drivers.values()):
+        if one.attributes.get("coils") == 2 and one.name.endswith(".a"):
+            _lay_two_coils(circuit, one, other, nets, pair)
     for part in meaning.parts.values():
         if part.fitted and part.kind != "link":
             _lay_part(circuit, part, nets)
@@ -54,12 +64,30 @@ def lay_out(meaning: Meaning, driver_law: Callable[[FlatDriver], Law]) -> Circui
     return circuit
 
 
+def _lay_two_coils(circuit: Circuit, one: FlatDriver, other: FlatDriver, nets: _Nets, pair: PairLaw) -> None:
+    """Two voice coils on one former; one of which no pad is wired carries nothing."""
+    wired = [driver for driver in (one, other) if any(nets.touched(("pad", driver.name, sign)) for sign in "+-")]
+    first, second, between = pair(one)
+    for driver, law in zip((one, other), (first, first if len(wired) == 1 else second), strict=True):
+        if driver in wired or not wired:
+            plus, minus = (nets.of(("pad", driver.name, sign)) for sign in "+-")
+            circuit.drivers[driver.name] = (plus, minus)
+            circuit.branches["driver", driver.name] = Branch(plus, minus, law)
+    if len(wired) != 1:
+        circuit.mutual.append((("driver", one.name), ("driver", other.name), between))
+
+
 DROPS = {"fuse": 0.1, "protector": 0.25}
 """Volts at the current that stands behind the name, where no resistance is stated."""
 
 
+def ends_of(part: FlatPart) -> tuple[str, str]:
+    """The terminals that a walk goes through."""
+    return ("in", "out") if part.kind == "attenuator" else ("start", "end")
+
+
 def _lay_part(circuit: Circuit, part: FlatPart, nets: _Nets) -> None:
-    start, end = nets.of((part.path, "start")), nets.of((part.path, "end"))
+    start, end = (nets.of((part.path, terminal)) for terminal in ends_of(part))
     value = part.value
     if value is None:
         raise Unreadable(f"{part.path} has no value")
@@ -74,6 +102,10 @@ def _lay_part(circuit: Circuit, part: FlatPart, nets: _Nets) -> None:
         circuit.branches[first] = Branch(start, tap, coil(winding.first, winding.first_dcr))
         circuit.branches[second] = Branch(tap, end, coil(winding.second, winding.second_dcr))
         circuit.mutual.append((first, second, winding.mutual))
+    elif part.kind == "attenuator":
+        k, common = 10 ** (-max(part.attributes["loss"], 0.01) / 20), nets.of((part.path, "common"))
+        circuit.branches[*part.path, "series"] = Branch(start, end, resistor(value * (1 - k)))
+        circuit.branches[*part.path, "shunt"] = Branch(end, common, resistor(value * k / (1 - k)))
     elif part.kind in DROPS:
         circuit.branches[part.path] = Branch(
             start, end, resistor(part.attributes.get("cold", DROPS[part.kind] / value))
@@ -132,6 +164,7 @@ class _Nets:
     def __init__(self, meaning: Meaning) -> None:
         self.meaning = meaning
         self.parent: dict[Hashable, Hashable] = {}
+        self.said: set[Hashable] = set()
         for name in meaning.inputs[1:]:  # amplifiers share their minus
             self.join(("pad", name, "-"), ("pad", meaning.inputs[0], "-"))
         for where, walk in meaning.walks:
@@ -144,6 +177,9 @@ class _Nets:
         while (up := self.parent.get(point, point)) != point:
             point = up
         return point
+
+    def touched(self, point: Hashable) -> bool:
+        return point in self.said
 
     def join(self, one: Hashable, other: Hashable) -> None:
         self.parent[self.of(one)] = self.of(other)
@@ -158,6 +194,7 @@ class _Nets:
     def station(self, where: Path, station: Station) -> tuple[Hashable, Hashable]:
         """The points where a walk comes into a station and leaves it; one and the same for a node or a pad."""
         if station[0] == "pad":
+            self.said.add(station)
             return station, station
         if station[0] == "group":
             into, out = ("group", where, id(station), 0), ("group", where, id(station), 1)
@@ -168,7 +205,8 @@ class _Nets:
             return into, out
         path: Path = where + station[1]
         if path in self.meaning.parts:
-            return (path, "start"), (path, "end")
+            into, out_of = ends_of(self.meaning.parts[path])
+            return (path, into), (path, out_of)
         if path in self.meaning.ports:
             ports = self.meaning.ports[path]
             return ("node", (*path, ports[0])), ("node", (*path, ports[1]))

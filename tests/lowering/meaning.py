@@ -7,11 +7,14 @@ network it stands.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import PurePosixPath
+
+import numpy as np
 
 from lowering.quantities import (
     AMPERE,
+    DECIBEL,
     FARAD,
     HENRY,
     HERTZ,
@@ -26,6 +29,7 @@ from lowering.quantities import (
 )
 from lowering.reading import (
     Amplifier,
+    Choice,
     Coupling,
     Driver,
     Expr,
@@ -58,6 +62,7 @@ VALUES: dict[str, Kind] = {
     "lamp": OHM,
     "fuse": AMPERE,
     "protector": AMPERE,
+    "attenuator": OHM,
 }
 ATTRIBUTES: dict[str, dict[str, Kind]] = {
     "coil": {"dcr": OHM},
@@ -67,14 +72,18 @@ ATTRIBUTES: dict[str, dict[str, Kind]] = {
     "lamp": {},
     "fuse": {"cold": OHM},
     "protector": {"cold": OHM},
+    "attenuator": {"loss": DECIBEL, "least": DECIBEL, "most": DECIBEL},
     "link": {},
 }
 DRIVER_ATTRIBUTES: dict[str, Kind] = {
     "re": OHM,
     "le": HENRY,
+    "res": OHM,
+    "les": HENRY,
+    "ces": FARAD,
     "fs": HERTZ,
     "fb": HERTZ,
-    **dict.fromkeys(("qms", "qes", "qts", "alpha", "ql", "semi_k", "semi_n"), PLAIN),
+    **dict.fromkeys(("qms", "qes", "qts", "alpha", "ql", "semi_k", "semi_n", "coils", "k"), PLAIN),
     **dict.fromkeys(("r_factor", "r_exponent", "x_factor", "x_exponent"), PLAIN),
 }
 
@@ -125,27 +134,50 @@ def understand(
     """Read `main` through `files` and write out one variant (None: the design itself) with the settings in force."""
     statements = list(_included(files, main, library))
     networks = {s.name: s for s in statements if isinstance(s, Network)}
-    outside = [s for s in statements if not isinstance(s, Network | Variant)]
-    inside = next((s.body for s in statements if isinstance(s, Variant) and s.name == variant), [])
-    restated = {key for s in inside if (key := _key(s)) is not None}
-    declared = [s for s in outside if _key(s) not in restated] + inside
+    choices = [s for s in statements if isinstance(s, Choice)]
+    picked = (variant or "").split("+")
+    layers = [[s for s in statements if not isinstance(s, Network | Variant | Choice)]]
+    layers.append(next((s.body for s in statements if isinstance(s, Variant) and s.name in picked), []))
+    layers += [_position(choice, picked, layers[:2], settings) for choice in choices]
+    declared: list[Statement] = []
+    values: dict[Path, Expr] = {}
+    fittings: list[dict[Path, bool]] = []
+    for layer in layers:  # what a layer restates sets aside what was said of it before
+        restated = {key for s in layer if (key := _key(s)) is not None}
+        names = {key[1] for key in restated if key[0] in ("name", "let")} if layer is not layers[0] else set()
+        declared = layer if layer is layers[0] else [s for s in declared if _key(s) not in restated] + layer
+        values = {p: v for p, v in values.items() if p[0] not in names}
+        values |= {s.path: s.value for s in layer if isinstance(s, Set)}
+        fittings = [{p: fit for p, fit in level.items() if p[0] not in names} for level in fittings]
+        fittings.insert(0, {p: s.fitted for s in layer if isinstance(s, Fitting) for p in s.paths})
+    values |= {s.path: s.value for s in map(read_setting, settings)}
+    values = {p: v for p, v in values.items() if p not in [(choice.name,) for choice in choices]}
+    written = _Writer(networks, _Changes(values, fittings)).design(declared)
+    for part in written.parts.values():  # an attenuator at an end of its range
+        for end, otherwise in (("least", 0.0), ("most", 40.0)):
+            if part.kind == "attenuator" and f"{'.'.join(part.path)}.{end}" in picked:
+                part.attributes["loss"] = part.attributes.get(end, otherwise)
+    return written
 
-    # What a variant restates sets aside what was said of it outside.
-    names = {key[1] for key in restated if key[0] in ("name", "let")}
-    levels = [
-        [s for s in outside if isinstance(s, Set | Fitting)],
-        [s for s in inside if isinstance(s, Set | Fitting)],
-    ]
-    changes = _Changes(
-        {s.path: s.value for s in levels[0] if isinstance(s, Set) and s.path[0] not in names}
-        | {s.path: s.value for s in levels[1] if isinstance(s, Set)}
-        | {s.path: s.value for s in map(read_setting, settings)},
-        [
-            {p: s.fitted for s in levels[1] if isinstance(s, Fitting) for p in s.paths},
-            {p: s.fitted for s in levels[0] if isinstance(s, Fitting) for p in s.paths if p[0] not in names},
-        ],
-    )
-    return _Writer(networks, changes).design(declared)
+
+def _position(
+    choice: Choice, picked: list[str], layers: list[list[Statement]], settings: Iterable[str]
+) -> list[Statement]:
+    """What holds in the position that a choice stands in, links that only others fit being left out first."""
+    said = [s.value for layer in layers for s in layer if isinstance(s, Set) and s.path == (choice.name,)]
+    said += [s.value for s in map(read_setting, settings) if s.path == (choice.name,)]
+    names = [said[-1][1]] if said else list(choice.positions)[:1]
+    names += [name for name in choice.positions if f"{choice.name}.{name}" in picked]
+    chosen = choice.positions[names[-1]]
+    fitted = {
+        p: None
+        for body in choice.positions.values()
+        for s in body
+        if isinstance(s, Fitting) and s.fitted
+        for p in s.paths
+    }
+    own = {p for s in chosen if isinstance(s, Fitting) and s.fitted for p in s.paths}
+    return [Fitting(False, [p for p in fitted if p not in own]), *chosen]
 
 
 def _included(files: Callable[[str], str], path: str, library: Callable[[str], str]) -> Iterable[Statement]:
@@ -207,7 +239,11 @@ class _Writer:
             if isinstance(statement, Amplifier):
                 self.amplifier(statement)
             elif isinstance(statement, Driver):
-                meaning.drivers[statement.name] = self.driver(statement)
+                driver = self.driver(statement)
+                names = [driver.name]
+                if driver.attributes.get("coils") == 2:
+                    names = [f"{driver.name}.a", f"{driver.name}.b"]
+                meaning.drivers |= {name: replace(driver, name=name) for name in names}
             elif isinstance(statement, Posts):
                 (meaning.inputs if statement.fed else meaning.posts).append(statement.name)
         if not meaning.inputs:
@@ -272,8 +308,23 @@ class _Writer:
     def part(self, part: Part, where: Path, names: Names) -> None:
         path = (*where, part.name)
         value = None if part.kind == "link" else self.value(path, part.value, VALUES[part.kind], names)
-        attributes = self.attributes(path, part.items, ATTRIBUTES[part.kind], names)
+        kinds = dict(ATTRIBUTES[part.kind])
+        tap = self.tap(path, part, names) if "tap" in kinds else None
+        if tap is not None:
+            kinds["tap"] = tap
+        attributes = self.attributes(path, part.items, kinds, names)
+        if tap in (PLAIN, DECIBEL) and value is not None:
+            share = attributes["tap"] if tap == PLAIN else 10 ** (attributes["tap"] / 20)
+            turns, k = np.array([share, 1 - share]), attributes.get("k", 0.98)
+            reluctance = turns @ np.array([[1, k], [k, 1]]) @ turns
+            attributes["tap"] = value * share * share / float(reluctance)
         self.meaning.parts[path] = FlatPart(part.kind, path, value, attributes, self.changes.fitted(path))
+
+    def tap(self, path: Path, part: Part, names: Names) -> Kind | None:
+        """In what a tap is told: an inductance, a share of the turns, or a level."""
+        said = self.changes.values.get((*path, "tap"), part.items.keyed.get("tap"))
+        own = self.top if (*path, "tap") in self.changes.values else names
+        return evaluate(said, own, HENRY).kind if isinstance(said, tuple) else None
 
     def driver(self, driver: Driver) -> FlatDriver:
         path = (driver.name,)

@@ -20,6 +20,7 @@ HENRY: Kind = (1, -1, 1, 0, 0, 0, 0)
 FARAD: Kind = (-1, 1, 1, 0, 0, 0, 0)
 WATT: Kind = (1, 1, 0, 0, 0, 0, 0)
 HERTZ: Kind = (0, 0, -1, 0, 0, 0, 0)
+DECIBEL: Kind = (0, 0, 0, 0, 0, 1, 0)
 OCTAVE: Kind = (0, 0, 0, 0, 0, 0, 1)
 
 PREFIXES = {"p": 1e-12, "n": 1e-9, "u": 1e-6, "µ": 1e-6, "μ": 1e-6, "m": 1e-3, "k": 1e3, "M": 1e6}

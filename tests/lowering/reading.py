@@ -17,11 +17,11 @@ Path = tuple[str, ...]
 Station = tuple[Any, ...]
 Walk = list[Station]
 
-PART_KINDS = ("coil", "tapped coil", "capacitor", "resistor", "lamp", "fuse", "protector", "link")
+PART_KINDS = ("coil", "tapped coil", "capacitor", "resistor", "lamp", "fuse", "protector", "attenuator", "link")
 SKIPPED = ("design", "testpoint", "expect", "allow", "limit")  # they move no current
 
 NAME = re.compile(r"non-polar(?!\w)|[^\W\d]\w*")
-PAD = re.compile(r"([^\W\d]\w*)(\+|-(?!-))")
+PAD = re.compile(r"([^\W\d]\w*(?:\.[^\W\d]\w*)?)(\+|-(?!-))")
 NUMBER = re.compile(r"(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+(?!\w))?")
 CODE = re.compile(r"\d+(?:[RKMGLkmunpµμ]\d+[BCDGJKM]?|R\d+F|[RLkKMGmunpµμ])(?!\w)")
 STRING = re.compile(r'"([^"\r\n]*)"')
@@ -128,13 +128,35 @@ class Variant:
 
 
 @dataclass
+class Choice:
+    """Its positions by name."""
+
+    name: str
+    positions: dict[str, list[Statement]]
+
+
+@dataclass
 class Include:
     path: str
     library: bool
 
 
 Statement = (
-    Part | Driver | Amplifier | Posts | Coupling | Let | Use | Network | Leg | Wire | Set | Fitting | Variant | Include
+    Part
+    | Driver
+    | Amplifier
+    | Posts
+    | Coupling
+    | Let
+    | Use
+    | Network
+    | Leg
+    | Wire
+    | Set
+    | Fitting
+    | Variant
+    | Choice
+    | Include
 )
 
 
@@ -310,6 +332,8 @@ class _Reader:
                 self.string()
             self.need("{")
             return Variant(name, self.statements("}"))
+        if word == "choice" and self.looks_like(NAME):
+            return self.choice()
         if word == "include":
             path_text = self.string()
             library = self.word("from")
@@ -318,6 +342,23 @@ class _Reader:
             return Include(path_text, library)
         self.at = before
         return Wire(self.walk())
+
+    def choice(self) -> Choice:
+        choice = Choice(self.name(), {})
+        if self.sees('"'):
+            self.string()
+        self.need("{")
+        self.lines()
+        while not self.take("}"):
+            if not self.word("position"):
+                raise self.fault("`position` is wanted")
+            name = self.name()
+            if self.sees('"'):
+                self.string()
+            self.need("{")
+            choice.positions[name] = self.statements("}")
+            self.lines()
+        return choice
 
     def ends_here(self) -> bool:
         return self.sees("{") or self.sees("\n") or self.at == len(self.text) or self.sees("}") or self.sees(",")

@@ -46,9 +46,10 @@ def solve(circuit: Circuit, freq_hz: NDArray[np.float64]) -> Solution:
             matrix[:, at, at] -= circuit.branches[key].law(w)
         else:  # an amplifier: its voltage less what its resistance and the cable take
             matrix[:, at, at] -= circuit.source + circuit.cable
-    for one, other, henry in circuit.mutual:
-        matrix[:, column[one], column[other]] -= 1j * w * henry
-        matrix[:, column[other], column[one]] -= 1j * w * henry
+    for one, other, shared in circuit.mutual:
+        ohm = shared(w) if callable(shared) else 1j * w * shared
+        matrix[:, column[one], column[other]] -= ohm
+        matrix[:, column[other], column[one]] -= ohm
 
     inputs = list(circuit.inputs)
     sources = np.zeros((size, len(inputs)), dtype=complex)  # one right side for each input alone

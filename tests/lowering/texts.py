@@ -51,7 +51,7 @@ LIBRARY_PARAMETERS = {
     "trap": {"centre": "frequency", "inductance": "coil", "damping": "resistor"},
 }
 LABELS = {"coil": "L", "tapped coil": "T", "capacitor": "C", "resistor": "R", "lamp": "B", "fuse": "F",
-          "protector": "F", "link": "K"}  # fmt: skip
+          "protector": "F", "attenuator": "A", "link": "K"}  # fmt: skip
 
 
 @dataclass
@@ -114,6 +114,7 @@ class _Maker:
         self.box: list[str] = []
         self.returns: list[str] = []
         self.links_out: list[str] = []
+        self.choice = ""
 
     def chance(self, share: float) -> bool:
         return self.rng.random() < share
@@ -132,6 +133,7 @@ class _Maker:
             "lamp": (2.0, 9.0),
             "fuse": (0.5, 6.0),
             "protector": (0.3, 3.0),
+            "attenuator": (4.0, 16.0),
             "frequency": (300.0, 6e3),
             "decibel": (1.0, 9.0),
         }[kind]
@@ -143,7 +145,7 @@ class _Maker:
             unit, factor = self.rng.choice([("Hz", 1.0), ("kHz", 1e3)])
         elif kind == "decibel":
             unit, factor = "dB", 1.0
-        elif kind in ("resistor", "lamp"):
+        elif kind in ("resistor", "lamp", "attenuator"):
             unit, factor = self.rng.choice([(self.rng.choice(OHMS), 1.0), ("mohm", 1e-3), ("kΩ", 1e3), ("ohm", 1.0)])
         elif kind in ("fuse", "protector"):
             unit, factor = self.rng.choice([("A", 1.0), ("mA", 1e-3)])
@@ -165,6 +167,7 @@ class _Maker:
         letters = {
             "resistor": [("R", 1.0)],
             "lamp": [("R", 1.0)],
+            "attenuator": [("R", 1.0)],
             "capacitor": [("u", 1e-6), ("µ", 1e-6), ("n", 1e-9)],
             "coil": [("m", 1e-3), ("u", 1e-6)],
             "tapped coil": [("m", 1e-3)],
@@ -262,7 +265,9 @@ class _Maker:
         if kind == "tapped coil":
             value = self.plain(kind, whole := self.magnitude(kind))
             k = self.rng.choice([None, 0.98, 0.9, 0.5, 0.995, 0.75])
-            items.append("tap " + self.plain("coil", float(f"{whole * self.rng.uniform(0.08, 0.6):.3g}")))
+            in_henry = "tap " + self.plain("coil", float(f"{whole * self.rng.uniform(0.08, 0.6):.3g}"))
+            items.append(tap := self.rng.choice([in_henry, in_henry, "tap 40 %", "tap 100 % * 0.6", "tap -6 dB"]))
+            self.note("tap in henry" if tap == in_henry else "tap by share or level")
             if k is not None:
                 items.append(f"k {k}")
             if self.chance(0.7):
@@ -277,6 +282,9 @@ class _Maker:
         if kind in ("fuse", "protector") and self.chance(0.5):
             items.append("cold " + self.rng.choice(["0.2 ohm", "90 mΩ"]))
             self.note("cold")
+        if kind == "attenuator":
+            items += [f"loss {self.rng.choice(['3 dB', '0 dB', '6.5 dB'])}", *self.rng.choice([[], ["most 20 dB"]])]
+            self.note("attenuator")
         if kind == "lamp":
             items.append("hot 58 ohm")
             self.note("lamp")
@@ -324,8 +332,12 @@ class _Maker:
             return self.group(scope, ground)
         if style < 0.82 and self.networks:
             return self.used(scope, ground)
-        if style < 0.97:
+        if style < 0.94:
             return self.tapped(scope, ground)
+        if style < 0.97:
+            attenuator = self.part(scope, "attenuator")
+            scope.walks.append(f"{attenuator}.common -- {ground}")
+            return attenuator
         self.note("link in a walk")
         return self.part(scope, "link")
 
@@ -564,7 +576,10 @@ class _Maker:
             )
         elif model != "re":
             items.append(f"le {rng.choice(['0.4 mH', '50uH', '0.12 mH + 0.03 mH'])}")
-        if model not in ("re", "voice"):
+        if model == "lumped" and self.chance(0.3):
+            items += ["res 55 ohm", "les 32 mH", "ces 213 uF"]
+            self.note("motional impedance")
+        elif model not in ("re", "voice"):
             items += [f"fs {rng.choice(['61 Hz', '0.82 kHz', '48Hz'])}"]
             q = ["qms 4.5", "qes 0.48", "qts 0.43373493975903615"[:16]]
             q = rng.choice([["qms 4.5", "qts 0.42"], ["qes 0.48", "qts 0.42"]]) if model == "qts" else q[:2]
@@ -715,8 +730,24 @@ class _Maker:
         if self.chance(0.6):
             variant = "other"
             inside = self.variant()
+        variant = self.choose(variant)
         settings = self.settings()
         return self.assemble(outside, variant, inside, settings)
+
+    def choose(self, variant: str | None) -> str | None:
+        """Perhaps a choice, of which a position is taken by its name, or the first one holds."""
+        parts = [label for label, kind in self.top.parts.items() if kind != "tapped coil"]
+        if len(parts) < 3 or not self.chance(0.4):
+            return variant
+        first, second, third = self.rng.sample(parts, 3)
+        changed = [path for path, _, _ in self.changeable()]
+        lines = [f"position {name} {{ fit {part} }}" for name, part in (("lo", first), ("mid", second))]
+        path, kind, what = next(entry for entry in self.changeable() if entry[0] == self.rng.choice(changed[:1]))
+        lines.append(f'position hi "loud" {{\n    set {path} = {self.changed(kind)}\n    omit {third}\n  }}')
+        self.choice = 'choice level "how loud" {\n  ' + "\n  ".join(lines) + "\n}"
+        self.note(f"choice with a set of a {what}")
+        taken = self.rng.choice([None, "level.lo", "level.mid", "level.hi"])
+        return "+".join(name for name in (variant, taken) if name) or None
 
     def amplifier(self) -> str:
         more = []
@@ -786,7 +817,8 @@ class _Maker:
             chosen = rng.sample(paths, min(len(paths), rng.randint(1, 2)))
             if self.top.uses and self.chance(0.5):
                 use = rng.choice(list(self.top.uses))
-                chosen += [use, f"{use}.{rng.choice(list(self.parts_of(self.top.uses[use])))}"]
+                parts = list(self.parts_of(self.top.uses[use]))
+                chosen += [use, *(f"{use}.{part}" for part in rng.sample(parts, min(1, len(parts))))]
                 self.note(f"omit or fit of a network and of a part of it, {where}")
             out = [path for path in dict.fromkeys(chosen) if path not in avoid]
             fit = [path for path in out if self.chance(0.4)]
@@ -866,8 +898,9 @@ class _Maker:
         statements += [
             f"leg {leg} {{\n" + "\n".join(f"  {walk}" for walk in walks) + "\n}" for leg, walks in self.legs.items()
         ]
-        if variant:
-            statements.append(f'variant {variant} "another box" {{\n' + "\n".join(f"  {s}" for s in inside) + "\n}")
+        statements += [self.choice] if self.choice else []
+        if variant and variant.startswith("other"):
+            statements.append('variant other "another box" {\n' + "\n".join(f"  {s}" for s in inside) + "\n}")
         networks = list(self.network_texts)
         includes = list(self.includes)
         if networks and self.chance(0.3):

@@ -62,8 +62,6 @@ WORDS = [
     (CAPACITOR, "capacitor C1 12 uF { 5,", "`5 %`"),
     ("5 %, 250 V", "5 %, 250", "`250 V`"),
     ("5 %, 20 W", "5 %, 20", "`20 W`"),
-    (COIL, "tapped coil L1 0.82 mH { tap 70 %,", "`tap 0.4018 mH`"),  # 0.7^2 of 0.82 mH, by the square of the turns
-    (COIL, "tapped coil L1 0.82 mH { tap 70%,", "the square of the turns"),
     # values in walks
     (WALK, "input+ -- 10uF -- woofer+", "`capacitor C1 10uF`"),
     (WALK, "input+ -- 0.82 mH -- woofer+", "`coil L1 0.82 mH`"),

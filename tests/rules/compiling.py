@@ -15,7 +15,8 @@ from shuntwise.checks.run import run
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.graph.connect import connect
 from shuntwise.model.include import Loaded, Loader, NotLoaded
-from shuntwise.model.resolve import resolve, variant_names
+from shuntwise.model.resolve import resolve
+from shuntwise.model.variants import to_check
 from shuntwise.network.lower import lower
 from shuntwise.pipeline import in_order, read
 from shuntwise.source import Source
@@ -46,7 +47,7 @@ def findings_of(source: Source, families: Collection[str], beside: Collection[So
     collected, said = read(source, loader(source, beside), OWN_NAME)
     rules = [module.RULE for family, modules in FAMILIES.items() if family in families for module in modules]
     found = list(said)
-    for variant in (None, *variant_names(collected)):
+    for variant in (None, *to_check(resolve(collected)[0])):
         design, resolved = resolve(collected, variant=variant, catalogue=CATALOGUE)
         circuit, connected = connect(design)
         evidence = Evidence(design, circuit, lower(circuit))

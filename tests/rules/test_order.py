@@ -14,7 +14,8 @@ from shuntwise.checks.run import Checked, run
 from shuntwise.graph.connect import connect
 from shuntwise.loading import loader as file_loader
 from shuntwise.model.include import Collected
-from shuntwise.model.resolve import resolve, variant_names
+from shuntwise.model.resolve import resolve
+from shuntwise.model.variants import to_check
 from shuntwise.network.lower import lower
 from shuntwise.pipeline import read
 from shuntwise.source import Source
@@ -36,7 +37,7 @@ def orders(shuffles: int) -> list[list[str]]:
 
 def assert_same_in_every_order(collected: Collected, shuffles: int) -> None:
     """Everything that is found, waived and left unchecked in a design and its variants."""
-    for variant in (None, *variant_names(collected)):
+    for variant in (None, *to_check(resolve(collected)[0])):
         design, _ = resolve(collected, variant=variant, catalogue=CATALOGUE)
         circuit, _ = connect(design)
         lowered = lower(circuit)

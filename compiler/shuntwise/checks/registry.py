@@ -73,6 +73,7 @@ from shuntwise.checks.language import (
     include_not_read,
     included_twice,
     lone_branch,
+    lone_position,
     misplaced_statement,
     needless_key,
     nested_too_deep,
@@ -197,6 +198,7 @@ LANGUAGE: tuple[ModuleType, ...] = (
     walked_twice,
     node_ends_group,
     lone_branch,
+    lone_position,
     unit_missing,
     unit_wrong_kind,
     unknown_unit,
@@ -398,6 +400,9 @@ CATALOGUE = Catalogue(
     waivable=tuple(rule.name for rule in RULES.values() if rule.check is not None),
     limits={rule.name: rule.bound.dimension for rule in RULES.values() if rule.bound is not None},
 )
+
+AT_KNOB_ENDS = frozenset(module.RULE.name for module in (*RATINGS, *LOAD, expectation_unmet))
+"""What matters of an attenuator at an end of its range: heat, load, and what is expected of them."""
 
 OF_WHOLE_DESIGNS = frozenset(("no-driver", "rating-missing", "driver-assumed", "tolerance-missing"))
 """Rules on declarations that ask for what only a whole design has; a file that others include may do without."""

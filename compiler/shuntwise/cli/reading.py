@@ -41,7 +41,7 @@ def open_design(options: argparse.Namespace) -> Workspace:
 
 def require_variant(work: Workspace, name: str | None) -> None:
     """Refuse a variant that the design does not have."""
-    if name is not None and name not in work.variants:
+    if name is not None and not work.has(name):
         close = nearest(name, work.variants)
         known = "it has " + ", ".join(work.variants) if work.variants else "it has none"
         help_text = f"a similar one exists: {close}" if close else known

@@ -52,7 +52,11 @@ def _own(design: Design, stress: Stress | Lacking) -> Iterator[str]:
             elif least is not None and load.ohm < least.value:
                 ohms = f"{u.write(load.ohm, u.OHM, 3)} at {u.write(load.freq_hz, u.HERTZ, 3)}"
                 yield f"With {driver} unplugged the load{at} falls to {ohms}: never run the box so."
-    hot = [part.label for part in stress.parts("resistor", "lamp") if stress.bears(part.label).heat_w >= HOT_W]
+    hot = [
+        part.label
+        for part in stress.parts("resistor", "attenuator", "lamp")
+        if stress.bears(part.label).heat_w >= HOT_W
+    ]
     if hot:
         yield f"Hot at the amplifier's limit: {listed(hot)}. Wait before you touch, and leave air around."
     guards = [part.label for part in stress.parts("fuse")]

@@ -59,6 +59,7 @@ def _of_part(stress: Stress, part: Part) -> Margin:
     bearing = stress.bears(part.label)
     name, got = {
         "resistor": ("power", bearing.heat_w),
+        "attenuator": ("power", bearing.heat_w),
         "capacitor": ("voltage", bearing.peak_v),
         "coil": ("current", bearing.peak_a),
         "tapped coil": ("current", bearing.peak_a),
@@ -112,8 +113,8 @@ def margins(design: Design, circuit: Circuit, stress: Stress | Lacking) -> list[
         "What the verdicts use, at the amplifier's limit: amperes r.m.s. and watts with the programme (a driver's "
         "in its nominal impedance); watts with the rated sine at the worst frequency, and its volts and amperes at "
         "the peak; copper cold or hot, the worse of the two. Then the rating, and how many times it is what it is "
-        "compared with: programme watts of drivers and resistors, peak volts of capacitors, peak amperes of cores, "
-        "programme amperes of fuses, programme volts of lamps."
+        "compared with: programme watts of drivers, resistors and attenuators, peak volts of capacitors, peak amperes "
+        "of cores, programme amperes of fuses, programme volts of lamps."
     )
     heads = ("At the limit", "programme A", "W", "sine W", "peak V", "peak A", "rating", "times")
     table = [*wrap(text, WIDTH), *aligned([heads, *rows], left={0})]

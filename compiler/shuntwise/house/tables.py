@@ -31,7 +31,7 @@ its symbol, its node's name (None: its children go to the rule above), its lengt
 are kept, and whether a lone child stands for the node. A state leads by symbol to another, or (below zero) to the
 rule ~n that is then reduced. `PART_KINDS` are the words that declare a part, each with an example of what follows.
 
-Long because it is a table.
+The module is long because it is a table.
 """
 
 from __future__ import annotations

@@ -8,17 +8,16 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import replace
 
 from shuntwise import units as u
-from shuntwise.diagnostics.diagnostic import Label
 from shuntwise.model import findings, kinds
 from shuntwise.model.changes import Changes
 from shuntwise.model.conductors import RESISTIVITY_OHM_M
 from shuntwise.model.design import Amplifier, Cable, Driver, ImpedanceTable, Part, Quantity
-from shuntwise.model.driver_check import check_driver
+from shuntwise.model.driver_check import check_driver, resonance_of
 from shuntwise.model.evaluate import Scope
 from shuntwise.model.items import Attributes, read_items
+from shuntwise.model.part_check import check_part
 from shuntwise.model.wiring import RETURN_WORDS
 from shuntwise.source import Source
 from shuntwise.syntax import tree as t
@@ -59,10 +58,7 @@ def read_part(entry: t.PartDecl, label: str, scope: Scope, changes: Changes) -> 
     else:
         value = changes.value(label, entry.value, kind.value, scope)
     before = len(scope.diagnostics)
-    items = entry.items
-    if kind is kinds.TAPPED_COIL:
-        items = tuple(item for item in items if not _tap_by_share(item, value, label, scope))
-    attributes = read_items(items, kind, scope, label)
+    attributes = read_items(entry.items, kind, scope, label)
     changes.lay_over(attributes, label, kind, scope)
     refused = any(finding.name not in _READ_ALL_THE_SAME for finding in scope.diagnostics[before:])
     if isinstance(entry.value, t.Code) and value is not None:
@@ -82,64 +78,7 @@ def read_part(entry: t.PartDecl, label: str, scope: Scope, changes: Changes) -> 
         name_span,
         refused,
     )
-    return _with_tap(part, entry, scope) if kind is kinds.TAPPED_COIL else part
-
-
-def _tap_by_share(item: t.Item, whole: Quantity | None, label: str, scope: Scope) -> bool:
-    """Is this `tap 70 %`? Then say what it is in henry."""
-    value = item.value
-    if item.key is None or item.key.text != "tap" or not isinstance(value, t.Number):
-        return False
-    if value.unit is None or value.unit.text != "%":
-        return False
-    share = scope.evaluate(value)
-    if share is not None:
-        scope.say(findings.tap_by_share(share, whole, label))
-    return True
-
-
-def _with_tap(part: Part, entry: t.PartDecl, scope: Scope) -> Part:
-    """The tapped coil, without its value if its tap cannot be."""
-    tap = part.quantities.get("tap")
-    refused = any(item.key is not None and item.key.text == "tap" for item in entry.items)
-    if tap is None and refused:
-        pass  # the finding on it has said why
-    elif tap is None:
-        scope.say(
-            findings.error(
-                "value-missing",
-                part.name_span,
-                f"`{part.label}` does not say where its tap is",
-                help="give the inductance from the start to the tap: `{ tap 0.3 mH }`",
-                subjects=(part.label,),
-            )
-        )
-    elif part.value is not None and tap.value >= part.value.value:
-        scope.say(
-            findings.error(
-                "tap-outside-coil",
-                tap.span,
-                "the tap has no less inductance than the whole coil",
-                label="from the start to the tap",
-                help="the value behind the name is the whole winding",
-                places=(Label(part.value.span, "the whole winding"),),
-                subjects=(part.label,),
-            )
-        )
-    else:
-        dcr, tap_dcr = part.quantities.get("dcr"), part.quantities.get("tap_dcr")
-        if tap_dcr is None or (dcr is not None and tap_dcr.value < dcr.value):
-            return part
-        scope.say(
-            findings.error(
-                "tap-outside-coil",
-                tap_dcr.span,
-                "the tap has no less resistance than the whole coil",
-                help="`dcr` is the resistance of the whole winding",
-                subjects=(part.label,),
-            )
-        )
-    return replace(part, value=None)
+    return check_part(part, entry, scope)
 
 
 def read_driver(
@@ -174,7 +113,7 @@ def read_driver(
     return Driver(
         name,
         nominal,
-        quantities,
+        quantities if refused else resonance_of(quantities),
         role,
         attributes.notes,
         entry.span,

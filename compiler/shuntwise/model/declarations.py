@@ -1,14 +1,14 @@
 """Collected entries -> Declarations: each name once, each statement where it belongs, one variant laid over.
 
 In: the entries of all files. Out: what is declared, before any value is worked out. A statement in a
-variant replaces the one of the same name outside it, with what changed that; `set`, `omit` and `fit` change a
-part of one.
+variant, or in the position of a choice, replaces the one of the same name outside it, with what changed that; `set`,
+`omit` and `fit` change a part of one.
 """
 
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Iterable, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, TypeVar
 
@@ -23,8 +23,8 @@ _WORD = re.compile(r"[^\W\d]\w*")
 _IN_NETWORK = (t.Let, t.PartDecl, t.CouplingDecl, t.Use, t.Walk)
 _Single = TypeVar("_Single", t.DesignTitle, t.AmplifierDecl)
 _Owner = TypeVar("_Owner", t.TerminalsDecl, t.DriverDecl, t.PartDecl, t.Use)
-_Spanned = TypeVar("_Spanned", t.NetworkDecl, t.Let, t.Variant, t.Testpoint, t.Set, t.Limit)
-_NOT_IN_VARIANT = (t.DesignTitle, t.NetworkDecl, t.Variant, t.Include, t.Walk)
+_Spanned = TypeVar("_Spanned", t.NetworkDecl, t.Let, t.Variant, t.Choice, t.Testpoint, t.Set, t.Limit)
+_NOT_IN_VARIANT = (t.DesignTitle, t.NetworkDecl, t.Variant, t.Choice, t.Position, t.Include, t.Walk)
 
 
 @dataclass
@@ -40,6 +40,8 @@ class Declarations:
     networks: dict[str, t.NetworkDecl] = field(default_factory=dict)
     lets: dict[str, t.Let] = field(default_factory=dict)
     variants: dict[str, t.Variant] = field(default_factory=dict)
+    choices: dict[str, t.Choice] = field(default_factory=dict)
+    chosen: dict[str, str] = field(default_factory=dict)
     couplings: list[t.CouplingDecl] = field(default_factory=list)
     legs: list[t.Leg] = field(default_factory=list)
     walks: list[t.Walk] = field(default_factory=list)
@@ -58,16 +60,41 @@ class Declarations:
 
 
 def declare(
-    entries: Iterable[t.Entry], variant: str | None, settings: Sequence[t.Set]
+    entries: Iterable[t.Entry], variant: str | None, positions: Mapping[str, str], settings: Sequence[t.Set]
 ) -> tuple[Declarations, list[Diagnostic]]:
-    """Gather declarations and lay `variant` and then `settings` (tried values) over them."""
+    """Gather declarations and lay `variant`, the positions of all choices and then `settings` (tried values) over them.
+
+    `positions` are the choices whose position is named; another stands where a `set` says, else in its first.
+    """
     filling = _Filling()
     filling.top(entries)
     if variant is not None and variant in filling.d.variants:
-        filling.overlay(filling.d.variants[variant])
-    for entry in settings:
-        filling.d.sets[entry.target.text] = entry
+        filling.overlay(filling.d.variants[variant].entries, "in a variant")
+    changes = {entry.target.text: entry for entry in settings}
+    filling.d.sets |= changes
+    for choice in filling.d.choices.values():
+        filling.choose(choice, positions.get(choice.name.text))
+    filling.d.sets |= {target: entry for target, entry in changes.items() if target not in filling.d.choices}
     return filling.d, filling.diagnostics
+
+
+def positions_of(choice: t.Choice) -> dict[str, t.Position]:
+    """The positions by name, in the order in which they are written."""
+    found: dict[str, t.Position] = {}
+    for entry in choice.entries:
+        if isinstance(entry, t.Position):
+            found.setdefault(entry.name.text, entry)
+    return found
+
+
+def fits(position: t.Position) -> list[t.Path]:
+    """What a position fits."""
+    return [
+        target
+        for entry in position.entries
+        if isinstance(entry, t.Fitting) and entry.fitted
+        for target in entry.targets
+    ]
 
 
 def declare_network(network: t.NetworkDecl) -> tuple[Declarations, list[Diagnostic]]:
@@ -92,23 +119,42 @@ class _Filling:
             else:
                 self.take(entry)
 
-    def overlay(self, variant: t.Variant) -> None:
-        """Lay a variant's statements over what is declared outside it.
+    def overlay(self, entries: Sequence[t.Entry], where: str) -> None:
+        """Lay the statements of a variant or a position over what is declared outside it.
 
         What it restates it states whole: what `set`, `omit` and `fit` changed of it outside is set aside, as is
         what they fitted of a used network that it fits or leaves out itself.
         """
-        self.replacing = True
-        restated = {name for entry in variant.entries if (name := _restates(entry)) is not None}
-        fitted = {target.text for entry in variant.entries if isinstance(entry, t.Fitting) for target in entry.targets}
+        self.replacing, self.fresh, self.own_expects = True, set(), []
+        restated = {name for entry in entries if (name := _restates(entry)) is not None}
+        fitted = {target.text for entry in entries if isinstance(entry, t.Fitting) for target in entry.targets}
         _set_aside(self.d.sets, restated)
         _set_aside(self.d.fittings, restated | fitted)
-        for entry in variant.entries:
+        for entry in entries:
             if isinstance(entry, _NOT_IN_VARIANT):
-                self.misplaced(entry, "in a variant")
+                self.misplaced(entry, where)
             else:
                 self.take(entry)
         self.replacing = False
+
+    def choose(self, choice: t.Choice, wanted: str | None) -> None:
+        """Put a choice into one position: what it says holds, and what only other positions fit is left out."""
+        name, positions = choice.name.text, positions_of(choice)
+        said = self.d.sets.pop(name, None)
+        if wanted is None and said is not None:
+            wanted = said.value.ident.text if isinstance(said.value, t.Name) else ""
+            if wanted not in positions:
+                self.say(findings.unknown_name(said.value.span.text, said.value.span, positions,
+                                               f"no position of `{name}`"))  # fmt: skip
+        position = positions.get(wanted or "") or next(iter(positions.values()), None)
+        if position is None:
+            return
+        self.d.chosen[name] = position.name.text
+        kept = {target.text for target in fits(position)}
+        others = [target for other in positions.values() for target in fits(other) if target.text not in kept]
+        _set_aside(self.d.fittings, {target.text for target in others})
+        self.d.fittings |= {target.text: (False, target) for target in others}
+        self.overlay(position.entries, "in a position")
 
     def inside_network(self, network: t.NetworkDecl) -> None:
         for entry in network.entries:
@@ -147,6 +193,10 @@ class _Filling:
                 self.keyed(d.lets, entry.name, entry, "value")
             case t.Variant():
                 self.keyed(d.variants, entry.name, entry, "variant")
+            case t.Choice():
+                self.choice(entry)
+            case t.Position():
+                self.misplaced(entry, "here", "a position stands in a `choice NAME { ... }`")
             case t.CouplingDecl():
                 self.coupling(entry)
             case t.Leg():
@@ -200,6 +250,17 @@ class _Filling:
                 if other is not table:
                     other.pop(word, None)
         table[word] = entry
+
+    def choice(self, entry: t.Choice) -> None:
+        self.keyed(self.d.choices, entry.name, entry, "choice")
+        seen: dict[str, t.Position] = {}
+        for inner in entry.entries:
+            if not isinstance(inner, t.Position):
+                self.misplaced(inner, "in a choice", "a choice holds its positions: `position soft { fit K2 }`")
+            elif (old := seen.setdefault(inner.name.text, inner)) is not inner:
+                self.say(same_label_twice(inner.name.text, inner.name.span, old.name.span, "position"))
+        if len(seen) == 1:
+            self.say(findings.lone_position(entry.name))
 
     def coupling(self, entry: t.CouplingDecl) -> None:
         pair = {entry.first.text, entry.second.text}

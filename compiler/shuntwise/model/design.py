@@ -67,6 +67,10 @@ class Driver:
     A `measured` table stands instead of a model from parameters; `measured_span` is where it is named.
     `model_refused` is true where the author described a model that was unsound: the finding has been made.
     `refused`: some attribute could not be read, as in `Part`. `programme_rated`: its power is one with programme.
+
+    Each of two voice coils on one former is a `Driver` of its own, `coil_of` being the name of the whole: what it has
+    is what that coil has while the other is open. `other` is the coil wired beside it that shares its motion, of
+    which the motional impedance is told; `coils_k` couples the inductances of the two.
     """
 
     name: str
@@ -81,6 +85,9 @@ class Driver:
     model_refused: bool = False
     refused: bool = False
     programme_rated: bool = False
+    coil_of: str | None = None
+    other: str | None = None
+    coils_k: float = 0.0
 
     @property
     def spoken_role(self) -> str:
@@ -219,13 +226,17 @@ class Expectation:
 
 @dataclass(frozen=True)
 class Waiver:
-    """`allow`: findings of this name on this subject (any, if None) are accepted, for a reason."""
+    """`allow`: findings of this name on this subject (any, if None) are accepted, for a reason.
+
+    `variants` are those that it is for, by name; without any it holds everywhere.
+    """
 
     finding: str
     subject: str | None
     reason: str
     span: Span
     finding_span: Span
+    variants: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -245,9 +256,26 @@ class VariantName:
 
 
 @dataclass(frozen=True)
+class Choice:
+    """Positions of which one holds at a time: `chosen` here, the first where nothing says otherwise.
+
+    `contacts` are the parts that its positions fit, each only where its position says so.
+    """
+
+    name: str
+    title: str | None
+    positions: tuple[VariantName, ...]
+    chosen: str
+    contacts: frozenset[str]
+    span: Span
+
+
+@dataclass(frozen=True)
 class Design:
     """One design, or one variant of it.
 
+    `variant` names what it is of all that can be had (`model/variants.py`), `choices` the positions that hold, and
+    `knob_ends` the attenuators that stand at one end of their range, `least` or `most`, and not where the text says.
     `instances` maps a used network's name to its ports' points, in order, and `network_of` to the name of its network.
     `values` are the plain numbers that have names: `let`s, and what used networks are given. `doubtful` are words from
     lost text: nothing is said about the absence of what bears such a name. `meant` are names for which a
@@ -279,6 +307,16 @@ class Design:
     meant: frozenset[str] = frozenset()
     lost_wiring: bool = False
     unread: bool = False
+    choices: tuple[Choice, ...] = ()
+    knob_ends: Mapping[str, str] = field(default_factory=dict)
+
+    @property
+    def variant_title(self) -> str:
+        """The titles of the variant and of the positions that `variant` names."""
+        titles = {variant.name: variant.title for variant in self.variants}
+        titles |= {f"{c.name}.{p.name}": p.title for c in self.choices for p in c.positions}
+        named = (self.variant or "").split("+")
+        return ", ".join(title for name in named if (title := titles.get(name)))
 
     @property
     def feeds(self) -> tuple[Terminals, ...]:

@@ -7,7 +7,9 @@ findings, and whether a model was described that cannot be used. Refuses to know
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping
+from math import pi, sqrt
 
+from shuntwise import units as u
 from shuntwise.diagnostics.diagnostic import Diagnostic, Label
 from shuntwise.model import findings
 from shuntwise.model.design import Quantity
@@ -21,8 +23,14 @@ COILS: dict[str, tuple[str, ...]] = {
 """Ways to tell the voice coil beyond its resistance: one of them, with all of its keys."""
 
 MOTION = ("fs", "qms", "qes", "qts")
+MOTIONAL = ("res", "les", "ces")
+"""Instead of these four the motional impedance may be told: a resistance, a coil and a capacitor in parallel."""
+
 BOX = ("alpha", "fb", "ql")
-MODEL = (*(key for keys in COILS.values() for key in keys), *MOTION, *BOX)
+MODEL = (*(key for keys in COILS.values() for key in keys), *MOTION, *MOTIONAL, *BOX)
+
+MOTIONS = {"the resonance by fs and Q": MOTION, "the motional impedance": MOTIONAL}
+"""Ways to tell the resonance: one of them."""
 
 _BESIDE_TABLE = ("fs",)
 """What checks want to know and a table does not say outright; everything else of a model it says itself."""
@@ -47,6 +55,26 @@ def check_driver(
     return _contradicting_qs(name, quantities) if measured is None and "qts" in quantities else ((), False)
 
 
+def resonance_of(quantities: Mapping[str, Quantity]) -> dict[str, Quantity]:
+    """The quantities with fs, qms and qes instead of a motional impedance, where all of that is stated.
+
+    fs = 1/(2 pi sqrt(Les Ces)), Qms = Res sqrt(Ces/Les), Qes = Re sqrt(Ces/Les): R. H. Small, Direct-radiator
+    loudspeaker system analysis, J. Audio Eng. Soc. 20(5), 1972, put the other way round.
+    """
+    if not {"re", *MOTIONAL} <= quantities.keys():
+        return dict(quantities)
+    res, les, ces = (quantities[key] for key in MOTIONAL)
+    admittance = sqrt(ces.value / les.value)
+    found = {
+        "fs": (1 / (2 * pi * sqrt(les.value * ces.value)), u.HERTZ),
+        "qms": (res.value * admittance, u.PLAIN),
+        "qes": (quantities["re"].value * admittance, u.PLAIN),
+    }
+    kept = {key: quantity for key, quantity in quantities.items() if key not in MOTIONAL}
+    derived = {key: Quantity(value, unit, les.span, u.write(value, unit, 4)) for key, (value, unit) in found.items()}
+    return kept | derived
+
+
 def _told_twice(
     name: str, quantities: Mapping[str, Quantity], told: list[str], measured: Span | None
 ) -> Diagnostic | None:
@@ -55,10 +83,11 @@ def _told_twice(
         second = next((key for key in told if key not in _BESIDE_TABLE), None)
         first, what, help_text = measured, "the measured table", "keep the table or the parameters, not both"
     else:
-        kinds = [what for what, keys in COILS.items() if not set(keys).isdisjoint(told)]
-        if len(kinds) < 2:
+        ways = next((ways for ways in (COILS, MOTIONS) if len(_told(ways, told)) > 1), None)
+        if ways is None:
             return None
-        keys = [next(key for key in told if key in COILS[what]) for what in kinds]
+        kinds = _told(ways, told)
+        keys = [next(key for key in told if key in ways[what]) for what in kinds]
         first, second = quantities[keys[0]].span, keys[1]
         what, help_text = kinds[0], "keep the one that fits the measurement better"
     if second is None:
@@ -73,6 +102,11 @@ def _told_twice(
         help=help_text,
         subjects=(name,),
     )
+
+
+def _told(ways: Mapping[str, tuple[str, ...]], told: Collection[str]) -> list[str]:
+    """The ways in which a thing is told."""
+    return [what for what, keys in ways.items() if not set(keys).isdisjoint(told)]
 
 
 def _incomplete(
@@ -102,7 +136,10 @@ def _needed(known: set[str]) -> Iterator[tuple[str, str]]:
         if not known.isdisjoint(keys):
             for key in ("re", *keys):
                 yield key, f"{what} is told by {', '.join(('re', *keys))}"
-    if not known.isdisjoint((*MOTION, *BOX)):
+    if not known.isdisjoint(MOTIONAL):
+        for key in ("re", *MOTIONAL):
+            yield key, f"a motional impedance is told by {', '.join(('re', *MOTIONAL))}"
+    elif not known.isdisjoint((*MOTION, *BOX)):
         why = "a resonance is told by re, fs and two of qms, qes, qts"
         yield "re", why
         yield "fs", why

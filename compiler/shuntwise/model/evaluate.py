@@ -237,7 +237,7 @@ class Scope:
     # --- values that must fit an attribute
 
     def typed(self, expr: t.Expr, attribute: Attribute, subject: str) -> Quantity | None:
-        """The value of an expression that must be this attribute of `subject`; bounds are checked."""
+        """The value of an expression that must be this attribute of `subject`, however told; bounds are checked."""
         wanted = attribute.dimension
         match expr:
             case t.Number():
@@ -253,7 +253,8 @@ class Scope:
                 quantity = self.evaluate(expr)
         if quantity is None:
             return None
-        return quantity if self.fits(quantity, attribute) else None
+        meant = next((one for one in attribute.others if one.dimension == quantity.dimension), attribute)
+        return quantity if self.fits(quantity, meant) else None
 
     def fits(self, quantity: Quantity, attribute: Attribute) -> bool:
         """Is this of the right kind, above zero and credible? Says so if not."""

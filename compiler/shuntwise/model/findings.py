@@ -11,7 +11,6 @@ from collections.abc import Collection, Iterable, Sequence
 
 from shuntwise import units
 from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic, Edit, Fix, Label, Severity
-from shuntwise.model.design import Quantity
 from shuntwise.model.kinds import Attribute
 from shuntwise.source import Span
 from shuntwise.syntax.tree import Ident
@@ -53,6 +52,16 @@ def unknown_name(word: str, span: Span, candidates: Iterable[str], what: str, **
         fixes=(replace(span, close),) if close else (),
         subjects=(word,),
         **rest,
+    )
+
+
+def lone_position(choice: Ident) -> Diagnostic:
+    return error(
+        "lone-position",
+        choice.span,
+        f"the choice `{choice.text}` has one position only",
+        label="nothing to choose from",
+        help="add the other position, or take the choice out and let what the position says hold",
     )
 
 
@@ -137,29 +146,6 @@ def percent_missing(span: Span) -> Diagnostic:
         why="a plain number is the share itself: 10 would be a thousand percent, and the line could not fail",
         help=f"write `{span.text} %`",
         fixes=(replace(span, f"{span.text} %"),),
-    )
-
-
-def tap_by_share(share: Quantity, whole: Quantity | None, label: str) -> Diagnostic:
-    """`tap 70 %`: of the turns or of the inductance? That of a plain coil goes with the square of its turns."""
-    text, way = share.text, "inductance goes with the square of the turns"
-    if whole is not None and 0 < share.value < 1:
-        turns, plain = (units.write(whole.value * part, units.HENRY) for part in (share.value**2, share.value))
-        help_text = (
-            f"for {text} of the turns write `tap {turns}`, since {way}; for {text} of the inductance `tap {plain}`"
-        )
-        fixes: tuple[Fix, ...] = (replace(share.span, turns),)
-    else:
-        help_text, fixes = f"write it in mH; {way}, so half of them have a quarter of it", ()
-    return error(
-        "unit-wrong-kind",
-        share.span,
-        f"`{text}` does not say of what",
-        label="inductance from the start to the tap stands here",
-        why="a share of the turns and one of the inductance are two different taps",
-        help=help_text,
-        fixes=fixes,
-        subjects=(label,),
     )
 
 

@@ -194,19 +194,20 @@ def read_waivers(
     subjects: Collection[str],
     known_findings: Collection[str],
     doubtful: Collection[str],
+    variants: Collection[str],
     scope: Scope,
 ) -> tuple[Waiver, ...]:
-    """Type the `allow` lines. `known_findings` are the names that may be waived."""
+    """Type the `allow` lines. `known_findings` are the names that may be waived, `variants` those there are."""
     waivers = []
     for allow in allows:
-        name = allow.finding.text
-        if name not in known_findings:
-            close = nearest(name, known_findings)
+        finding = allow.finding.text
+        if finding not in known_findings:
+            close = nearest(finding, known_findings)
             scope.say(
                 findings.error(
                     "unknown-finding",
                     allow.finding.span,
-                    f"no check that can be waived is called `{name}`",
+                    f"no check that can be waived is called `{finding}`",
                     label="not a finding",
                     help=f"a similar one exists: `{close}`" if close else "`shuntwise explain` lists all findings",
                     fixes=(findings.replace(allow.finding.span, close),) if close else (),
@@ -219,6 +220,12 @@ def read_waivers(
                 scope.say(
                     findings.unknown_name(target.text, target.span, subjects, "no part, driver or node of this name")
                 )
+            continue
+        unknown = [name for name in allow.variants if name.text not in variants]
+        for name in unknown:
+            if name.text not in doubtful:
+                scope.say(findings.unknown_name(name.text, name.span, variants, "no variant of this name"))
+        if unknown:
             continue
         if not allow.reason.value.strip():
             scope.say(
@@ -233,7 +240,8 @@ def read_waivers(
             )
             continue
         subject = target.text if target is not None else None
-        waivers.append(Waiver(name, subject, allow.reason.value, allow.span, allow.finding.span))
+        only = tuple(variant.text for variant in allow.variants)
+        waivers.append(Waiver(finding, subject, allow.reason.value, allow.span, allow.finding.span, only))
     return tuple(waivers)
 
 

@@ -18,7 +18,8 @@ from shuntwise import units as u
 class Attribute:
     """A value that an item may carry. `low` and `high` bound what is credible, in SI units.
 
-    `spoken` is how a part's reading tells of it, `{}` being its amount; without it the reading is silent of it.
+    `others` are further ways to say it, told by their unit. `spoken` is how a part's reading tells of it, `{}` being
+    its amount; without it the reading is silent of it.
     """
 
     name: str
@@ -28,6 +29,7 @@ class Attribute:
     meaning: str
     signed: bool = False
     spoken: str = ""
+    others: tuple[Attribute, ...] = ()
 
 
 def _attribute(name: str, dimension: u.Dimension, low: float, high: float, meaning: str, spoken: str = "") -> Attribute:
@@ -159,6 +161,9 @@ _DCR = _attribute("dcr", u.OHM, 1e-4, 1e3, "DC resistance of the winding", "{} D
 _WIRE = _attribute("wire", u.METRE, 5e-5, 1e-2, "diameter of the wire")
 _CORES = {"air core": "air core", "iron core": "iron core", "ferrite core": "ferrite core"}
 
+TIGHT = 0.98
+"""Coupling of the two sections of a tapped coil where none is given (common practice, no source)."""
+
 COIL = PartKind(
     "coil",
     _attribute("inductance", u.HENRY, 1e-6, 1, "inductance"),
@@ -179,7 +184,18 @@ TAPPED_COIL = PartKind(
     keyed=(
         _DCR,
         _WIRE,
-        _attribute("tap", u.HENRY, 1e-7, 1, "inductance from the start to the tap", "its tap at {}"),
+        Attribute(
+            "tap",
+            u.HENRY,
+            1e-7,
+            1,
+            "inductance from the start to the tap",
+            spoken="its tap at {}",
+            others=(
+                Attribute("tap", u.PLAIN, 0.01, 0.99, "share of the turns from the start to the tap"),
+                Attribute("tap", u.DECIBEL, -40, -0.1, "level at the tap, below the whole", signed=True),
+            ),
+        ),
         _attribute("tap_dcr", u.OHM, 1e-5, 1e3, "DC resistance from the start to the tap", "{} from start to tap"),
         _attribute("k", u.PLAIN, 0.01, 1, "coupling of the two sections"),
     ),
@@ -279,6 +295,24 @@ PROTECTOR = PartKind(
         "{noun} that holds {value:alone}",
     ),
 )
+ATTENUATOR = PartKind(
+    "attenuator",
+    _attribute("resistance", u.OHM, 0.5, 1e3, "resistance of the load that it is made for"),
+    bare=(TOLERANCE, POWER),
+    keyed=(
+        Attribute("loss", u.DECIBEL, 0, 60, "loss where it stands", signed=True),
+        Attribute("least", u.DECIBEL, 0, 60, "loss at the open end of its range", signed=True),
+        Attribute("most", u.DECIBEL, 0.1, 60, "loss at the other end of its range", signed=True),
+    ),
+    example="A1 8 ohm { loss 3 dB, most 20 dB }",
+    asked={"power": "50 W"},
+    letters=("A", "P", "R"),
+    block="A",
+    terminals=("in", "out", "common"),
+    sections={"series": ("in", "out"), "shunt": ("out", "common")},
+    toleranced=("series", "shunt"),
+    spoken=("{noun} for {value:alone}",),
+)
 LINK = PartKind(
     "link",
     None,
@@ -299,6 +333,7 @@ KINDS: dict[str, PartKind] = {
         LAMP,
         FUSE,
         PROTECTOR,
+        ATTENUATOR,
         LINK,
     )
 }
@@ -308,6 +343,12 @@ INDUCTIVE = tuple(kind.word for kind in KINDS.values() if kind.inductive)
 
 ROLES = ("woofer", "mid", "full_range", "tweeter")
 """What a driver is for, from low to high."""
+
+COILS = ("a", "b")
+"""The two voice coils of a driver that has two, behind its name and a dot."""
+
+COIL_COUPLING = 0.9
+"""Of the inductances of two voice coils on one former, where none is stated (common practice, no source)."""
 
 PROGRAMME_OVER_NOISE = 2.0
 """The programme power that makers state for a driver, over the power with noise: common practice, no source."""
@@ -323,6 +364,11 @@ DRIVER = Kind(
         _attribute("qms", u.PLAIN, 0.05, 100, "mechanical Q at resonance"),
         _attribute("qes", u.PLAIN, 0.05, 100, "electrical Q at resonance"),
         _attribute("qts", u.PLAIN, 0.05, 100, "total Q at resonance"),
+        _attribute("res", u.OHM, 0.1, 1e4, "motional resistance"),
+        _attribute("les", u.HENRY, 1e-6, 10, "motional inductance"),
+        _attribute("ces", u.FARAD, 1e-7, 1, "motional capacitance"),
+        _attribute("coils", u.PLAIN, 1, 2, "number of its voice coils"),
+        _attribute("k", u.PLAIN, 0.01, 1, "coupling of the inductances of its two voice coils"),
         _attribute("sensitivity", u.DECIBEL, 40, 130, "level at 1 m for 2.83 V"),
         _attribute("lowest", u.HERTZ, 10, 2e4, "lowest corner that its maker allows"),
         _attribute("slope", u.DECIBEL_PER_OCTAVE, 3, 60, "least slope below that corner"),

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from shuntwise import units as u
 from shuntwise.diagnostics.diagnostic import Diagnostic
@@ -17,15 +17,30 @@ from shuntwise.model import findings
 from shuntwise.model.changes import Changes
 from shuntwise.model.components import read_amplifier, read_driver, read_part
 from shuntwise.model.coupling import kept_couplings, read_couplings
-from shuntwise.model.declarations import Declarations, declare
-from shuntwise.model.design import Design, Driver, Leg, Quantity, Terminals, VariantName
+from shuntwise.model.declarations import Declarations, declare, fits, positions_of
+from shuntwise.model.design import (
+    Choice,
+    Design,
+    Driver,
+    Leg,
+    NodeStop,
+    Quantity,
+    Terminals,
+    VariantName,
+    all_stops,
+)
 from shuntwise.model.evaluate import Scope
 from shuntwise.model.include import Collected
 from shuntwise.model.intent import read_expectations, read_limits, read_waivers
 from shuntwise.model.repeated import together
 from shuntwise.model.uses import Uses
-from shuntwise.model.wiring import RETURN_WORDS, Place, resolve_walks
+from shuntwise.model.variants import all_names, at_ends, in_force, split
+from shuntwise.model.voice_coils import coils, wired
+from shuntwise.model.wiring import RETURN_WORDS, Place, Wiring, resolve_walks
 from shuntwise.syntax import tree as t
+
+AT_KNOB_ENDS = ("impedance", "polarity")
+"""What is expected of these holds wherever an attenuator stands; of the rest, where the text says that it stands."""
 
 
 @dataclass(frozen=True)
@@ -34,11 +49,6 @@ class Catalogue:
 
     waivable: Collection[str] = ()
     limits: Mapping[str, u.Dimension] = field(default_factory=dict)
-
-
-def variant_names(collected: Collected) -> tuple[str, ...]:
-    """The names of the variants, in the order in which they are written."""
-    return tuple(dict.fromkeys(entry.name.text for entry in collected.entries if isinstance(entry, t.Variant)))
 
 
 def resolve(
@@ -50,9 +60,10 @@ def resolve(
 ) -> tuple[Design, tuple[Diagnostic, ...]]:
     """One design, or one variant of it with `settings` (tried values) laid over it.
 
-    An unknown `variant` is the caller's mistake: ask `variant_names` first.
+    What `variant` may be is told by `variants.is_known` of the design itself; what is unknown in it is passed over.
     """
-    d, diagnostics = declare(collected.entries, variant, settings)
+    only, moved = split(variant)
+    d, diagnostics = declare(collected.entries, only, moved, settings)
     changes, doubtful = Changes(d.sets, d.fittings), _doubtful(collected, d)
     scope = Scope(
         changes.lets({name: let.value for name, let in d.lets.items()}),
@@ -63,7 +74,8 @@ def resolve(
     for let in d.lets.values():  # so that a fault in a value that nothing uses is found too
         scope.look_up(let.name)
     terminals, reserved = read_terminals(d)
-    drivers = {name: read_driver(entry, scope, changes, collected.attached) for name, entry in d.drivers.items()}
+    declared = [read_driver(entry, scope, changes, collected.attached) for entry in d.drivers.values()]
+    drivers = {coil.name: coil for driver in declared for coil in coils(driver, scope)}
     amplifier = read_amplifier(d.amplifier, scope, changes) if d.amplifier else None
     parts = {label: read_part(entry, label, scope, changes) for label, entry in d.parts.items()}
     own, impossible = read_couplings(d.couplings, "", scope, parts, d.uses, doubtful)
@@ -71,8 +83,11 @@ def resolve(
     for use in d.uses.values():
         uses.put_in(use, "", scope)
     doubtful = uses.doubtful
+    ends = {label: end for label, end in moved.items() if label not in d.choices}
+    parts |= at_ends(parts, ends)
     legs, walks, unknown = read_legs(d, drivers, doubtful)
     wirings = (*uses.wirings, resolve_walks(walks, _place(d, terminals, drivers, uses)))
+    drivers = wired(drivers, {stop.node for wiring in wirings for stop in _nodes(wiring)})
     node_spans = {node: tuple(spans) for wiring in wirings for node, spans in wiring.node_spans.items()}
     couplings, lost = kept_couplings(uses.couplings, parts, doubtful)
     values = (*parts, *drivers, *d.lets, *uses.parameters, "amplifier")
@@ -99,8 +114,12 @@ def resolve(
         walks=tuple(walk for wiring in wirings for walk in wiring.walks),
         testpoints={name: entry.node.span for name, entry in d.testpoints.items()},
         node_spans=node_spans,
-        expectations=read_expectations(d.expects, drivers, inputs, doubtful, scope),
-        waivers=read_waivers(d.allows, subjects, catalogue.waivable, doubtful, scope),
+        expectations=tuple(
+            line
+            for line in read_expectations(d.expects, drivers, inputs, doubtful, scope)
+            if not ends or line.quantity in AT_KNOB_ENDS
+        ),
+        waivers=(),
         limits=read_limits(d.limits.values(), dict(catalogue.limits), scope),
         variants=tuple(
             VariantName(name, entry.title.value if entry.title else None, entry.name.span)
@@ -115,8 +134,32 @@ def resolve(
         meant=frozenset().union(*(wiring.meant for wiring in wirings)),
         lost_wiring=d.stray_walks or bool(collected.lost) or any(wiring.lost for wiring in wirings),
         unread=isinstance(doubtful, AnyName),
+        choices=_choices(d),
+        knob_ends=ends,
     )
-    return design, together(diagnostics)
+    waivers = read_waivers(d.allows, subjects, catalogue.waivable, doubtful, all_names(design), scope)
+    here = in_force(design)
+    holding = tuple(waiver for waiver in waivers if not waiver.variants or not here.isdisjoint(waiver.variants))
+    return replace(design, waivers=holding), together(diagnostics)
+
+
+def _choices(d: Declarations) -> tuple[Choice, ...]:
+    """The choices that can be made, each in its position."""
+    return tuple(
+        Choice(
+            name,
+            entry.title.value if entry.title else None,
+            tuple(
+                VariantName(position.name.text, position.title.value if position.title else None, position.name.span)
+                for position in positions_of(entry).values()
+            ),
+            d.chosen[name],
+            frozenset(target.text for position in positions_of(entry).values() for target in fits(position)),
+            entry.name.span,
+        )
+        for name, entry in d.choices.items()
+        if name in d.chosen
+    )
 
 
 def _plain(values: Mapping[str, Quantity | None]) -> dict[str, Quantity]:
@@ -168,16 +211,24 @@ def read_legs(
     legs: list[Leg] = []
     walks: list[tuple[t.Walk, int | None]] = []
     said: list[Diagnostic] = []
+    of: dict[str, list[str]] = {}  # the coils of each driver
+    for driver in drivers.values():
+        of.setdefault(driver.coil_of or driver.name, []).append(driver.name)
     for index, leg in enumerate(declarations.legs):
         said += [
-            findings.unknown_name(driver.text, driver.span, drivers, "no driver of this name")
-            for driver in leg.drivers
-            if driver.text not in drivers and driver.text not in doubtful
+            findings.unknown_name(word.text, word.span, of, "no driver of this name")
+            for word in leg.drivers
+            if word.text not in of and word.text not in doubtful
         ]
-        names = tuple(driver.text for driver in leg.drivers)
-        legs.append(Leg(names, leg.span, tuple(driver.span for driver in leg.drivers)))
+        fed = [(name, word.span) for word in leg.drivers for name in of.get(word.text, (word.text,))]
+        legs.append(Leg(tuple(name for name, _ in fed), leg.span, tuple(span for _, span in fed)))
         walks += [(walk, index) for walk in leg.entries if isinstance(walk, t.Walk)]
     return tuple(legs), walks, said
+
+
+def _nodes(wiring: Wiring) -> Iterator[NodeStop]:
+    for walk in wiring.walks:
+        yield from (stop for stop in all_stops(walk.stops) if isinstance(stop, NodeStop))
 
 
 def _place(d: Declarations, terminals: Sequence[Terminals], drivers: Collection[str], uses: Uses) -> Place:

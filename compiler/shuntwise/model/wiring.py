@@ -201,6 +201,18 @@ class _Resolving:
             meant = self.place.returns[0]
             self.out.diagnostics.append(self.no_input(owner, pad.span, meant + pad.sign, Confidence.SAFE))
             return NodeStop(meant + pad.sign, pad.span)
+        elif coils := [f"{name}{pad.sign}" for name in self.place.paired if name.startswith(f"{owner}.")]:
+            self.refuse(
+                findings.error(
+                    "unknown-name",
+                    pad.span,
+                    f"`{owner}` has two voice coils, each with its own pads",
+                    label="of which coil",
+                    help=f"write {' or '.join(f'`{coil}`' for coil in coils)}",
+                    subjects=(owner,),
+                ),
+                *(coil[:-1] for coil in coils),
+            )
         else:
             self.refuse(
                 findings.unknown_name(

@@ -52,6 +52,8 @@ def driver_model(driver: Driver) -> DriverModel:
         model = _measured(driver.measured, q.get("re"))
     elif "re" in q:
         model = _from_parameters(q)
+        if driver.other is not None:
+            model = replace(model, stages=tuple(map(_carried, model.stages)))
     else:
         assert driver.nominal is not None
         model = DriverModel((_single("R", "nominal", driver.nominal.value),))
@@ -72,6 +74,14 @@ def lacks(driver: Driver) -> str | None:
 def needs_fit(driver: Driver) -> bool:
     """Is this driver described by a table or a formula that elements can only come near?"""
     return driver.measured is not None or not {"semi_k", "r_factor"}.isdisjoint(driver.quantities)
+
+
+def _carried(stage: Stage) -> Stage:
+    """A stage of the second of two voice coils: of a motional impedance, the coil that is coupled with the first's.
+
+    What else moves with the cone is seen through it.
+    """
+    return tuple(chain for chain in stage if chain[0].quantity == "lces") or stage
 
 
 # --- motion: the cone on its suspension, in free air or in a box

@@ -14,11 +14,16 @@ from dataclasses import dataclass
 from shuntwise.graph.circuit import Circuit, Edge
 from shuntwise.graph.currents import live_edges
 from shuntwise.graph.topology import DisjointSets, pair_links, reached
+from shuntwise.model.design import Driver
 from shuntwise.model.kinds import KINDS
 from shuntwise.network.driver_model import driver_model, lacks
 from shuntwise.network.ideal import Ideal, Stage
 from shuntwise.network.network import GROUND, Branch, Coupling, DriverPort, Element, Feed, FitReport, Network
 from shuntwise.network.part_model import part_model
+
+ONE_MOTION = 0.99999
+"""Coupling of the motional coils of two voice coils on one former. With 1 simulators divide by zero, and nearer to it
+gnucap loses digits; what leaks is a hundred-thousandth of Lces, some tenths of a microhenry."""
 
 
 @dataclass(frozen=True)
@@ -91,10 +96,22 @@ class _Lowering:
             for number, (first, second, k) in enumerate(model.couplings, 1):
                 name = f"{label}.k" if number == 1 else f"{label}.k{number}"
                 yield self._coupled(name, sections[label, first], sections[label, second], k)
+        for driver in self.circuit.design.drivers.values():
+            if driver.other is not None and edges.keys() >= {driver.name, driver.other}:
+                yield from self._one_former(edges[driver.other], edges[driver.name], driver)
         for declared in self.circuit.design.couplings:
             coils = declared.first, declared.second
             if declared.k is not None and declared.k.value != 0 and edges.keys() >= set(coils):
                 yield self._coupled(" and ".join(coils), edges[coils[0]], edges[coils[1]], declared.k.value)
+
+    def _one_former(self, first: Edge, second: Edge, driver: Driver) -> Iterator[_Coupled]:
+        """Two voice coils that move together: they share the motional impedance, and the field of their inductances."""
+        quantities = {ideal.quantity for stage in driver_model(driver).stages for chain in stage for ideal in chain}
+        for quantity, k in (("lces", ONE_MOTION), ("le", driver.coils_k)):
+            if quantity in quantities:
+                ends = f"{first.key}.{quantity}", f"{second.key}.{quantity}"
+                name = f"{driver.coil_of}.{quantity}"
+                yield _Coupled((first.key, second.key), Coupling(name, *ends, k))
 
     def _coupled(self, name: str, first: Edge, second: Edge, k: float) -> _Coupled:
         return _Coupled((first.key, second.key), Coupling(name, self._inductor(first), self._inductor(second), k))

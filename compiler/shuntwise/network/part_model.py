@@ -13,11 +13,12 @@ from dataclasses import dataclass, replace
 from math import sqrt
 
 from shuntwise.model.design import Part
-from shuntwise.model.kinds import KINDS
+from shuntwise.model.kinds import KINDS, TIGHT
 from shuntwise.network.ideal import Ideal
+from shuntwise.structure.attenuators import pad_ohms
 
-TIGHT = 0.98
-"""Coupling of the two sections of a tapped coil where none is given (common practice, no source)."""
+LEAST_LOSS_DB = 0.01
+"""Of an attenuator: 9 milliohm in one of 8 ohm (common practice, no source)."""
 
 
 @dataclass(frozen=True)
@@ -91,6 +92,12 @@ def _protector(part: Part) -> PartModel:
     return PartModel({"": (Ideal("R", "cold", part.get("cold", 0.25 / _value(part))),)})
 
 
+def _attenuator(part: Part) -> PartModel:
+    """The pad of its loss. A wiper at the open end still has some milliohm, so that the loss is never quite 0."""
+    series, shunt = pad_ohms(_value(part), 10 ** (max(part.get("loss"), LEAST_LOSS_DB) / 20))
+    return PartModel({"series": (Ideal("R", "series", series),), "shunt": (Ideal("R", "shunt", shunt),)})
+
+
 PART_MODELS: dict[str, Callable[[Part], PartModel]] = {
     "coil": _coil,
     "tapped coil": _tapped_coil,
@@ -99,5 +106,6 @@ PART_MODELS: dict[str, Callable[[Part], PartModel]] = {
     "lamp": _resistor,
     "fuse": _fuse,
     "protector": _protector,
+    "attenuator": _attenuator,
 }
 """By kind; kinds that are wire have none."""

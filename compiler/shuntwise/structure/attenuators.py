@@ -76,6 +76,10 @@ def voice_coil(design: Design, ladder: Ladder) -> tuple[float, float] | None:
         return _joined(ladder.together, lambda name: quantity.value if (quantity := known[name]) else None)
 
     re, le = of("re"), of("le")
+    names = {*ladder.together.labels}
+    sharing = [d for name in names if (d := design.drivers[name]).other in names]
+    if le is not None and sharing and len(names) == 2:  # two coils on one former, which carry the same current
+        le *= 1 + sharing[0].coils_k
     return (re, le) if re is not None and le is not None else None
 
 

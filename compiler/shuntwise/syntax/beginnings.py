@@ -85,7 +85,7 @@ def _lacking_word(s: Situation, word: str, at: Span) -> Complaint | None:
     """`L1 0.82 mH` and `f = 2 kHz`: the word that says what this is, is missing."""
     first = s.at(at.start, at.start)
     if s.word == "=":
-        right = "set" if s.inside == "variant" else "let"
+        right = "set" if s.inside in ("variant", "position") else "let"
         said = finding(at, f"`{word} = ...` says not what it does", name="unknown-statement", label=_FIRST_WORD,
                        help="`let` names a value, `set` changes one in a variant, and a part is declared without `=`",
                        fix=write(first, f"{right} ", title=f"write `{right} {word} = ...`"))  # fmt: skip

@@ -10,6 +10,7 @@ import re
 from shuntwise.source import Span
 from shuntwise.syntax.situation import (
     BLOCK_HEADS,
+    BODY_HEADS,
     VALUE_LIKE,
     Complaint,
     Mend,
@@ -18,8 +19,6 @@ from shuntwise.syntax.situation import (
     token,
     write,
 )
-
-_BODY_HEADS = ("leg", "network", "variant")
 
 
 def unclosed_brace(brace: Span) -> Complaint:
@@ -61,7 +60,7 @@ def nested_too_deep(brace: Span, most: int) -> Complaint:
 
 def missing_brace(s: Situation) -> Complaint | None:
     """`leg woofer` and then walks: the `{` is missing."""
-    if s.head not in _BODY_HEADS or "LBRACE" not in s.expected or not s.fits("LBRACE", s.kind):
+    if s.head not in BODY_HEADS or "LBRACE" not in s.expected or not s.fits("LBRACE", s.kind):
         return None
     gap = s.behind_last()
     said = finding(gap, f"`{{` is missing behind this `{s.head}`", label="what belongs to it begins here",

@@ -209,9 +209,21 @@ class Builder:
         return t.Include(self.text(node.children[0]), len(node.children) > 1, self.span(node))
 
     def variant(self, node: Node, depth: int) -> t.Entry:
-        name, *title, body = node.children
+        return t.Variant(*self.titled(node, node.children, depth))
+
+    def choice(self, node: Node, depth: int) -> t.Entry:
+        return t.Choice(*self.titled(node, node.children[1:], depth))
+
+    def position(self, node: Node, depth: int) -> t.Entry:
+        return t.Position(*self.titled(node, node.children[1:], depth))
+
+    def titled(
+        self, node: Node, children: list[Node], depth: int
+    ) -> tuple[t.Ident, t.Text | None, tuple[t.Entry, ...], Span]:
+        """What has a name, perhaps a title, and holds statements."""
+        name, *title, body = children
         text = self.text(title[0]) if title else None
-        return t.Variant(self.ident(name), text, self.body(body, depth), self.span(node))
+        return self.ident(name), text, self.body(body, depth), self.span(node)
 
     def set(self, node: Node, depth: int) -> t.Entry:
         target, value = node.children
@@ -237,9 +249,10 @@ class Builder:
         return t.Clause(word, values, self.span(node))
 
     def allow(self, node: Node, depth: int) -> t.Entry:
-        finding, *target, reason = node.children
-        path = self.path(target[0]) if target else None
-        return t.Allow(self.ident(finding), path, self.text(reason), self.span(node))
+        finding, *where, reason = node.children
+        path = next((self.path(child) for child in where if child.data == "path"), None)
+        variants = tuple(self.path(name) for child in where if child.data == "in_variants" for name in child.children)
+        return t.Allow(self.ident(finding), path, variants, self.text(reason), self.span(node))
 
     def limit(self, node: Node, depth: int) -> t.Entry:
         finding, value = node.children

@@ -21,7 +21,23 @@ from shuntwise.syntax.tables import PART_KINDS
 from shuntwise.syntax.words import nearest
 
 INNER = frozenset(
-    ("INTO", "AND", "AS", "TO", "OF", "ON", "AT", "BECAUSE", "WITHIN", "ABOVE", "BELOW", "FROM", "GIVEN", "LIBRARY")
+    (
+        "INTO",
+        "AND",
+        "AS",
+        "TO",
+        "OF",
+        "ON",
+        "AT",
+        "BECAUSE",
+        "WITHIN",
+        "ABOVE",
+        "BELOW",
+        "FROM",
+        "GIVEN",
+        "IN",
+        "LIBRARY",
+    )
 )
 
 _NAME_HELP = {
@@ -38,6 +54,8 @@ _NAME_HELP = {
     "network": "say which name: `network pad (source, load, back) { ... }`",
     "use": "say which network: `use pad as P1`",
     "variant": "say which name: `variant hot { ... }`",
+    "choice": "say which name: `choice level { position flat { ... } position soft { ... } }`",
+    "position": "say which name: `position soft { fit K2 }`",
     "expect": "say what is expected: `expect impedance above 4 ohm from 20 Hz to 20 kHz`",
 }
 

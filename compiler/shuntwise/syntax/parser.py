@@ -26,7 +26,7 @@ from shuntwise.syntax.automaton import Automaton, Node, Token, UnexpectedCharact
 from shuntwise.syntax.build import Builder
 from shuntwise.syntax.foreign import foreign
 from shuntwise.syntax.signs import comment_mark, lone_returns
-from shuntwise.syntax.situation import BLOCK_HEADS, Complaint, Mend, Situation, token
+from shuntwise.syntax.situation import BLOCK_HEADS, BODY_HEADS, Complaint, Mend, Situation, token
 from shuntwise.syntax.tree import Lost, SyntaxTree
 from shuntwise.syntax.words import KEYWORDS, STATEMENTS
 
@@ -219,14 +219,14 @@ class _Reader:
     def close_forgotten_braces(self) -> None:
         """A line that begins a statement belongs to no leg and to no list of attributes.
 
-        It belongs to no network and no variant either if it stands at the margin and their first line does not.
+        It belongs to no network, variant or choice either if it stands at the margin and their first line does not.
         """
         while self.open_braces and not self.entry and self.surplus > 0 and self.text[self.offset - 1] == "\n":
             match, brace = _STATEMENT_LINE.match(self.text, self.offset), self.open_braces[-1]
             assert match is not None
             if brace.indent is None:
                 brace.indent = len(match[1])
-            outside = brace.head not in ("network", "variant") or (brace.indent > 0 and not match[1])
+            outside = brace.head not in BODY_HEADS[1:] or (brace.indent > 0 and not match[1])
             if not (match[2] and outside):
                 return
             self.close_brace()

@@ -34,7 +34,7 @@ def unquoted_text(s: Situation) -> Complaint | None:
         text = text.split(maxsplit=1)[0]
     else:
         text = text.removesuffix("{") if s.fits("STRING", "LBRACE") and text.rstrip().endswith("{") else text
-    text = text.rstrip(' {"' if s.head == "variant" else ' "\t\r').rstrip()
+    text = text.rstrip(' {"' if s.head in ("variant", "choice", "position") else ' "\t\r').rstrip()
     if '"' in text:
         return None
     end = start + len(text) + (s.text[start + len(text)] == '"')

@@ -19,7 +19,9 @@ _LONGEST_LINE = 1000
 """How far a message looks along a line: a file that is one endless line must not cost its square."""
 
 BLOCK_HEADS = frozenset(("amplifier", "driver", *PART_KINDS, "use"))
-"""Statements whose braces hold attributes; those of a leg, a network and a variant hold statements."""
+"""Statements whose braces hold attributes; those of `BODY_HEADS` hold statements."""
+BODY_HEADS = ("leg", "network", "variant", "choice", "position")
+"""Statements whose braces hold statements; a leg is the only one that never holds declarations."""
 
 _LONGEST_TITLE = 80
 

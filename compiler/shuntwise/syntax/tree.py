@@ -99,7 +99,7 @@ class Item(NamedTuple):
 
 
 class Pad(NamedTuple):
-    """`woofer+`: a named thing and the sign of its pad."""
+    """`woofer+`, `sub.a+`: a named thing, or one coil of a driver, and the sign of its pad."""
 
     owner: Ident
     sign: str
@@ -228,6 +228,24 @@ class Variant(NamedTuple):
     span: Span
 
 
+class Choice(NamedTuple):
+    """`entries` are its positions, and what does not belong there."""
+
+    name: Ident
+    title: Text | None
+    entries: tuple[Entry, ...]
+    span: Span
+
+
+class Position(NamedTuple):
+    """One position of a choice, with what holds in it."""
+
+    name: Ident
+    title: Text | None
+    entries: tuple[Entry, ...]
+    span: Span
+
+
 class Set(NamedTuple):
     target: Path
     value: Expr
@@ -260,6 +278,7 @@ class Expect(NamedTuple):
 class Allow(NamedTuple):
     finding: Ident
     target: Path | None
+    variants: tuple[Path, ...]
     reason: Text
     span: Span
 
@@ -296,6 +315,8 @@ Entry = (
     | Use
     | Include
     | Variant
+    | Choice
+    | Position
     | Set
     | Fitting
     | Expect

@@ -27,6 +27,8 @@ STATEMENTS = (
     "leg",
     "include",
     "variant",
+    "choice",
+    "position",
     "set",
     "omit",
     "fit",
@@ -37,7 +39,7 @@ STATEMENTS = (
 
 KEYWORDS = frozenset(
     word for statement in STATEMENTS for word in statement.split()
-) | frozenset(("and", "as", "at", "above", "because", "below", "from", "given", "into", "library", "of", "on",
+) | frozenset(("and", "as", "at", "above", "because", "below", "from", "given", "in", "into", "library", "of", "on",
                "to", "within"))  # fmt: skip
 
 SAID_FOR = {
@@ -74,6 +76,8 @@ SAID_FOR = {
     "waive": "allow",
     "remove": "omit",
     "variation": "variant",
+    "option": "choice",
+    "switch": "choice",
     "version": "variant",
     "branch": "leg",
     "section": "leg",

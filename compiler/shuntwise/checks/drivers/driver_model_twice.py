@@ -1,7 +1,8 @@
 """A driver whose impedance is told in two ways.
 
-What it finds: a driver with two models of its voice coil (`le`, a semi-inductance, power laws), or with
-parameters beside a measured table. Beside a table only `re`, `fs` and the ratings may stand.
+What it finds: a driver with two models of its voice coil (`le`, a semi-inductance, power laws) or of its resonance
+(`fs` and Q's, or `res`, `les` and `ces`), or with parameters beside a measured table. Beside a table only `re`, `fs`
+and the ratings may stand.
 
 Why it matters: only one of the two can be solved. The other would be passed over in silence, and changing it
 would change nothing.

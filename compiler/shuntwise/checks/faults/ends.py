@@ -57,6 +57,7 @@ class _Finding:
         self.circuit, self.design = circuit, circuit.design
         self.left_open: set[str] = set()
         self.ports = {port: label for label, ports in self.design.instances.items() for port in ports}
+        self.contacts = frozenset().union(*(choice.contacts for choice in self.design.choices))
         self.omitted_at = {
             point_of(part.label, terminal): part.label
             for part in self.design.parts.values()
@@ -117,7 +118,8 @@ class _Finding:
         if not net.attachments:
             return [] if omitted or not net.nodes else [OpenEnd("loose-node", net.name, None, name)]
         only = net.attachments[0]
-        if only.owner in circuit.meant or name.rpartition(".")[0] in circuit.meant:
+        waits = only.kind == "part" and not self.contacts.isdisjoint(omitted)  # for its position of a choice
+        if waits or only.owner in circuit.meant or name.rpartition(".")[0] in circuit.meant:
             self.left_open.add(net.name)
             return []
         if name:

@@ -1,12 +1,13 @@
 """A resistor that gets too hot.
 
-What it finds: a resistor whose average heat, with the programme at the stated amplifier's limit, is above its rating
-(an error), or leaves less than the usual margin of 2 (a warning). `limit resistor-hot 3` asks for more: a closed box
-wants a margin of 3. Unless the amplifier says otherwise, the programme is that of IEC 60268-1 (second-hand) with its
-peaks clipped to twice its r.m.s. value, which gives half the rated power without a pause. The finding tells the
-warmest air in which the resistor bears its heat: ratings hold up to 70 C and fall to nothing at a temperature that its
-construction sets, here 275 C for wirewound, also in a ceramic case (some stand 350 C), 235 C for metal oxide, 155 C
-for metal film, carbon film and where none is stated (from memory; the part's own data come first).
+What it finds: a resistor, or an attenuator at either end of its range or where it stands, whose average heat, with the
+programme at the stated amplifier's limit, is above its rating (an error), or leaves less than the usual margin of 2 (a
+warning). `limit resistor-hot 3` asks for more: a closed box wants a margin of 3. Unless the amplifier says otherwise,
+the programme is that of IEC 60268-1 (second-hand) with its peaks clipped to twice its r.m.s. value, which gives half
+the rated power without a pause. The finding tells the warmest air in which the resistor bears its heat: ratings hold
+up to 70 C and fall to nothing at a temperature that its construction sets, here 275 C for wirewound, also in a ceramic
+case (some stand 350 C), 235 C for metal oxide, 155 C for metal film, carbon film and where none is stated (from
+memory; the part's own data come first).
 
 Why it matters: a resistor at its full rating can exceed 200 C. It chars the board, melts the ties beside it, and its
 joints let go.
@@ -86,7 +87,7 @@ def warmest_air_c(share: float, construction: str | None) -> float:
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     margin = RULE.limit(evidence)
-    for part in evidence.stress.parts("resistor"):
+    for part in evidence.stress.parts("resistor", "attenuator"):
         rating = part.get("power")
         heat = evidence.stress.bears(part.label).heat_w
         if not rating or rating >= margin * heat:
