@@ -111,7 +111,7 @@ def loader(design: Path, shown: str, texts: Texts = MappingProxyType({})) -> Loa
             return _from_library(path)
         real = root.resolve(real_of.get(source, design), path, known)
         if isinstance(real, IncludeRefusal):
-            return NotLoaded(f"the path {real.reason}", real.help)
+            return NotLoaded(f"the path {real.reason}", real.help, one_for_all=real.leaves)
         found = _source(real, known(real), texts)
         if isinstance(found, ReadFailure):
             return NotLoaded(found.reason, found.help or "check the name and the file")

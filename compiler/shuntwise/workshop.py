@@ -27,11 +27,12 @@ MOST_FOLDERS = 16
 
 @dataclass(frozen=True)
 class IncludeRefusal:
-    """An include path that is not followed, and why."""
+    """An include path that is not followed, and why. `leaves`: it names a file outside of what may be reached."""
 
     path: str
     reason: str
     help: str = ""
+    leaves: bool = False
 
 
 @dataclass(frozen=True)
@@ -82,12 +83,15 @@ class IncludeRoot:
         for step in target.split("/"):
             depth += {"..": -1, ".": 0, "": 0}.get(step, 1)
             if depth < 0:
-                wanted = Path(os.path.normpath(named))
-                return IncludeRefusal(target, f"leads out of {self._called}", self._remedy(wanted, Path(start), shown))
+                reason, wanted = f"leads out of {self._called}", Path(os.path.normpath(named))
+                if wanted.is_relative_to(self.folder):
+                    inner = Path(os.path.relpath(wanted, start)).as_posix()
+                    return IncludeRefusal(target, reason, f"write `{inner}`, which stays inside")
+                return IncludeRefusal(target, reason, self._remedy(wanted, shown), leaves=True)
         real = Path(os.path.realpath(named))
         if not real.is_relative_to(self.folder):
             reason = f"leads out of {self._called} by a symbolic link"
-            return IncludeRefusal(target, reason, self._remedy(real, Path(start), shown))
+            return IncludeRefusal(target, reason, self._remedy(real, shown), leaves=True)
         if not real.is_relative_to(self.own) and _is_hidden(os.path.relpath(real, self.own)):
             return IncludeRefusal(
                 target,
@@ -100,10 +104,8 @@ class IncludeRoot:
     def _called(self) -> str:
         return "the workshop" if self.mark else "the folder of the design"
 
-    def _remedy(self, wanted: Path, start: Path, shown: Callable[[Path], str]) -> str:
-        """How the file `wanted`, which lies outside, can be had by a file in the folder `start`."""
-        if wanted.is_relative_to(self.folder):
-            return f"write `{Path(os.path.relpath(wanted, start)).as_posix()}`, which stays inside"
+    def _remedy(self, wanted: Path, shown: Callable[[Path], str]) -> str:
+        """How the file `wanted`, which lies outside, can be had."""
         copy = f"copy the file into {self._called}"
         if self.idle:
             where = "it" if self.idle.where == self.idle.mark else f"`{shown(self.idle.where)}`"

@@ -236,6 +236,7 @@ def test_the_remedy_where_no_folder_can_be_marked(box: Path) -> None:
         "leads out of the folder of the design",
         "copy the file into the folder of the design; no folder that holds both can be a workshop, because "
         f"`{box.parent}` lies too far up: a mark is looked for in 16 folders",
+        leaves=True,
     )
 
 

@@ -161,24 +161,40 @@ def test_nothing_but_comments_stands_in_a_mark(
 
 
 def test_what_is_said_without_a_mark(quay: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    """Of an include and of a table, word for word."""
+    """Word for word, of includes and of a table, each told once since one mark remedies all."""
     Path(MARK).unlink()
     assert main(["check", CHAPEL]) == 1
     told = capsys.readouterr().out
-    help = (
+    remedy = (
         "  = help: copy the file into the folder of the design; or, if all in the folder that holds both is\n"
         f"          your own, make that a workshop with an empty file `{MARK}`\n"
     )
-    assert (
+    assert told.startswith(
         "error: `../../shared/limits.shunt` is not included: the path leads out of the folder of the design\n"
-        f"       [include-not-read]\n  {CHAPEL}:6:9\n"
-    ) in told
-    assert (
+        "       [include-not-read]\n"
+        f"  {CHAPEL}:6:9\n"
+        "  |\n"
+        '6 | include "../../shared/limits.shunt"\n'
+        "  |         ^^^^^^^^^^^^^^^^^^^^^^^^^^^ named here\n"
+        f"  {CHAPEL}:7:9\n"
+        "  |\n"
+        '7 | include "../../drivers/horn.shunt"\n'
+        "  |         -------------------------- nor is this\n"
+        f"{remedy}\n"
         "error: the table `../../drivers/ten-inch-impedance.txt` is not read: the path leads out of the\n"
         "       folder of the design  [measured-not-read]\n"
-    ) in told
-    assert told.count("not included") + told.count("is not read") == told.replace("\n   =", "\n  =").count(help[2:22])
-    assert help in told
+    )
+    assert told.count(remedy) == 2 and "\n2 errors;" in told
+
+
+def test_files_that_are_missing_are_told_one_by_one(quay: Path) -> None:
+    """Each is a mistake of its own."""
+    for name in ("drivers/horn.shunt", "shared/pads.shunt"):
+        Path(name).unlink()
+    assert [finding.span.text for finding in Workspace(HARBOUR).said] == [
+        '"../../shared/pads.shunt"',
+        '"../../drivers/horn.shunt"',
+    ]
 
 
 def test_a_strangers_design_in_a_workshop_of_its_own(quay: Path, capsys: pytest.CaptureFixture[str]) -> None:
