@@ -1,8 +1,8 @@
 """Files of strangers read, and files of the user written, safely.
 
-In: paths from the command line and from `include` lines, and bytes to be written. Out: a `Source` or the
-reason why there is none; files that are there whole or not at all. It refuses to know what the files
-mean, and it prints nothing: names in its messages are raw, so the caller makes them safe to show.
+In: paths, and bytes to be written. Out: a `Source` or the reason why there is none; files that are there whole or
+not at all. It refuses to know what the files mean, and which of them a design may reach (`workshop.py`), and it prints
+nothing: names in its messages are raw, so the caller makes them safe to show.
 """
 
 from __future__ import annotations
@@ -40,15 +40,6 @@ class ReadFailure:
     reason: str
     help: str = ""
     byte_offset: int | None = None
-
-
-@dataclass(frozen=True)
-class IncludeRefusal:
-    """An include path that is not followed, and why."""
-
-    path: str
-    reason: str
-    help: str = ""
 
 
 class OutputRefused(Exception):
@@ -137,49 +128,6 @@ def _decoded(content: bytes, name: str, file: str = "") -> Source | ReadFailure:
         if guess.isprintable() and guess != "\ufffd":
             help += f"; in Windows-1252 this byte would be `{guess}`"
         return ReadFailure(name, reason, help, at)
-
-
-@dataclass(frozen=True)
-class IncludeRoot:
-    """The folder tree that a design may include files from: that of the design itself, or a library's."""
-
-    folder: Path
-
-    def resolve(self, including: Path, target: str) -> Path | IncludeRefusal:
-        """The real path of the file that `target` means in the file `including`, itself under the folder.
-
-        Two includes of one file give the same path, so loops can be found by comparing. Whether the file
-        exists is not looked at, and the path is still to be read with `read_source`. If the design was named
-        by a symbolic link, take its real path first, for the root as for `including`.
-        """
-        inside = "name a file in the folder of the design or below it, with `/` between folders"
-        if not target.strip():
-            return IncludeRefusal(target, "is empty", inside)
-        if not target.isprintable():
-            return IncludeRefusal(target, "holds a character that cannot be seen", inside)
-        if "\\" in target:
-            return IncludeRefusal(target, "holds a backslash", inside)
-        if target.startswith("/") or re.match(r"[A-Za-z]:", target):
-            return IncludeRefusal(target, "is an absolute path", inside)
-        root = os.path.realpath(self.folder)
-        start = os.path.realpath(including.parent)
-        if not _is_under(start, root):
-            return IncludeRefusal(target, "is asked for by a file outside the folder of the design", inside)
-        # By its words alone the path may not step out, not even to come back: where it comes back to
-        # would depend on what the folders outside are called.
-        depth = len(Path(start).relative_to(root).parts)
-        for step in target.split("/"):
-            depth += {"..": -1, ".": 0, "": 0}.get(step, 1)
-            if depth < 0:
-                return IncludeRefusal(target, "leads out of the folder of the design", inside)
-        real = os.path.realpath(os.path.join(start, target))  # noqa: PTH118 - Path would drop a `.` step
-        if not _is_under(real, root):
-            return IncludeRefusal(target, "leads out of the folder of the design by a symbolic link", inside)
-        return Path(real)
-
-
-def _is_under(path: str, root: str) -> bool:
-    return Path(path).is_relative_to(root)
 
 
 def write_file(path: Path, content: bytes) -> None:

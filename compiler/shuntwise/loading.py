@@ -1,4 +1,4 @@
-"""Designs from files: the design's own folder tree and the shipped library, and nothing else.
+"""Designs from files: the design's own folder tree or its workshop, the shipped library, and nothing else.
 
 In: a path. Out: the parsed design with all that it includes. The one place between the passes, which know
 no files, and the disk.
@@ -7,18 +7,25 @@ no files, and the disk.
 from __future__ import annotations
 
 import os
+import re
 from collections.abc import Mapping
+from contextlib import suppress
 from pathlib import Path
 from types import MappingProxyType
 
 from shuntwise.diagnostics.diagnostic import Diagnostic
-from shuntwise.files import IncludeRefusal, IncludeRoot, ReadFailure, read_source
+from shuntwise.files import ReadFailure, read_source
+from shuntwise.model import findings
 from shuntwise.model.include import Collected, Loaded, Loader, NotLoaded
 from shuntwise.pipeline import read
-from shuntwise.source import Source
+from shuntwise.source import Source, Span
 from shuntwise.syntax.words import nearest
+from shuntwise.workshop import IncludeRefusal, include_root
 
 LIBRARY = Path(__file__).parent / "library"
+
+_STATEMENT = re.compile(r"^[^\S\n]*([^\s#].*)", re.MULTILINE)
+"""The first line that is neither blank nor a comment."""
 
 
 class Unreadable(Exception):
@@ -39,12 +46,51 @@ def read_design(path: str, texts: Texts = MappingProxyType({})) -> tuple[Collect
     found = _source(Path(path), path, texts)
     if isinstance(found, ReadFailure):
         raise Unreadable(f"`{found.name}`: {found.reason}", found.help)
-    return read(found, loader(real, path, texts), str(real))
+    collected, said = read(found, loader(real, path, texts), str(real))
+    return collected, (*_in_the_mark(real, path, texts), *said)
 
 
 def _source(path: Path, shown: str, texts: Texts) -> Source | ReadFailure:
     real = os.path.realpath(path)
     return Source(shown, texts[real], real) if real in texts else read_source(path, shown)
+
+
+def _in_the_mark(design: Path, path: str, texts: Texts) -> tuple[Diagnostic, ...]:
+    """What stands in the mark of the design's workshop, where it would be taken for something that holds for all."""
+    mark = include_root(design).mark
+    if mark is None:
+        return ()
+    found = _source(mark, _shown(mark, design, path), texts)
+    if isinstance(found, ReadFailure):
+        at, holds, label = Span(Source(found.name, "", str(mark)), 0, 0), found.reason, ""
+    elif said := _STATEMENT.search(found.text):
+        at = Span(found, said.start(1), said.start(1) + len(said[1].rstrip()))
+        holds, label = "holds more than comments", "reaches no design"
+    else:
+        return ()
+    return (
+        findings.error(
+            "misplaced-statement",
+            at,
+            f"the mark of the workshop {holds}",
+            label=label,
+            why="it says where the workshop ends, and nothing else",
+            help="put what designs are to share into a file that each includes; leave the mark empty",
+        ),
+    )
+
+
+def _shown(real: Path, design: Path, path: str) -> str:
+    """How the user knows the file `real`, who has named the design at the real path `design` by `path`."""
+    beside = os.path.relpath(real, design.parent)
+    if not beside.startswith(os.pardir):
+        return str(Path(path).parent / beside)
+    near = os.path.normpath(Path(path).parent / beside)
+    if os.path.realpath(near) == str(real):
+        return near
+    with suppress(OSError, ValueError):  # no current folder any more, or another drive
+        return os.path.relpath(real)  # the design was named by a link, whose `..` lead elsewhere
+    return str(real)
 
 
 def is_shipped(source: Source) -> bool:
@@ -54,17 +100,19 @@ def is_shipped(source: Source) -> bool:
 
 def loader(design: Path, shown: str, texts: Texts = MappingProxyType({})) -> Loader:
     """Reads what the design at `design` (its real path) may include; `shown` is how the user named it."""
-    root = IncludeRoot(design.parent)
+    root = include_root(design)
     real_of: dict[Source, Path] = {}
-    shown_folder = Path(shown).parent
+
+    def known(real: Path) -> str:
+        return _shown(real, design, shown)
 
     def load(path: str, source: Source, library: bool) -> Loaded | NotLoaded:
         if library:
             return _from_library(path)
-        real = root.resolve(real_of.get(source, design), path)
+        real = root.resolve(real_of.get(source, design), path, known)
         if isinstance(real, IncludeRefusal):
-            return NotLoaded(f"the path {real.reason}", real.help)
-        found = _source(real, str(shown_folder / os.path.relpath(real, design.parent)), texts)
+            return NotLoaded(f"the path {real.reason}", real.help, one_for_all=real.leaves)
+        found = _source(real, known(real), texts)
         if isinstance(found, ReadFailure):
             return NotLoaded(found.reason, found.help or "check the name and the file")
         real_of[found] = real

@@ -58,9 +58,10 @@ class Workspace:
         self.read_again()
 
     def read_again(self) -> None:
-        """Read the files anew; everything is kept if none of them has changed."""
+        """Read the files anew; everything is kept if none of them has changed, nor why one is not read."""
         collected, said = read_design(self.path, self._texts)
-        if _texts_of(collected) != _texts_of(self.collected):
+        now, before = (_texts_of(collected), _told(said)), (_texts_of(self.collected), _told(self.said))
+        if now != before:
             self._take(collected, said)
 
     def _take(self, collected: Collected, said: Sequence[Diagnostic]) -> None:
@@ -131,3 +132,8 @@ def _texts_of(collected: Collected) -> list[tuple[str, str]]:
     """The names and texts of everything that a design was read from, its tables by the names that it gives them."""
     texts = [(source.name, source.text) for source in collected.sources]
     return texts + [(name, source.text) for (_, name), source in collected.attached.items()]
+
+
+def _told(said: Sequence[Diagnostic]) -> list[tuple[str, int, str, str]]:
+    """What was said of the texts, and where."""
+    return [(finding.span.source.name, finding.span.start, finding.headline, finding.help) for finding in said]

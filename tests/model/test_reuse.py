@@ -8,6 +8,8 @@ import pytest
 
 from shuntwise.api import Compilation, check, load, load_text
 from shuntwise.model.include import MOST_FILES
+from shuntwise.workshop import IncludeRoot
+from shuntwise.workspace import Workspace
 
 PLAIN = """
 driver woofer 8 ohm
@@ -340,7 +342,20 @@ def test_a_file_included_twice_is_told(tmp_path: Path) -> None:
 def test_too_many_files_are_refused(tmp_path: Path) -> None:
     lines = "".join(f'include "f{i}.shunt"\n' for i in range(MOST_FILES + 5))
     write(tmp_path, a=lines + PLAIN, **{f"f{i}": "# empty\n" for i in range(MOST_FILES + 5)})
-    assert set(names(load(str(tmp_path / "a.shunt")))) == {"include-not-read"}
+    (finding,) = load(str(tmp_path / "a.shunt")).findings
+    assert (finding.name, finding.span.text) == ("include-not-read", f'"f{MOST_FILES - 1}.shunt"')
+
+
+@pytest.mark.parametrize("line", ['include "x{}.shunt"\n', 'driver d{} 8 ohm {{ role mid, measured "x{}.txt" }}\n'])
+@pytest.mark.parametrize("up", ["", "../"])
+def test_thousands_of_files_that_are_not_there_are_not_looked_for(
+    tmp_path: Path, line: str, up: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    write(tmp_path, a="".join(line.replace('"x', f'"{up}x').format(i, i) for i in range(1000)))
+    looked, resolve = [], IncludeRoot.resolve
+    monkeypatch.setattr(IncludeRoot, "resolve", lambda *asked: looked.append(asked) or resolve(*asked))
+    said = Workspace(str(tmp_path / "a.shunt")).said
+    assert len(looked) <= MOST_FILES and len(said) == (2 if up else len(looked) + 1)
 
 
 # --- arithmetic

@@ -83,6 +83,19 @@ def test_a_changed_text_and_nothing_else_is_compiled_anew(box: Path, compiled: l
     assert compiled == [None, None]
 
 
+def test_another_reason_why_a_file_is_not_read_is_seen(box: Path) -> None:
+    """No text has changed then."""
+    coils = box.parent / "coils.shunt"
+    coils.unlink()
+    work = Workspace(str(box))
+    first = work.compilation()
+    work.read_again()
+    assert work.compilation() is first and "no such file" in first.findings[0].headline
+    coils.mkdir()
+    work.read_again()
+    assert "is a folder" in work.compilation().findings[0].headline
+
+
 def test_texts_that_are_not_saved_stand_for_their_files(box: Path) -> None:
     """Those of the design and those of what it includes; what is on the disk stays as it is."""
     coils = str(box.parent / "coils.shunt")

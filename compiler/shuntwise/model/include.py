@@ -8,7 +8,7 @@ to know what an entry means, or what a data file says.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from shuntwise.diagnostics.diagnostic import Diagnostic, Label
 from shuntwise.model import findings
@@ -31,10 +31,14 @@ class Loaded:
 
 @dataclass(frozen=True)
 class NotLoaded:
-    """A text that may not or cannot be read: what is wrong, and what to do."""
+    """A text that may not or cannot be read: what is wrong, and what to do.
+
+    `one_for_all`: the remedy is done once for all texts of which the same is said, so they make one finding.
+    """
 
     reason: str
     help: str
+    one_for_all: bool = False
 
 
 Loader = Callable[[str, Source, bool], Loaded | NotLoaded]
@@ -80,6 +84,9 @@ class _Gathering:
         self.lost: list[t.Lost] = []
         self.sources: list[Source] = []
         self.diagnostics: list[Diagnostic] = []
+        self.asked = 0
+        self.tables_missing = 0
+        self.told: dict[tuple[str, str, str], int] = {}
         self.taken: dict[str, Span] = {}
         self.attached: dict[tuple[Source, str], Source] = {}
         self.data_files: dict[str, Source] = {}
@@ -97,19 +104,25 @@ class _Gathering:
 
     def follow(self, entry: t.Include, source: Source, chain: tuple[tuple[str, str], ...]) -> None:
         at = entry.path.span
+        self.asked += 1
+        if self.asked >= MOST_FILES:  # with the design itself; thousands of lines must not look at the disk each
+            if self.asked == MOST_FILES:
+                self.lost.append(t.Lost(frozenset(), at, whole_file=True))
+                self.say(
+                    findings.error(
+                        "include-not-read",
+                        at,
+                        f"more than {MOST_FILES} files are included",
+                        help="a design is one box; put less into it",
+                    )
+                )
+            return
         found = self.load(entry.path.value, source, entry.library)
         if isinstance(found, NotLoaded):
             # What the file would have declared is missing now: its own names cannot be known.
             self.lost.append(t.Lost(frozenset(), at, whole_file=True))
-            self.say(
-                findings.error(
-                    "include-not-read",
-                    at,
-                    f"`{entry.path.value}` is not included: {found.reason}",
-                    label="named here",
-                    help=found.help,
-                )
-            )
+            said = f"`{entry.path.value}` is not included: {found.reason}"
+            self.say_not_read(found, findings.error("include-not-read", at, said, label="named here", help=found.help))
             return
         keys = [key for key, _ in chain]
         if found.key in keys:
@@ -138,16 +151,6 @@ class _Gathering:
                 )
             )
             return
-        if len(self.sources) >= MOST_FILES:
-            self.say(
-                findings.error(
-                    "include-not-read",
-                    at,
-                    f"more than {MOST_FILES} files are included",
-                    help="a design is one box; put less into it",
-                )
-            )
-            return
         self.taken[found.key] = at
         tree, form = parse(found.source)
         self.diagnostics.extend(form)
@@ -166,21 +169,34 @@ class _Gathering:
         wanted = (named.span.source, named.value)
         if wanted in self.attached:
             return
-        found = self.load(named.value, named.span.source, False)
+        too_many = NotLoaded(
+            f"more than {MOST_FILES} data files are named", "a design is one box; put less into it", True
+        )
+        found: Loaded | NotLoaded = too_many  # without another look at the disk
+        if self.tables_missing < MOST_FILES:
+            found = self.load(named.value, named.span.source, False)
         if isinstance(found, Loaded) and found.key not in self.data_files and len(self.data_files) >= MOST_FILES:
-            found = NotLoaded(f"more than {MOST_FILES} data files are named", "a design is one box; put less into it")
+            found = too_many
         if isinstance(found, NotLoaded):
-            self.say(
-                findings.error(
-                    "measured-not-read",
-                    named.span,
-                    f"the table `{named.value}` is not read: {found.reason}",
-                    label="named here",
-                    help=found.help,
-                )
+            self.tables_missing += 1
+            said = f"the table `{named.value}` is not read: {found.reason}"
+            self.say_not_read(
+                found, findings.error("measured-not-read", named.span, said, label="named here", help=found.help)
             )
             return
         self.attached[wanted] = self.data_files.setdefault(found.key, found.source)
+
+    def say_not_read(self, found: NotLoaded, finding: Diagnostic) -> None:
+        """Files that one remedy brings in are one finding, at the first of them."""
+        same = (finding.name, found.reason, found.help)
+        if found.one_for_all and same in self.told:
+            number = self.told[same]
+            first = self.diagnostics[number]
+            if len(first.places) < MOST_FILES:
+                self.diagnostics[number] = replace(first, places=(*first.places, Label(finding.span, "nor is this")))
+            return
+        self.told[same] = len(self.diagnostics)
+        self.say(finding)
 
     def say(self, finding: Diagnostic) -> None:
         self.diagnostics.append(finding)

@@ -1,7 +1,7 @@
 """A measured table that cannot be read.
 
-What it finds: a `measured` file that is not there, lies outside the folder of the design, is no ordinary
-text file, or is too large.
+What it finds: a `measured` file that is not there, lies outside the folder of the design and its workshop, is
+no ordinary text file, or is too large.
 
 Why it matters: the driver has no impedance then, and nothing that depends on it can be checked.
 

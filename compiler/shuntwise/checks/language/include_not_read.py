@@ -1,7 +1,7 @@
 """A file that cannot be included.
 
 What it finds: an `include` of a file that is not there, cannot be read, is no text, or lies outside the
-folder of the design and the shipped library; also more files than any design needs.
+folder of the design, its workshop and the shipped library; also more files than any design needs.
 
 Why it matters: what the file would have declared is missing, so nothing is said of what is not there.
 

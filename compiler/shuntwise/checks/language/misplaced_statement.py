@@ -1,10 +1,10 @@
 """A statement that cannot stand where it stands.
 
 What it finds: a declaration inside a leg, a leg inside a network, an `include` inside a variant and the
-like.
+like; anything but comments in `shuntwise.workshop`, the file that marks a workshop.
 
-Why it matters: a leg holds walks, a network is joined to the rest through its ports alone, and a variant
-only changes what the design declares; so the statement is left out.
+Why it matters: a leg holds walks, a network is joined to the rest through its ports alone, a variant only
+changes what the design declares, and the mark of a workshop reaches no design; so the statement is left out.
 
 Bad:
     driver woofer 8 ohm

@@ -1,4 +1,4 @@
-"""Include paths: nothing outside the folder of the design can be reached, and one file has one path."""
+"""Include paths: nothing outside the folder of the design or its workshop can be reached, and one file has one path."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from shuntwise.files import IncludeRefusal, IncludeRoot
+from shuntwise.workshop import MARK, IncludeRefusal, include_root
 
 
 @pytest.fixture
@@ -22,7 +22,7 @@ def tree(tmp_path: Path) -> Path:
 
 
 def resolve(tree: Path, target: str, including: str = "main.shunt") -> Path | IncludeRefusal:
-    return IncludeRoot(tree).resolve(tree / including, target)
+    return include_root(tree / "main.shunt").resolve(tree / including, target)
 
 
 @pytest.mark.parametrize(
@@ -88,12 +88,12 @@ def test_link_within_the_folder_gives_the_real_path(tree: Path) -> None:
 def test_root_that_is_itself_a_link_works(tree: Path) -> None:
     link = tree.parent / "link"
     link.symlink_to(tree)
-    found = IncludeRoot(link).resolve(link / "main.shunt", "parts/pad.shunt")
+    found = include_root(link / "main.shunt").resolve(link / "main.shunt", "parts/pad.shunt")
     assert found == (tree / "parts" / "pad.shunt").resolve()
 
 
 def test_including_file_outside_the_root_is_refused(tree: Path) -> None:
-    refusal = IncludeRoot(tree / "parts").resolve(tree / "main.shunt", "parts/pad.shunt")
+    refusal = include_root(tree / "parts" / "pad.shunt").resolve(tree / "main.shunt", "parts/pad.shunt")
     assert isinstance(refusal, IncludeRefusal)
     assert "outside" in refusal.reason
 
@@ -103,3 +103,52 @@ def test_endless_and_looping_paths_end(tree: Path) -> None:
     assert resolve(tree, "loop/x.shunt") is not None
     assert resolve(tree, "a/" * 5000 + "x") is not None
     assert resolve(tree, "n" * 5000) is not None
+
+
+# --- in a workshop
+
+
+def from_job(tree: Path, target: str) -> Path | IncludeRefusal:
+    """What a design in a folder of the marked tree reaches."""
+    (tree / MARK).touch()
+    (tree / "jobs" / "harbour").mkdir(parents=True, exist_ok=True)
+    job = tree / "jobs" / "harbour" / "box.shunt"
+    return include_root(job).resolve(job, target)
+
+
+@pytest.mark.parametrize("target", ["../../parts/pad.shunt", "./../..//parts/deep/../pad.shunt"])
+def test_all_of_the_workshop_is_reached(tree: Path, target: str) -> None:
+    assert from_job(tree, target) == (tree / "parts" / "pad.shunt").resolve()
+
+
+@pytest.mark.parametrize(
+    ("target", "reason"),
+    [
+        ("../../../box-secret/key.shunt", "leads out of the workshop"),
+        ("../../../box/main.shunt", "leads out of the workshop"),
+        ("../../link/key.shunt", "leads out of the workshop by a symbolic link"),
+        ("link/key.shunt", "leads out of the workshop by a symbolic link"),
+        ("/box/main.shunt", "is an absolute path"),
+        ("../../.notes", "leads to a hidden file or folder outside the folder of the design"),
+        ("../../.store/key.shunt", "leads to a hidden file or folder outside the folder of the design"),
+        ("../../plain.shunt", "leads to a hidden file or folder outside the folder of the design"),
+    ],
+)
+def test_nothing_else_is(tree: Path, target: str, reason: str) -> None:
+    """Whatever is named, and whatever a link of a plain name leads to."""
+    (tree / "link").symlink_to(tree.parent / "box-secret")
+    (tree / "jobs" / "harbour").mkdir(parents=True)
+    (tree / "jobs" / "harbour" / "link").symlink_to(tree.parent / "box-secret")
+    (tree / ".notes").touch()
+    (tree / "plain.shunt").symlink_to(".notes")
+    refusal = from_job(tree, target)
+    assert isinstance(refusal, IncludeRefusal)
+    assert refusal.reason == reason
+
+
+def test_hidden_files_of_the_own_folder_are_read_as_ever(tree: Path) -> None:
+    """Also where the job as a whole lies in a hidden folder."""
+    assert from_job(tree, ".bounds") == (tree / "jobs" / "harbour" / ".bounds").resolve()
+    job = tree / ".old" / "jobs" / "box.shunt"
+    job.parent.mkdir(parents=True)
+    assert include_root(job).resolve(job, "../bounds.shunt") == (tree / ".old" / "bounds.shunt").resolve()
