@@ -10,7 +10,7 @@ import pytest
 
 from documents.designs import EXAMPLES, TWO_WAY, compiled, example, one
 from shuntwise.cli.main import main
-from shuntwise.documents.read_aloud import read_aloud, with_article
+from shuntwise.documents.read_aloud import described, read_aloud, with_article
 from shuntwise.model.design import NodeStop, ParallelStop
 from shuntwise.structure.reach import turned_round
 
@@ -105,8 +105,8 @@ def test_parallel_group_names_its_end() -> None:
 
 def test_links_and_parts_left_out() -> None:
     base, variant = (read_aloud(c.circuit) for c in compiled((EXAMPLES[9]).read_text(encoding="utf-8")))
-    assert "From low plus, through K1, a link, fitted, to high plus." in base
-    assert "From low plus, through K1, a link, left out, to high plus." in variant
+    assert "From low plus, through K1, a link of 1 millimetre wire, fitted, to high plus." in base
+    assert "From low plus, through K1, a link of 1 millimetre wire, left out, to high plus." in variant
     assert "High is a pair of posts, fed by no amplifier of its own" in base
     assert "High is an input, fed by an amplifier" in variant
     assert "Variant two_amplifiers: one amplifier for each leg, links out." in base
@@ -114,12 +114,6 @@ def test_links_and_parts_left_out() -> None:
     assert "Return" not in variant  # two inputs: neither is the return
     assert variant.endswith("two capacitors and two links. Not fitted: two parts.\n")
     assert "L1, a 0.5 millihenry coil, not fitted, to woofer plus" in read_aloud(one(TWO_WAY + "omit L1\n").circuit)
-
-
-def test_what_no_walk_touches_is_said() -> None:
-    lines = sentences(TWO_WAY.replace("  tweeter- -- return\n", "") + "resistor R7 3.3 ohm\nposts spare\n")
-    assert "In no walk: R7, a 3.3 ohm resistor." in lines
-    assert "Nothing is wired to spare plus, spare minus and tweeter minus." in lines
 
 
 def test_couplings_test_points_taps_and_lamps() -> None:
@@ -139,8 +133,10 @@ leg woofer {
 """)
     assert (
         "From input plus, through T1, a 1.2 millihenry iron-core tapped coil with 0.4 ohm DC resistance and its "
-        "tap at 0.3 millihenry, to the node hp; on through L1, a 1 millihenry coil, to woofer plus." in lines
+        "tap at 0.3 millihenry from its start, in at its start and out at its end, to the node hp; on through L1, "
+        "a 1 millihenry coil, to woofer plus." in lines
     )
+    assert "T1: its start goes to input plus; its tap to B1; its end to the node hp." in lines
     assert (
         "From the tap of T1, through B1, a lamp of 5 ohms cold and 58 ohms hot, then L2, a 1 millihenry coil, "
         "to return." in lines
@@ -148,6 +144,133 @@ leg woofer {
     assert "L1 and L2 are coupled by minus 3.5 percent." in lines
     assert "One test point: hp." in lines
     assert lines[-1] == "That makes four parts: two coils, one tapped coil and one lamp."
+
+
+TAPS = """\
+driver horn 8 ohm { role tweeter, re 6 ohm }
+network step (top, out, foot) {
+  tapped coil T1 4 mH { tap 0.6 mH, dcr 0.5 ohm, tap_dcr 0.1 ohm, k 0.95, 5 %, ferrite core, 20 A }
+  top -- (R1 | R2) -- T1.end
+  T1.start -- foot
+  T1.tap -- out
+  resistor R1 10 ohm
+  resistor R2 5 ohm
+}
+use step as U1
+tapped coil T2 1 mH { tap 0.2 mH }
+resistor R1 1 ohm
+leg horn {
+  input+ -- (R1 | T2) -- U1 -- horn+
+  U1.foot -- return
+  horn- -- return
+}
+"""
+
+
+def test_each_end_of_a_tapped_coil_is_told_also_where_no_walk_goes_through_it() -> None:
+    lines = sentences(TAPS)
+    start = lines.index("The leg of horn.")
+    assert [line for line in lines[start + 1 :] if line] == [
+        "From input plus, through two in parallel: R1, a 1 ohm resistor; and T2, a 1 millihenry tapped coil with its tap "
+        "at 0.2 millihenry from its start, in at its start and out at its end; these two joined again, then the network "
+        "U1, in at its port top and out at its port out, to horn plus.",
+        "The port foot of U1 goes straight to return.",
+        "Horn minus goes straight to return.",
+        "Inside the network U1.",
+        "T1, a 4 millihenry ferrite-core tapped coil with 5 percent tolerance, 0.5 ohm DC resistance, its tap at 0.6 "
+        "millihenry from its start, 0.1 ohm of DC resistance up to the tap and its sections coupled by 95 percent, rated "
+        "for 20 amperes, is wired end by end.",
+        "From the port top, through two in parallel: R1, a 10 ohm resistor; and R2, a 5 ohm resistor; these two joined "
+        "again, to the end of T1.",
+        "The start of T1 goes straight to the port foot.",
+        "The tap of T1 goes straight to the port out.",
+        "T2: its start goes to input plus; its end to the network U1.",
+        "U1.T1: its start goes to the port foot of U1; its tap to the port out of U1; its end to the group of U1.R1 and "
+        "U1.R2.",
+        "Nothing is wired to the tap of T2.",
+        "That makes five parts: two tapped coils and three resistors.",
+    ]
+
+
+@pytest.mark.parametrize(("part", "said"), [
+    ("coil L1 11 mH { 5 %, 3 A, wire 1.4 mm, dcr 1.2 ohm }",
+     "an 11 millihenry coil with 5 percent tolerance, 1.2 ohm DC resistance and 1.4 millimetre wire, rated for 3 amperes"),
+    ("capacitor C1 8.2 uF { 10 %, 100 V, ac 63 V, 4 A, non-polar electrolytic, esr 0.08 ohm }",
+     "an 8.2 microfarad non-polar electrolytic capacitor with 10 percent tolerance and 0.08 ohm series resistance, "
+     "rated for 100 volts, 4 amperes and 63 volts r.m.s."),
+    ("resistor R1 4R7J { 20 W }", "a 4.7 ohm resistor with 5 percent tolerance, rated for 20 watts"),
+    ("lamp B1 5 ohm { hot 58 ohm, 10 %, 24 V, 10 W }",
+     "a lamp of 5 ohms cold and 58 ohms hot, with 10 percent tolerance, rated for 24 volts and 10 watts"),
+    ("lamp B1 5 ohm { 24 V }", "a lamp of 5 ohms cold, rated for 24 volts"),
+    ("fuse F1 4 A { time lag, cold 0.02 ohm, 250 V, i2t 20 A2s }",
+     "a time-lag fuse of 4 amperes with 0.02 ohm cold resistance and an I2t of 20 A2s, rated for 250 volts"),
+    ("protector F2 1.7 A { trip 3.4 A, cold 0.1 ohm, tripped 80 ohm, derating 1 %, 60 V }",
+     "a protector that holds 1.7 amperes and trips at 3.4 amperes, with 0.1 ohm cold resistance, 80 ohm tripped "
+     "resistance and 1 percent derating per kelvin, rated for 60 volts"),
+    ("protector F2 1 A { 60 V }", "a protector that holds 1 ampere, rated for 60 volts"),
+    ("link K1 { wire 1.5 mm }", "a link of 1.5 millimetre wire, fitted"),
+    ("coil L1 { 5 %, 3 A }", "a coil whose value could not be read, with 5 percent tolerance, rated for 3 amperes"),
+])  # fmt: skip
+def test_tolerance_and_ratings_of_each_kind_are_told(part: str, said: str) -> None:
+    label = part.split()[1]
+    lines = sentences(
+        f"driver woofer 8 ohm\n{part}\nleg woofer {{\ninput+ -- {label} -- woofer+\nwoofer- -- return\n}}\n"
+    )
+    assert f"From input plus, through {label}, {said}, to woofer plus." in lines
+
+
+NETWORK = "network n (a, b, c) {\nresistor R 1 ohm\na -- R -- b\nc -- a\n}\n"
+
+
+@pytest.mark.parametrize(("changed", "instead", "more", "said"), [
+    ("", "", "coil L7 1 mH\nomit L7\n", ["In no walk: L7, a 1 millihenry coil, not fitted."]),
+    ("", "", f"{NETWORK}use n as U1\n", ["In no walk: the network U1."]),
+    ("-- L1 --", "-- L1 -- U1 --", f"{NETWORK}use n as U1\nomit U1\n", ["Nothing is wired to the port c of U1."]),
+    # The coil by its tap alone, in a group, by its ends: in a walk each time.
+    ("-- L1 --", "-- L1 -- T1.tap\nT1.tap --", "tapped coil T1 1 mH { tap 0.2 mH }\n",
+     ["Nothing is wired to the start of T1 and the end of T1."]),
+    ("-- L1 --", "-- (L1 -- T1.tap -- R1 | T1) --", "resistor R1 1 ohm\ntapped coil T1 1 mH { tap 0.2 mH }\n", []),
+    # A part that a refused station may stand for may be in a walk, others are not.
+    ("-- L1 --", "-- L8 --", "resistor R1 1 ohm\n",
+     ["In no walk that could be read: L1, a 0.5 millihenry coil.", "In no walk: R1, a 1 ohm resistor."]),
+    ("input+ -- L1 -- woofer+", "input+ -- L1+\nL1- -- woofer+", "",
+     ["In no walk that could be read: L1, a 0.5 millihenry coil."]),
+    ("  tweeter- -- return", "  @@ tweeter- !! return", "", ["Nothing that could be read is wired to tweeter minus."]),
+    ("-- L1 --", "-- (L1) --", "", []),
+    # A pad, of the design and of a pair of posts.
+    ("  tweeter- -- return\n", "", "posts spare\n", ["Nothing is wired to spare plus, spare minus and tweeter minus."]),
+])  # fmt: skip
+def test_what_no_walk_touches_is_said_where_it_is_true(changed: str, instead: str, more: str, said: list[str]) -> None:
+    assert changed in TWO_WAY
+    lines = sentences(TWO_WAY.replace(changed, instead) + more)
+    assert [line for line in lines if line.startswith(("In no walk", "Nothing"))] == said
+
+
+def test_walks_inside_a_network_are_read_there_also_where_they_join_ports_of_another() -> None:
+    """`return` is no node of the input in a network, and a wire between ports of an inner one is the outer one's."""
+    lines = sentences(
+        "driver woofer 8 ohm\n"
+        + NETWORK
+        + "network outer (a, b) {\nuse n as Z1\nZ1.c -- Z1.b\na -- Z1 -- b\nresistor R7 7 ohm\nb -- R7 -- return\n}\nuse outer as U1\n"
+        + "leg woofer {\ninput+ -- U1 -- woofer+\nwoofer- -- return\n}\n"
+    )
+    at = lines.index("Inside the network U1.")
+    assert lines[at + 1 : at + 4] == [
+        "The port c of Z1 goes straight to the port b of Z1.",
+        "From the port a, through the network U1.Z1, in at its port a and out at its port b, to the port b.",
+        "From the port b, through R7, a 7 ohm resistor, to the node return.",
+    ]
+
+
+@pytest.mark.parametrize(
+    "path", sorted((EXAMPLES[0].parents[1] / "tests/strangers").glob("*.shunt")), ids=lambda p: p.stem
+)
+def test_the_strangers_designs_are_read_whole(path) -> None:
+    for compilation in compiled(path.read_text(encoding="utf-8")):
+        text = read_aloud(compilation.circuit)
+        assert not re.search("In no walk|Nothing|could not be read", text)
+        for part in compilation.design.parts.values():
+            assert f"{part.label.rpartition('.')[2]}, {described(part)}" in text
 
 
 def test_an_unsound_design_is_read_as_far_as_it_goes() -> None:
@@ -178,6 +301,7 @@ def test_hostile_title_cannot_steer_a_terminal() -> None:
 @pytest.mark.parametrize(("text", "article"), [
     ("8 ohm", "an"), ("80 ohm", "an"), ("8.2 ohm", "an"), ("11 ohm", "an"), ("18 ohm", "an"), ("1.8 ohm", "a"),
     ("0.82 ohm", "a"), ("110 ohm", "a"), ("lpad", "an"), ("link", "a"), ("air-core", "an"), ("notch", "a"),
+    ("n", "an"), ("Lpad", "an"), ("Eq", "an"), ("Notch", "a"),
 ])  # fmt: skip
 def test_article_as_spoken(text: str, article: str) -> None:
     assert with_article(text) == f"{article} {text}"
@@ -188,6 +312,13 @@ def test_json_has_the_same_sentences(capsys: pytest.CaptureFixture[str]) -> None
     assert main(["read", path, "--json"]) == 0
     told = json.loads(capsys.readouterr().out)
     assert "\n\n".join("\n".join(lines) for lines in told["paragraphs"]) + "\n" == WEDGE
+
+
+def test_plurals_begin_above_one_and_a_list_has_one_and() -> None:
+    lines = sentences("amplifier 1 W into 4 ohm { least 0.5 ohm, source 0.04 ohm }\ndriver horn 1 ohm { role mid }\n")
+    assert "The amplifier gives 1 watt into 4 ohms, may drive no less than 0.5 ohm and has 0.04 ohm of output " \
+           "resistance." in lines  # fmt: skip
+    assert "Horn, a mid: nominal 1 ohm." in lines
 
 
 def test_names_that_are_no_roles_have_no_article() -> None:

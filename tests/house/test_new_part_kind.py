@@ -294,8 +294,8 @@ class TestTwoTerminals:
 
     def test_its_netlist_has_its_elements(self, house: House) -> None:
         lines = shuntwise(house, "netlist", REACTOR + TWEETER).splitlines()
-        assert "l_y1 input_plus inside_y1 0.00082" in lines
-        assert "r_y1_loss inside_y1 woofer_plus 0.3" in lines
+        assert "l_y1 input_p inside_y1 0.00082" in lines
+        assert "r_y1_loss inside_y1 woofer_p 0.3" in lines
 
     def test_it_is_read_aloud(self, house: House) -> None:
         said = shuntwise(house, "read", REACTOR + TWEETER)

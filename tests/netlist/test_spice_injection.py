@@ -17,7 +17,7 @@ import pytest
 from engines.installed import EACH_ENGINE
 from shuntwise.engines.engine import Engine
 from shuntwise.netlist.reader import read
-from shuntwise.netlist.spice import Netlist, emit
+from shuntwise.netlist.spice import OPTIONS, Netlist, emit
 from shuntwise.network.network import GROUND, Branch, Coupling, DriverPort, Element, Feed, Network
 from shuntwise.network.sweep import Sweep
 
@@ -133,8 +133,10 @@ def test_hostile_string_changes_nothing_but_names(text: str) -> None:
         line for line in model if line.startswith((".", "+")) and ".print" not in line
     ]
     assert lines[0].startswith("* shuntwise: ")
-    for line in lines:
-        assert not line.startswith("*") or line == "*" or line.startswith(("* shuntwise: ", "* note: "))
+    commands = [line for line in lines if line.startswith("*#")]
+    assert commands == [line for line in OPTIONS if line.startswith("*#")] == ["*# set numdgt=9 units=degrees"]
+    for line in set(lines) - {"*", *commands}:
+        assert not line.startswith("*") or line.startswith(("* shuntwise: ", "* note: "))
         assert not line.endswith("\\")
         assert len(line) < 450
     kept, wanted = read(hostile), read(harmless)

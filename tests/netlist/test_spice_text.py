@@ -11,8 +11,8 @@ import pytest
 from engines.installed import EACH_ENGINE, needs
 from netlist.closed_form import networks, node_voltages
 from property.random_networks import random_network
+from shuntwise.api import load_text
 from shuntwise.engines.engine import Engine
-from shuntwise.engines.gnucap import GNUCAP
 from shuntwise.engines.ngspice import NGSPICE
 from shuntwise.netlist.names import CLASH_WORDS
 from shuntwise.netlist.reader import NotEmittedHere, read
@@ -39,24 +39,24 @@ WEDGE = Network(
 WEDGE_TEXT = """\
 * shuntwise: Quay Street wedge
 * note: remark: variant: none
-* note: node input_plus is "input+"
+* note: node input_p is "input+"
 * note: node l1_inner is "L1.inner"
-* note: node woofer_plus is "woofer+"
+* note: node woofer_p is "woofer+"
 *
 * note: input "input", 1 V between "input+" and return
-v_input input_plus 0 dc 0 ac 1.0
+v_input input_p 0 dc 0 ac 1.0
 *
 * note: part "L1"
 * note: from "input+" to "woofer+"
-l1 input_plus l1_inner 0.00082
-r_l1_dcr l1_inner woofer_plus 0.28
+l1 input_p l1_inner 0.00082
+r_l1_dcr l1_inner woofer_p 0.28
 *
 * note: part "C1"
-c1 woofer_plus 0 1.2e-05
+c1 woofer_p 0 1.2e-05
 *
 * note: part "woofer"
 * note: from "woofer+" to "between"
-r_woofer_re woofer_plus between 8.0
+r_woofer_re woofer_p between 8.0
 *
 * note: part "L2"
 l2 between 0 0.0003
@@ -67,24 +67,26 @@ k_l1_l2 l1 l2 0.1
 * note: the circuit ends here; what follows only measures
 *
 * note: the voltage at d_woofer is that across driver "woofer"
-e_woofer d_woofer 0 woofer_plus between 1.0
+e_woofer d_woofer 0 woofer_p between 1.0
 *
 * note: 1 A is driven into the input of this copy, other inputs are shorted: the voltage
 * note: at z_input is the impedance of input "input" in ohm
 i_z_input 0 z_input dc 0 ac 1.0
 l_z_l1 z_input z_l1_inner 0.00082
-r_z_l1_dcr z_l1_inner z_woofer_plus 0.28
-c_z_c1 z_woofer_plus 0 1.2e-05
-r_z_woofer_re z_woofer_plus z_between 8.0
+r_z_l1_dcr z_l1_inner z_woofer_p 0.28
+c_z_c1 z_woofer_p 0 1.2e-05
+r_z_woofer_re z_woofer_p z_between 8.0
 l_z_l2 z_between 0 0.0003
 k_z_l1_l2 l_z_l1 l_z_l2 0.1
 *
-.options short=1e-15 numdgt=7
+* note: the next line is a command to ngspice: decimals and phases of what `.print` writes
+*# set numdgt=9 units=degrees
+.options short=1e-15 numdgt=9
 * note: the next row belongs to the options in ngspice (do without a direct-current solution, which
 * note: capacitors in series and loops of coils do not have), and to this comment in gnucap
 + noopac
 *
-* note: vm is a magnitude, vp a phase: ngspice prints it in radians, gnucap in degrees
+* note: vm is a magnitude, vp a phase in degrees
 * note: driver "woofer": voltage at d_woofer
 * note: input "input": impedance in ohm as voltage at z_input
 .print ac vm(d_woofer) vp(d_woofer) vm(z_input) vp(z_input)
@@ -96,7 +98,7 @@ k_z_l1_l2 l_z_l1 l_z_l2 0.1
 def test_text_of_a_small_network() -> None:
     netlist = emit(WEDGE, SWEEP, design_title="Quay Street wedge", notes=("variant: none",))
     assert netlist.text == WEDGE_TEXT
-    assert netlist.author_nodes["woofer_plus"] == "woofer+"
+    assert netlist.author_nodes["woofer_p"] == "woofer+"
     assert netlist.author_elements["r_l1_dcr"] == "L1.dcr"
     assert netlist.coupling_names == {"L1~L2": "k_l1_l2"}
     assert netlist.feed_names == {"input": "v_input"}
@@ -167,7 +169,7 @@ def run_unchanged(engine: Engine, text: str, folder: Path) -> str:
 
 
 def printed(engine: Engine, stdout: str) -> dict[str, list[float]]:
-    """The columns that a simulator printed, by heading. ngspice cuts headings at 15 characters."""
+    """The columns that a simulator printed, by heading: what stands under it more than once comes more than once."""
     suffix = {"f": 1e-15, "p": 1e-12, "n": 1e-9, "u": 1e-6, "m": 1e-3, "K": 1e3, "Meg": 1e6, "": 1.0}
     columns: dict[str, list[float]] = {}
     headings: list[str] = []
@@ -175,7 +177,7 @@ def printed(engine: Engine, stdout: str) -> dict[str, list[float]]:
         words = line.split()
         if words and words[0] in ("Index", "#Freq"):
             headings = words[1:] if words[0] == "Index" else ["frequency", *words[1:]]
-            columns |= {heading: [] for heading in headings}
+            columns = {heading: [] for heading in headings} | columns
         elif headings and words and words[0][0].isdigit():
             numbers = words[1:] if engine is NGSPICE else words
             for heading, number in zip(headings, numbers, strict=True):
@@ -187,7 +189,7 @@ def printed(engine: Engine, stdout: str) -> dict[str, list[float]]:
 @EACH_ENGINE
 @pytest.mark.parametrize("name", [f"N{number}" for number in range(1, 7)])
 def test_file_alone_prints_drivers_and_impedance(engine: Engine, name: str, tmp_path: Path) -> None:
-    """Both simulators run the file unchanged and print what lcapy solved, to the digits that they print.
+    """Both simulators run the file unchanged and print what lcapy solved, to the nine digits that they print.
 
     Source: `reference/10_node_voltages.csv`, solved symbolically with lcapy 1.26.
     """
@@ -198,11 +200,9 @@ def test_file_alone_prints_drivers_and_impedance(engine: Engine, name: str, tmp_
         assert columns["frequency"][0] == pytest.approx(freq_hz)
         for driver in network.drivers:
             node = netlist.driver_nodes[driver.name]
-            size, phase = columns[f"vm({node})"[:15]][0], columns[f"vp({node})"[:15]][0]
-            if engine is GNUCAP:
-                phase = np.radians(phase)
+            size, phase = columns[f"vm({node})"][0], columns[f"vp({node})"][0]
             wanted = expected[driver.plus] - expected[driver.minus]
-            assert abs(size * np.exp(1j * phase) - wanted) < 1e-5 * max(1.0, abs(wanted))
+            assert abs(size * np.exp(1j * np.radians(phase)) - wanted) < 2e-8 * abs(wanted)
         assert f"vm({netlist.impedance_nodes['input']})" in columns
 
 
@@ -214,8 +214,8 @@ def test_impedance_printed_for_each_of_two_inputs(engine: Engine, tmp_path: Path
     elements = tuple(Element(label, "R", plus, minus, ohm, label) for label, plus, minus, ohm in resistor)
     network = Network(elements, feeds=(Feed("low", "a"), Feed("high", "b")))
     columns = printed(engine, run_unchanged(engine, emit(network, SWEEP, design_title="t").text, tmp_path))
-    assert columns["vm(z_low)"] == pytest.approx([3.0] * 7, rel=1e-6)
-    assert columns["vm(z_high)"] == pytest.approx([4.8] * 7, rel=1e-6)
+    assert columns["vm(z_low)"] == pytest.approx([3.0] * 7, rel=1e-9)
+    assert columns["vm(z_high)"] == pytest.approx([4.8] * 7, rel=1e-9)
 
 
 @EACH_ENGINE
@@ -246,7 +246,42 @@ def test_clash_words_as_node_names_are_printed(engine: Engine, tmp_path: Path) -
     columns = printed(engine, run_unchanged(engine, netlist.text, tmp_path))
     for driver in drivers:
         node = netlist.driver_nodes[driver.name]
-        assert columns[f"vm({node})"[:15]] == pytest.approx([0.75] * 7, rel=1e-6), driver.plus
+        assert columns[f"vm({node})"] == pytest.approx([0.75] * 7, rel=1e-6), driver.plus
+
+
+HARD_TO_TELL_APART = [
+    "upper_left_tweeter_of_the_array_1", "upper_left_tweeter_of_the_array_2", "upper_left_tweeter_of_the_array_11",
+    "Upper_left_tweeter_of_the_array_1", "upperlefttweeterofthearraya", "upperlefttweeterofthearrayb",
+    "Höhenlautsprecher_links", "Höhenlautsprecher_rechts", "Höhenlautsprecher_Rechts", "高音左", "高音右", "высокий",
+    "high", "HIGH", "in", "z_input",
+]  # fmt: skip
+
+
+@EACH_ENGINE
+def test_every_column_has_a_heading_of_its_own(engine: Engine, tmp_path: Path) -> None:
+    """Each driver hangs, inside a used network, on a divider of its own; its column has its voltage and no other's.
+
+    At 1 V: driver N has 1 / (2 + N / 7) V, by hand, to nine digits.
+    """
+    text = "network divider (top, middle, foot) given up {\nresistor Ru up\nresistor Rd 8 ohm\n"
+    text += "top -- Ru -- middle\nmiddle -- Rd -- foot\n}\n"
+    wanted = {}
+    for at, name in enumerate(HARD_TO_TELL_APART):
+        far, near = ("+", "-") if at % 2 else ("-", "+")  # every other one has its plus on return: a meter reads it
+        text += f"driver {name} 8 ohm {{ re 8 ohm, role tweeter }}\n"
+        text += f"use divider as D{at}_{name} {{ up {4 + at / 7 * 4} ohm }}\n"
+        text += f"leg {name} {{\ninput+ -- D{at}_{name} -- {name}{near}\n{name}{far} -- return\n"
+        text += f"D{at}_{name}.foot -- return\n}}\n"
+        wanted[name] = 1 / (2 + at / 7)
+    design = load_text(text)
+    assert isinstance(design.lowered, Network), [finding.headline for finding in design.findings]
+    netlist = emit(design.lowered, SWEEP, design_title="t")
+    columns = printed(engine, run_unchanged(engine, netlist.text, tmp_path))
+    assert len(columns) == 1 + 2 * (len(wanted) + 1)
+    for name, volt in wanted.items():
+        assert columns[f"vm({netlist.driver_nodes[name]})"] == pytest.approx([volt] * 7, rel=5e-9), name
+        phase = 180.0 if netlist.driver_nodes[name].startswith("d_") else 0.0
+        assert np.abs(columns[f"vp({netlist.driver_nodes[name]})"]) == pytest.approx([phase] * 7, abs=1e-9), name
 
 
 def test_driver_with_both_pads_on_one_node_has_no_column() -> None:

@@ -63,6 +63,7 @@ def test_a_larger_deck_gets_the_same(path: Path, engine: Engine) -> None:
     network = load(str(path)).lowered
     assert isinstance(network, Network)
     text = subcircuits(network, design_title="box")
+    headings_are_whole(text)
     found = engine.run(deck(network, text))
     solved = Solver(without_amplifier(network)).solve(found.freq_hz)
     said = re.findall(r'^\* note: driver "(.*)" is \w+, between (\w+) and (\w+)$', text, re.MULTILINE)
@@ -70,6 +71,17 @@ def test_a_larger_deck_gets_the_same(path: Path, engine: Engine) -> None:
     for name, plus, minus in said:
         volts = [found.voltages.get(pin, np.zeros(len(found.freq_hz), complex)) for pin in (plus, minus)]
         assert np.allclose(volts[0] - volts[1], solved.driver_voltage(name), rtol=0, atol=1e-8)
+
+
+def headings_are_whole(text: str) -> None:
+    """ngspice cuts a heading at 15 characters: `vm(x1.NODE)`, and `vm(PIN)`, as pins become nodes of the deck."""
+    pins: list[str] = []
+    for words in map(str.split, text.splitlines()):
+        if words[0] == ".subckt":
+            pins = words[2:]
+            assert all(len(f"vm({pin})") <= 15 for pin in pins)
+        elif words[0][0] in "rlc":
+            assert all(node in pins or len(f"vm(x1.{node})") <= 15 for node in words[1:3])
 
 
 def test_hostile_names_stay_names() -> None:
@@ -85,6 +97,7 @@ leg woofer_Ω {
     network = load_text(text).lowered
     assert isinstance(network, Network)
     made = subcircuits(network, design_title="x\n.control\nshell touch ran")
+    assert '* note: node plus is "subckt"' in made.splitlines()
     assert all(line.startswith(("*", ".subckt ", ".ends ", "r", "l", "c", "k")) for line in made.splitlines())
     assert re.fullmatch(r"[\x20-\x7e\n]*", made) and GROUND not in re.findall(r"\.subckt .*", made)[0].split()
 
@@ -94,3 +107,5 @@ def test_the_command_writes_them(tmp_path: Path) -> None:
     assert main(["netlist", str(EXAMPLES[0]), "--subcircuit", "-o", str(file)]) == 0
     text = file.read_text(encoding="utf-8")
     assert text.count(".subckt ") == text.count(".ends ") == 3 and ".ac" not in text
+    title, *first = text.splitlines()[:3]
+    assert title.startswith("* shuntwise: ") and re.search(r"larger simulation.*\.include.*example", " ".join(first))

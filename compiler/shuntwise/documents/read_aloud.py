@@ -2,7 +2,7 @@
 
 In: a circuit, sound or not. Out: plain sentences, one to a line, in the order of the author's walks. Whoever
 listens with a pencil marks each part as it is named and counts the marks at the end. It says what a
-schematic shows: values, construction, DC resistance, wires, pads. Tolerances, ratings and notes belong to
+schematic shows: values, tolerances, ratings, construction, resistances, pads. Bodies, prices and notes belong to
 the parts list. It refuses to judge the circuit, or to find another order than the author's.
 
 Words are those of the trade; "after" is avoided, since it flips when one reads from the driver.
@@ -18,8 +18,8 @@ from string import Formatter
 
 from shuntwise.diagnostics.terminal import visible
 from shuntwise.diagnostics.wording import listed
-from shuntwise.graph.circuit import Circuit
-from shuntwise.model.design import Design, NodeStop, ParallelStop, Part, PartStop, Quantity, Stop, Walk
+from shuntwise.graph.circuit import Circuit, point_of
+from shuntwise.model.design import Design, NodeStop, ParallelStop, Part, PartStop, Quantity, Stop, Walk, all_stops
 from shuntwise.model.kinds import KINDS, ROLES
 from shuntwise.network.network import FitReport
 from shuntwise.structure.reach import turned_round
@@ -28,9 +28,10 @@ from shuntwise.units import write
 _RETURN_WORDS = ("return", "ground")
 _PADS = {"+": "plus", "-": "minus"}
 _PREFIXES = {"p": "pico", "n": "nano", "u": "micro", "m": "milli", "": "", "k": "kilo", "M": "mega"}
-_UNITS = {"H": "henry", "F": "farad", "ohm": "ohm", "V": "volt", "A": "ampere", "W": "watt"}
+_UNITS = {"H": "henry", "F": "farad", "ohm": "ohm", "V": "volt", "A": "ampere", "W": "watt", "m": "metre"}
 _SPOKEN = {prefix + unit: _PREFIXES[prefix] + word for unit, word in _UNITS.items() for prefix in _PREFIXES}
 _SPOKEN |= {"kohm": "kilohm", "Mohm": "megohm"}
+_RATED = "rated for "
 _FEW = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 
 
@@ -54,6 +55,7 @@ def paragraphs(
         [fit.sentence for fit in fits],
         *reader.legs(),
         *reader.insides(),
+        reader.terminals(),
         reader.couplings(),
         reader.testpoints(),
         reader.left_over(),
@@ -78,9 +80,9 @@ def amount(quantity: Quantity) -> str:
 
 
 def amounts(quantity: Quantity) -> str:
-    """The same standing alone: `8 ohms`, `120 watts`."""
+    """The same standing alone: `8 ohms`, `120 watts`, `0.04 ohm`."""
     text = amount(quantity)
-    plural = text.endswith(("ohm", "watt", "volt", "ampere")) and not text.startswith("1 ")
+    plural = text.endswith(("ohm", "watt", "volt", "ampere")) and float(text.partition(" ")[0]) > 1
     return text + "s" * plural
 
 
@@ -102,7 +104,7 @@ class _Spoken:
 def with_article(text: str) -> str:
     """`a 0.82 ...`, `an 8.2 ...`, `an 18 ...`, `an lpad`, as the number or the spelled letter is spoken."""
     whole = re.split(r"[ .]", text, maxsplit=1)[0]
-    vowel = whole.startswith("8") or whole in ("11", "18") or re.match(r"[aeiou]|[hlmnrx][^aeiouy]", text)
+    vowel = whole.startswith("8") or whole in ("11", "18") or re.match(r"(?i)[aeiou]|[hlmnrx](?![aeiouy])", text)
     return f"{'an' if vowel else 'a'} {text}"
 
 
@@ -122,17 +124,22 @@ def described(part: Part) -> str:
     stated: dict[str, object] = {name: _Spoken(quantity) for name, quantity in part.quantities.items()}
     if part.value is not None:
         stated["value"] = _Spoken(part.value)
-    stated["noun"] = f"{(part.construction or '').replace(' core', '-core')} {part.kind}".strip()
+    made = re.sub(r" (core|acting|lag)$", r"-\1", part.construction or "")
+    stated["noun"] = f"{made} {part.kind}".strip()
     forms = (*kind.spoken, "{noun}")
     said = next(form for form in forms if {name for _, name, *_ in Formatter().parse(form) if name} <= {*stated})
     text = with_article(said.format_map(stated))
     text += " whose value could not be read" if part.value is None and kind.value is not None else ""
-    told = [attribute for name, attribute in kind.attributes.items() if attribute.spoken and name in part.quantities]
-    bare = [attribute for attribute in told if attribute.spoken.startswith("rated")]
-    details = [one.spoken.format(_Spoken(part.quantities[one.name])) for one in told if one not in bare]
-    ratings = [amounts(part.quantities[one.name]) for one in bare]
-    text += f" with {listed(details)}" if details else ""
-    text += f"{',' * bool(details)} rated for {listed(ratings)}" if ratings else ""
+    named_in_form = {name for _, name, *_ in Formatter().parse(said)}
+    told = [
+        (one.spoken.startswith(_RATED), one.spoken.removeprefix(_RATED).format(_Spoken(part.quantities[name])))
+        for name, one in kind.attributes.items()
+        if one.spoken and name in part.quantities and name not in named_in_form
+    ]
+    details, ratings = ([words for rated, words in told if rated is wanted] for wanted in (False, True))
+    pause = "," if " and " in text or text.endswith("read") else ""
+    text += f"{pause} with {listed(details)}" if details else ""
+    text += f", {_RATED}{listed(ratings)}" if ratings else ""
     if kind.wire:
         return text + (", fitted" if part.fitted else ", left out")
     return text + ("" if part.fitted else ", not fitted")
@@ -144,6 +151,7 @@ class _Reader:
         self.design: Design = circuit.design
         self.reversed = turned_round(circuit)
         self.walked = set(_owners(self.design.walks))
+        self.beside = self._beside()
 
     # --- what stands before the wiring
 
@@ -169,16 +177,15 @@ class _Reader:
         amplifier = self.design.amplifier
         if amplifier is None:
             return ["No amplifier is stated."]
-        text = "The amplifier"
+        told = []
         if amplifier.power is not None and amplifier.load is not None:
-            text += f" gives {amounts(amplifier.power)} into {amounts(amplifier.load)}"
+            told.append(f"gives {amounts(amplifier.power)} into {amounts(amplifier.load)}")
         least, source, cable = *map(amplifier.quantities.get, ("least", "source")), amplifier.cable
-        more = [] if least is None else [f"may drive no less than {amounts(least)}"]
-        more += [] if source is None else [f"has {amounts(source)} of output resistance"]
-        more += [] if cable is None else [f"reaches the box through {cable.words}"]
-        more += ["is bridged"] if amplifier.bridged else []
-        text += (" and " if more and " gives " in text else " ") + listed(more)
-        return [text.rstrip() + "."] if text.strip() != "The amplifier" else ["No sound amplifier is stated."]
+        told += [] if least is None else [f"may drive no less than {amounts(least)}"]
+        told += [] if source is None else [f"has {amounts(source)} of output resistance"]
+        told += [] if cable is None else [f"reaches the box through {cable.words}"]
+        told += ["is bridged"] if amplifier.bridged else []
+        return [f"The amplifier {listed(told)}."] if told else ["No sound amplifier is stated."]
 
     def drivers(self) -> list[str]:
         lines = []
@@ -196,7 +203,9 @@ class _Reader:
                 data.append(f"rated for {amounts(driver.quantities['power'])} of {kind}")
             if driver.measured is not None:
                 data.append(f"its impedance measured at {len(driver.measured.freq_hz)} frequencies")
-            lines.append(f"{capital(driver.name)}: {', '.join([impedance, *data])}.")
+            plain = driver.role is None or driver.name.startswith(driver.role)
+            role = "" if plain else f", {with_article(driver.spoken_role)}"
+            lines.append(f"{capital(driver.name)}{role}: {', '.join([impedance, *data])}.")
         return [f"{capital(plural(len(lines), 'driver'))}.", *lines] if lines else ["No driver is declared."]
 
     # --- the wiring
@@ -211,9 +220,9 @@ class _Reader:
                 else (f"The leg of {listed(leg.drivers)}.")
             )
             walks = [walk for walk in self.design.walks if walk.leg == index]
-            lines = [heading, *(self.walk(walk) for walk in walks)]
+            lines = [heading, *self.sentences(walks)]
             if not walks:
-                lines.append("Nothing is wired here.")
+                lines.append(f"Nothing{self.readable(self.design.lost_wiring)} is wired here.")
             touched = {stop.node[:-1] for walk in walks for stop in walk.stops if isinstance(stop, NodeStop)}
             for driver in self.design.drivers:
                 if driver in self.reversed & touched - told:
@@ -227,18 +236,23 @@ class _Reader:
         inside: dict[str, list[Walk]] = {instance: [] for instance in self.design.instances}
         for walk in self.design.walks:
             if walk.leg is None:
-                inside[self._instance_of(walk)].append(walk)
+                inside.get(_scope(walk), []).append(walk)
         for instance, walks in inside.items():
-            yield [f"Inside {self._network(instance)}.", *(self.walk(walk, f"{instance}.") for walk in walks)]
-
-    def _instance_of(self, walk: Walk) -> str:
-        names = [*_owners([walk]), *(stop.node for stop in walk.stops if isinstance(stop, NodeStop))]
-        holders = [label for label in self.design.instances if all(name.startswith(f"{label}.") for name in names)]
-        return max(holders, key=len)
+            yield [f"Inside {self._network(instance)}.", *self.sentences(walks, f"{instance}.")]
 
     def _network(self, instance: str) -> str:
         kind = self.networks.get(instance)
         return f"the network {instance}" + (f", {with_article(kind)}" if kind else "")
+
+    def sentences(self, walks: Iterable[Walk], prefix: str = "") -> Iterator[str]:
+        """The walks; a part that no walk goes through is told of before the first that names an end of it."""
+        for walk in walks:
+            for stop in all_stops(walk.stops):
+                label = stop.node.rpartition(".")[0] if isinstance(stop, NodeStop) else ""
+                if label in self.design.parts and label not in self.walked:
+                    self.walked.add(label)
+                    yield f"{label.removeprefix(prefix)}, {described(self.design.parts[label])}, is wired end by end."
+            yield self.walk(walk, prefix)
 
     def walk(self, walk: Walk, prefix: str = "") -> str:
         """One walk as one sentence: from the first point, through parts, to the next named point, and on."""
@@ -273,11 +287,15 @@ class _Reader:
 
     def part(self, stop: PartStop, prefix: str) -> str:
         if stop.owner in self.design.parts:
-            return f"{stop.owner.removeprefix(prefix)}, {described(self.design.parts[stop.owner])}"
+            part = self.design.parts[stop.owner]
+            ends = f", in at its {stop.into} and out at its {stop.out_of}" if _has_terminals(part) else ""
+            return f"{stop.owner.removeprefix(prefix)}, {described(part)}{ends}"
         return f"{self._network(stop.owner)}, in at its port {stop.into} and out at its port {stop.out_of}"
 
     def parallel(self, stop: ParallelStop, prefix: str) -> str:
         chains = [", then ".join(self.link(inner, prefix) for inner in chain) for chain in stop.chains]
+        if len(chains) == 1:
+            return f"{chains[0]}, which is parallel to nothing"
         count = _FEW[len(chains)] if len(chains) < len(_FEW) else str(len(chains))
         return f"{count} in parallel: {'; '.join(chains[:-1])}; and {chains[-1]}; these {count} joined again"
 
@@ -294,7 +312,7 @@ class _Reader:
         """A named point as spoken: `return`, `woofer plus`, `the tap of T1`, `the node hp`."""
         node = stop.node
         feeds = self.design.feeds
-        if stop.span.text in _RETURN_WORDS or (len(feeds) == 1 and node == "input-"):
+        if node.endswith("-") and (stop.span.text in _RETURN_WORDS or (len(feeds) == 1 and node == "input-")):
             return "return"
         if node[-1:] in _PADS:
             return f"{node[:-1]} {_PADS[node[-1]]}"
@@ -305,6 +323,46 @@ class _Reader:
         return f"the {terminal}{whose}" if whose else f"the node {terminal}"
 
     # --- what stands beside the wiring
+
+    def terminals(self) -> list[str]:
+        """Where each end of a part with more than two goes; those that go nowhere are left over."""
+        lines = []
+        for part in filter(_has_terminals, self.design.parts.values()):
+            ends = {terminal: self.beside.get(point_of(part.label, terminal), ()) for terminal in _terminals(part)}
+            spoken = {terminal: dict.fromkeys(map(self.neighbour, beside)) for terminal, beside in ends.items()}
+            told = [f"its {terminal} to {listed(list(others))}" for terminal, others in spoken.items() if others]
+            if told:
+                lines.append(f"{part.label}: {'; '.join(told).replace(' to ', ' goes to ', 1)}.")
+        return lines
+
+    def _beside(self) -> dict[str, list[Stop]]:
+        """What walks have beside each point that they name or go through; of a port, outside its network."""
+        found: dict[str, list[Stop]] = {}
+        for walk in self.design.walks:
+            own_ports = self.design.instances.get(_scope(walk), ()) if walk.leg is None else ()
+            for before, stop, behind in _in_between(walk.stops):
+                match stop:
+                    case NodeStop() if stop.node not in own_ports:
+                        sides = ((stop.node, before), (stop.node, behind))
+                    case PartStop():
+                        sides = ((point_of(stop.owner, stop.into), before), (point_of(stop.owner, stop.out_of), behind))
+                    case _:
+                        continue
+                for point, other in sides:
+                    found.setdefault(point, []).extend([] if other is None else [other])
+        return found
+
+    def neighbour(self, stop: Stop) -> str:
+        """A stop as what an end goes to, under its whole name."""
+        match stop:
+            case NodeStop():
+                return self.point(stop, "")
+            case PartStop():
+                return stop.owner if stop.owner in self.design.parts else self._network(stop.owner)
+            case ParallelStop():
+                return f"the group of {listed(list(_through((stop,))))}"
+            case _:
+                return "something that could not be read"
 
     def couplings(self) -> list[str]:
         lines = []
@@ -321,16 +379,44 @@ class _Reader:
         return [f"{capital(plural(len(points), 'test point'))}: {listed(points)}."] if points else []
 
     def left_over(self) -> list[str]:
-        """What is declared and in no walk: said, so that nothing of the circuit goes unread."""
+        """What is declared and in no walk: said, so that nothing of the circuit goes unread.
+
+        Of what may stand in lost text, or be meant by a station that is nothing, only that no walk to be read has it.
+        """
+        design = self.design
+        reached = {label for label, ports in design.instances.items() if not self.beside.keys().isdisjoint(ports)}
         lines = [
-            f"In no walk: {part.label}, {described(part)}."
-            for part in self.design.parts.values()
+            f"In no walk{self.readable(self.perhaps(label))}: {self._network(label)}."
+            for label in design.instances
+            if label not in reached and ("." not in label or label.rpartition(".")[0] in reached)
+        ]
+        lines += [
+            f"In no walk{self.readable(self.perhaps(part.label))}: {part.label}, {described(part)}."
+            for part in design.parts.values()
             if part.label not in self.walked
         ]
-        owners = (*(pair.name for pair in self.design.terminals), *self.design.drivers)
-        spans = self.circuit.spans
-        bare = [f"{owner} {_PADS[sign]}" for owner in owners for sign in "+-" if owner + sign not in spans]
-        return lines + ([f"Nothing is wired to {listed(bare)}."] if bare else [])
+        owners = (*(pair.name for pair in design.terminals), *design.drivers)
+        bare = {owner + sign: f"{owner} {_PADS[sign]}" for owner in owners for sign in "+-"}
+        ports = {port: label for label, ports in design.instances.items() if label in reached for port in ports}
+        bare |= {port: f"the port {port.rpartition('.')[2]} of {label}" for port, label in ports.items()}
+        bare |= {
+            point_of(part.label, terminal): f"the {terminal} of {part.label}"
+            for part in filter(_has_terminals, design.parts.values())
+            if part.label in self.walked
+            for terminal in _terminals(part)
+        }
+        open_ends = [point for point in bare if point not in self.beside]
+        for lost in (False, True):
+            told = [bare[point] for point in open_ends if (self.circuit.net_of[point] in self.circuit.doubtful) is lost]
+            lines += [f"Nothing{self.readable(lost)} is wired to {listed(told)}."] if told else []
+        return lines
+
+    def perhaps(self, label: str) -> bool:
+        """May this part or network stand in lost text, or where a walk has a station that is nothing?"""
+        return label.rpartition(".")[2] in self.design.doubtful or label in self.design.meant
+
+    def readable(self, lost: bool) -> str:
+        return " that could be read" if lost else ""
 
     def count(self) -> list[str]:
         parts = self.design.parts.values()
@@ -343,16 +429,43 @@ class _Reader:
         return [text + (f" Not fitted: {plural(absent, 'part')}." if absent else "")]
 
 
+def _has_terminals(part: Part) -> bool:
+    """Has it more than the two ends that a walk goes through?"""
+    return len(KINDS[part.kind].terminals) > 2
+
+
+def _terminals(part: Part) -> Iterable[str]:
+    """The terminals of a part in the order in which its sections follow each other: start, tap, end."""
+    return dict.fromkeys(terminal for ends in KINDS[part.kind].sections.values() for terminal in ends)
+
+
+def _scope(walk: Walk) -> str:
+    """The used network that a walk stands in: what its names have before what is written. Empty if none can be read."""
+    for stop in all_stops(walk.stops):
+        name = stop.node if isinstance(stop, NodeStop) else stop.owner if isinstance(stop, PartStop) else ""
+        if name:
+            return ".".join(name.split(".")[: -1 - stop.span.text.count(".")])
+    return ""
+
+
+def _in_between(
+    stops: Sequence[Stop], before: Stop | None = None, behind: Stop | None = None
+) -> Iterator[tuple[Stop | None, Stop, Stop | None]]:
+    """All stops, those of groups included, each between its neighbours; a group's are those of its chains' ends."""
+    for index, stop in enumerate(stops):
+        last = stops[index - 1] if index else before
+        following = stops[index + 1] if index + 1 < len(stops) else behind
+        if isinstance(stop, ParallelStop):
+            for chain in stop.chains:
+                yield from _in_between(chain, last, following)
+        else:
+            yield last, stop, following
+
+
 def _owners(walks: Iterable[Walk]) -> Iterator[str]:
     """Every part and used network that the walks go through."""
-    for walk in walks:
-        yield from _through(walk.stops)
+    return (owner for walk in walks for owner in _through(walk.stops))
 
 
 def _through(stops: Iterable[Stop]) -> Iterator[str]:
-    for stop in stops:
-        if isinstance(stop, PartStop):
-            yield stop.owner
-        elif isinstance(stop, ParallelStop):
-            for chain in stop.chains:
-                yield from _through(chain)
+    return (stop.owner for stop in all_stops(stops) if isinstance(stop, PartStop))

@@ -3,7 +3,7 @@
 In: a `Netlist`. Out: an `EngineResult`. It refuses to know what the circuit is, and to trust an exit code:
 ngspice ends with 0 after refusing half of a circuit.
 
-The binary raw file is read, which holds every number in full; what `.print` writes has 6 digits.
+The binary raw file is read, which holds every number in full; what `.print` writes has ten.
 """
 
 from __future__ import annotations

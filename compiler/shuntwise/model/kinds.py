@@ -19,7 +19,8 @@ class Attribute:
     """A value that an item may carry. `low` and `high` bound what is credible, in SI units.
 
     `others` are further ways to say it, told by their unit. `spoken` is how a part's reading tells of it, `{}` being
-    its amount; without it the reading is silent of it.
+    its amount (`{:alone}` where no noun follows, `{:share}` in percent); ratings begin with `rated for`. Without it the
+    reading is silent of it.
     """
 
     name: str
@@ -37,9 +38,9 @@ def _attribute(name: str, dimension: u.Dimension, low: float, high: float, meani
 
 
 TOLERANCE = _attribute("tolerance", u.PLAIN, 1e-5, 0.8, "the tolerance", "{:share} tolerance")
-POWER = _attribute("power", u.WATT, 0.01, 1e5, "the power that it is rated for", "rated for {}")
-VOLTAGE = _attribute("voltage", u.VOLT, 1, 1e5, "the voltage that it is rated for", "rated for {}")
-CURRENT = _attribute("current", u.AMPERE, 0.01, 1e3, "the current that it is rated for", "rated for {}")
+POWER = _attribute("power", u.WATT, 0.01, 1e5, "the power that it is rated for", "rated for {:alone}")
+VOLTAGE = _attribute("voltage", u.VOLT, 1, 1e5, "the voltage that it is rated for", "rated for {:alone}")
+CURRENT = _attribute("current", u.AMPERE, 0.01, 1e3, "the current that it is rated for", "rated for {:alone}")
 
 BODY = (
     _attribute("length", u.METRE, 1e-3, 5, "body length, of a link the length of its wire"),
@@ -158,7 +159,7 @@ class PartKind(Kind):
 
 
 _DCR = _attribute("dcr", u.OHM, 1e-4, 1e3, "DC resistance of the winding", "{} DC resistance")
-_WIRE = _attribute("wire", u.METRE, 5e-5, 1e-2, "diameter of the wire")
+_WIRE = _attribute("wire", u.METRE, 5e-5, 1e-2, "diameter of the wire", "{} wire")
 _CORES = {"air core": "air core", "iron core": "iron core", "ferrite core": "ferrite core"}
 
 TIGHT = 0.98
@@ -190,14 +191,16 @@ TAPPED_COIL = PartKind(
             1e-7,
             1,
             "inductance from the start to the tap",
-            spoken="its tap at {}",
+            spoken="its tap at {} from its start",
             others=(
                 Attribute("tap", u.PLAIN, 0.01, 0.99, "share of the turns from the start to the tap"),
                 Attribute("tap", u.DECIBEL, -40, -0.1, "level at the tap, below the whole", signed=True),
             ),
         ),
-        _attribute("tap_dcr", u.OHM, 1e-5, 1e3, "DC resistance from the start to the tap", "{} from start to tap"),
-        _attribute("k", u.PLAIN, 0.01, 1, "coupling of the two sections"),
+        _attribute(
+            "tap_dcr", u.OHM, 1e-5, 1e3, "DC resistance from the start to the tap", "{} of DC resistance up to the tap"
+        ),
+        _attribute("k", u.PLAIN, 0.01, 1, "coupling of the two sections", "its sections coupled by {:share}"),
     ),
     words=_CORES,
     example="T1 1.2 mH { tap 0.3 mH }",
@@ -215,7 +218,7 @@ CAPACITOR = PartKind(
     bare=(TOLERANCE, VOLTAGE, CURRENT),
     keyed=(
         _attribute("esr", u.OHM, 1e-5, 100, "series resistance", "{} series resistance"),
-        _attribute("ac", u.VOLT, 1, 1e5, "r.m.s. voltage that it is rated for"),
+        _attribute("ac", u.VOLT, 1, 1e5, "r.m.s. voltage that it is rated for", "rated for {:alone} r.m.s."),
     ),
     words={
         "film": "film",
@@ -255,16 +258,16 @@ LAMP = PartKind(
     asked={"voltage": "250 V", "power": "20 W"},
     letters=("B", "LA", "LP", "E", "H"),
     block="B",
-    spoken=("{noun} of {value:alone} cold and {hot:alone} hot", "{noun} of {value:alone}"),
+    spoken=("{noun} of {value:alone} cold and {hot:alone} hot", "{noun} of {value:alone} cold"),
 )
-_COLD = _attribute("cold", u.OHM, 1e-4, 1e3, "resistance when cold", "{} cold")
+_COLD = _attribute("cold", u.OHM, 1e-4, 1e3, "resistance when cold", "{} cold resistance")
 FUSE = PartKind(
     "fuse",
     _attribute("rated", u.AMPERE, 0.01, 100, "rated current"),
     bare=(VOLTAGE,),
     keyed=(
         _COLD,
-        _attribute("i2t", u.AMPERE2_SECOND, 1e-6, 1e6, "pre-arcing I2t"),
+        _attribute("i2t", u.AMPERE2_SECOND, 1e-6, 1e6, "pre-arcing I2t", "an I2t of {}"),
     ),
     words={"quick acting": "quick acting", "time lag": "time lag"},
     example="F1 2.5 A",
@@ -282,8 +285,15 @@ PROTECTOR = PartKind(
     keyed=(
         _attribute("trip", u.AMPERE, 0.01, 300, "current from which it surely trips, in air of 23 C"),
         _COLD,
-        _attribute("tripped", u.OHM, 0.1, 1e6, "resistance when it has tripped"),
-        _attribute("derating", u.PLAIN, 1e-4, 0.05, "share by which both currents fall for each kelvin"),
+        _attribute("tripped", u.OHM, 0.1, 1e6, "resistance when it has tripped", "{} tripped resistance"),
+        _attribute(
+            "derating",
+            u.PLAIN,
+            1e-4,
+            0.05,
+            "share by which both currents fall for each kelvin",
+            "{:share} derating per kelvin",
+        ),
     ),
     example="F2 0.9 A",
     asked={"trip": "trip 1.8 A", "cold": "cold 0.3 ohm", "tripped": "tripped 60 ohm", "voltage": "60 V"},
@@ -321,6 +331,7 @@ LINK = PartKind(
     letters=("K", "LK", "J", "W", "B"),
     block="",
     wire=True,
+    spoken=("{noun} of {wire} wire", "{noun}"),
 )
 
 KINDS: dict[str, PartKind] = {

@@ -16,6 +16,9 @@ Neither simulator prints expressions in batch mode, so what is not a node voltag
   minus pad as node 0 makes the input's source float, which costs gnucap all its digits.
 - The impedance at an input is the voltage there when 1 A is driven into it and the other inputs are shorted,
   in a copy of the circuit that shares only ground with it.
+
+What is printed holds 9 digits or more in both: enough to compare with a solver, and the most that stand under their
+headings in ngspice. How names keep the headings apart is told in `names`.
 """
 
 from __future__ import annotations
@@ -23,6 +26,7 @@ from __future__ import annotations
 import logging
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from shuntwise.netlist.names import NameTable, note
 from shuntwise.network.network import GROUND, Branch, Coupling, DriverPort, Element, Feed, Network
@@ -32,12 +36,18 @@ CIRCUIT_ENDS = "* note: the circuit ends here; what follows only measures"
 """The line before the first meter. No author's text can produce it: all of it follows a longer prefix."""
 
 OPTIONS = (
-    ".options short=1e-15 numdgt=7",
+    "* note: the next line is a command to ngspice: decimals and phases of what `.print` writes",
+    "*# set numdgt=9 units=degrees",
+    ".options short=1e-15 numdgt=9",
     "* note: the next row belongs to the options in ngspice (do without a direct-current solution, which",
     "* note: capacitors in series and loops of coils do not have), and to this comment in gnucap",
     "+ noopac",
 )
 """Taken without a complaint by both. `short` is the resistance of gnucap's ideal sources, else 10 microohm.
+
+`numdgt` among the options gives gnucap 9 digits. ngspice 39 overlooks it there (7 digits, one less behind a minus
+sign, whatever it says), but obeys it as a command: 10 and 9. `*#` makes a line one, and is a comment to all others.
+Phases are in degrees then, as gnucap's are without being told. Nothing of an author's may stand on such a line.
 
 Without `noopac` ngspice 39 crashed on 3 of 300 random networks and warned on 224, although the answers that
 it gave were right. gnucap complains of the word, so it is put where only ngspice finds it: both join a row
@@ -87,7 +97,7 @@ def emit(network: Network, sweep: Sweep, *, design_title: str, notes: Sequence[s
 
     lines = [f"* shuntwise: {note(design_title)}"]
     lines += [f"* note: remark: {note(text)}" for text in notes]
-    lines += [f'* note: node {spice} is "{note(node)}"' for node, spice in nodes.items() if spice != node]
+    lines += spell.notes()
     lines += _circuit(network, spell)
 
     lines += ["*", CIRCUIT_ENDS]
@@ -105,7 +115,8 @@ def emit(network: Network, sweep: Sweep, *, design_title: str, notes: Sequence[s
     for number, feed in enumerate(network.feeds, start=1):
         at = impedance_nodes[feed.name] = names.node(feed.name, "z_")
         prefix = "z_" if len(network.feeds) == 1 else f"z{number}_"
-        lines += _copy(network, feed, Speller(network, names, prefix, feed, at))
+        copied = {GROUND: GROUND, network.posts(feed): at}
+        lines += _copy(network, feed, Speller(network, names, copied, prefix, feed))
 
     lines += ["*", *OPTIONS, "*", *_outputs(network, driver_nodes, impedance_nodes)]
     lines += [f".ac dec {sweep.points_per_decade} {sweep.freq_from_hz!r} {sweep.freq_to_hz!r}", ".end"]
@@ -156,7 +167,7 @@ def _copy(network: Network, measured: Feed, spell: Speller) -> Iterator[str]:
 
 def _outputs(network: Network, driver_nodes: Mapping[str, str], impedance_nodes: Mapping[str, str]) -> Iterator[str]:
     """The print line. There is one only, over several rows: gnucap keeps the last and forgets the others."""
-    yield "* note: vm is a magnitude, vp a phase: ngspice prints it in radians, gnucap in degrees"
+    yield "* note: vm is a magnitude, vp a phase in degrees"
     for driver in network.drivers:
         node = driver_nodes.get(driver.name)
         found = f"voltage at {node}" if node else "no voltage: both pads are on one node"
@@ -173,17 +184,18 @@ def _outputs(network: Network, driver_nodes: Mapping[str, str], impedance_nodes:
 class Speller:
     """Element lines of one copy of the network, under names of its own, by PySpice, in lower case.
 
-    PySpice's classes put the letter of the kind before the name that they get. In a copy that measures the
-    impedance at an input, `measured`, the name of that input's node is given: `at`.
+    PySpice's classes put the letter of the kind before the name that they get. Some nodes have their names already:
+    `given`. `measured` is the input whose impedance a copy is for. `before` is as in `NameTable.node`.
     """
 
     def __init__(
         self,
         network: Network,
         names: NameTable,
+        given: Mapping[str, str] = MappingProxyType({GROUND: GROUND}),
         prefix: str = "",
         measured: Feed | None = None,
-        at: str = "",
+        before: int = 0,
     ) -> None:
         # The classes by name: the shortcuts on `Circuit` are not there yet if another thread is importing.
         from PySpice.Spice import BasicElement
@@ -203,8 +215,13 @@ class Speller:
         self.elements = {e.name: names.element(e.kind, e.name, prefix) for e in network.elements}
         self.couplings = {c.name: names.element("K", c.name, prefix) for c in network.couplings}
         self.feeds = {f.name: names.element("I" if f is measured else "V", f.name, prefix) for f in network.feeds}
-        self.nodes = {GROUND: GROUND} | ({network.posts(measured): at} if measured else {})
-        self.nodes |= {node: names.node(node, prefix) for node in network.nodes if node not in self.nodes}
+        self.nodes = {**given} | names.nodes((node for node in network.nodes if node not in given), prefix, before)
+
+    def notes(self) -> Iterator[str]:
+        """Comments that say which author's node is meant by a name that is not the author's."""
+        for node, spice in self.nodes.items():
+            if spice != node and node != GROUND:
+                yield f'* note: node {spice} is "{note(node)}"'
 
     def _line(self, kind: str, name: str, *words: str | float) -> str:
         return str(self._class[kind](self._circuit, name[1:], *words)).lower()

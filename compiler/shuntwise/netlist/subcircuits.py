@@ -2,6 +2,9 @@
 
 In: a `Network`. Out: text that ngspice and gnucap take among other text, without a source, a sweep or an output. It
 refuses to know amplifiers: their resistance and cable are left to who simulates them.
+
+Pins are named as nodes of a netlist are, since they become such in the example of use; nodes inside are shorter,
+since ngspice prints them as `x1.NODE`.
 """
 
 from __future__ import annotations
@@ -13,6 +16,12 @@ from shuntwise.netlist.spice import Speller
 from shuntwise.network.network import GROUND, DriverPort, Element, Feed, Network
 
 RETURN = "return"
+_BEFORE = len("x1.")
+
+_USE = (
+    "* note: subcircuits for a larger simulation: one of the crossover, one of each driver. Take them in by",
+    "* note: .include and use them as in the example below; sources, a sweep and what is printed are yours",
+)
 
 
 def subcircuits(network: Network, *, design_title: str, notes: Sequence[str] = ()) -> str:
@@ -22,18 +31,14 @@ def subcircuits(network: Network, *, design_title: str, notes: Sequence[str] = (
     owners = {driver.name for driver in network.drivers}
     box = tuple(e for e in network.elements if e.part not in owners and not _is_amplifier(network, e))
     inside = Network(box, tuple(c for c in network.couplings if c.first in {e.name for e in box}))
-    spell = Speller(inside, names)
     pads = [_box_node(network, feed) for feed in network.feeds]
     ends = [node for driver in drivers for node in (driver.plus, driver.minus)]
-    spell.nodes[GROUND] = names.node(RETURN)
-    pins = list(dict.fromkeys((*pads, GROUND, *ends)))
-    for node in pins:
-        spell.nodes.setdefault(node, names.node(node))
-    name = names.node("crossover")
-    models = {driver.name: names.node(f"driver {driver.name}") for driver in drivers}
-    pin = {node: spell.nodes[node] for node in pins}
+    name = names.model("crossover")
+    models = {driver.name: names.model(f"driver {driver.name}") for driver in drivers}
+    pin = {node: names.node(RETURN if node == GROUND else node) for node in dict.fromkeys((*pads, GROUND, *ends))}
+    spell = Speller(inside, names, pin, before=_BEFORE)
 
-    lines = [f"* shuntwise: {note(design_title)}", *(f"* note: remark: {note(text)}" for text in notes)]
+    lines = [f"* shuntwise: {note(design_title)}", *_USE, *(f"* note: remark: {note(text)}" for text in notes)]
     lines += [
         f'* note: input "{note(feed.name)}" is pin {pin[node]} against {pin[GROUND]}'
         for feed, node in zip(network.feeds, pads, strict=True)
@@ -61,15 +66,16 @@ def _box_node(network: Network, feed: Feed) -> str:
 
 
 def _body(network: Network, spell: Speller) -> Iterator[str]:
+    yield from spell.notes()
     yield from map(spell.element, network.elements)
     yield from map(spell.coupling, network.couplings)
 
 
 def _driver(network: Network, driver: DriverPort, model: str) -> Iterator[str]:
-    names = NameTable()
     inside = Network(tuple(element for element in network.elements if element.part == driver.name))
-    spell = Speller(inside, names)
-    spell.nodes |= {driver.plus: "plus", driver.minus: "minus"}
-    yield f".subckt {model} plus minus"
+    names = NameTable()
+    pin = {driver.plus: names.node("plus"), driver.minus: names.node("minus")}
+    spell = Speller(inside, names, pin, before=_BEFORE)
+    yield f".subckt {model} {' '.join(pin.values())}"
     yield from _body(inside, spell)
     yield f".ends {model}"
