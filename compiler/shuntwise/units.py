@@ -28,6 +28,7 @@ WATT: Dimension = (1, 1, 0, 0, 0, 0, 0)
 HERTZ: Dimension = (0, 0, -1, 0, 0, 0, 0)
 METRE2: Dimension = (0, 0, 0, 2, 0, 0, 0)
 AMPERE2_SECOND: Dimension = (0, 2, 1, 0, 0, 0, 0)
+TESLA_METRE: Dimension = (1, 0, 1, -1, 0, 0, 0)
 
 NAMES: dict[Dimension, str] = {
     PLAIN: "a plain number",
@@ -46,6 +47,7 @@ NAMES: dict[Dimension, str] = {
     HERTZ: "a frequency",
     METRE2: "a section",
     AMPERE2_SECOND: "an I2t value",
+    TESLA_METRE: "a force factor",
 }
 
 SYMBOLS: dict[Dimension, str] = {
@@ -65,6 +67,7 @@ SYMBOLS: dict[Dimension, str] = {
     HERTZ: "Hz",
     METRE2: "m2",
     AMPERE2_SECOND: "A2s",
+    TESLA_METRE: "Tm",
 }
 
 _PREFIXES = {"p": 1e-12, "n": 1e-9, "u": 1e-6, "µ": 1e-6, "μ": 1e-6, "m": 1e-3, "": 1.0, "k": 1e3, "M": 1e6}
@@ -95,6 +98,7 @@ def _units() -> dict[str, tuple[float, Dimension]]:
     units["%"] = (1e-2, PLAIN)
     units["mm2"] = units["mm²"] = (1e-6, METRE2)
     units["A2s"] = units["A²s"] = (1.0, AMPERE2_SECOND)
+    units["Tm"] = (1.0, TESLA_METRE)
     units["dB"] = (1.0, DECIBEL)
     units["octave"] = units["octaves"] = (1.0, OCTAVE)
     return units

@@ -97,7 +97,7 @@ leg woofer_Ω {
     network = load_text(text).lowered
     assert isinstance(network, Network)
     made = subcircuits(network, design_title="x\n.control\nshell touch ran")
-    assert '* note: node plus is "subckt"' in made.splitlines()
+    assert '* note: node plus is "woofer_ohm+"' in made.splitlines()
     assert all(line.startswith(("*", ".subckt ", ".ends ", "r", "l", "c", "k")) for line in made.splitlines())
     assert re.fullmatch(r"[\x20-\x7e\n]*", made) and GROUND not in re.findall(r"\.subckt .*", made)[0].split()
 

@@ -8,6 +8,7 @@ source.
 from __future__ import annotations
 
 import csv
+import math
 from pathlib import Path
 
 import pytest
@@ -462,3 +463,48 @@ def test_a_hundred_equal_coils_share_the_blame() -> None:
     lines += ["leg woofer {", f"  input+ -- {walk} -- woofer+", "  woofer- -- return", "}"]
     names = [finding.name for finding in load_text("\n".join(lines)).findings]
     assert names.count("coil-dcr-share") == 1
+
+
+# --- excursion
+
+STIFF = """
+amplifier 50 W into 8 ohm { least 4 ohm, programme sine }
+driver mid 8 ohm { re 6 ohm, fs 1 kHz, qms 3, qes 0.35, 200 W, xmax 4 mm, MOTOR }
+leg mid {
+  input+ -- mid+
+  mid- -- return
+}
+"""
+BL = (2 * math.pi * 1000 * 0.009 * 6 / 0.35) ** 0.5
+
+
+@pytest.mark.parametrize("motor", ["mms 9 g", f"bl {BL:.12g} Tm"])
+def test_far_below_resonance_the_spring_holds_the_cone(motor: str) -> None:
+    """x = Bl V / (Re K) with the stiffness K = (2 pi fs)^2 Mms: L. L. Beranek, Acoustics, 1954, chapter 7, from memory.
+    At 20 Hz the resonance at 1 kHz is 0.04 % away in x, and the motional impedance less than a thousandth of Re."""
+    evidence = evidence_of(STIFF.replace("MOTOR", motor))
+    moves = evidence.stress.excursion(evidence.design.drivers["mid"])
+    assert moves is not None
+    stiffness = (2 * math.pi * 1000) ** 2 * 0.009
+    assert moves.peak_m == pytest.approx(math.sqrt(2) * 20 * BL / (6 * stiffness), rel=2e-3)
+    assert moves.middle_hz == pytest.approx(20, rel=0.02)
+
+
+def test_excursion_needs_its_data_and_counts_the_box() -> None:
+    evidence = evidence_of(STIFF.replace("xmax 4 mm, MOTOR", "xmax 4 mm"))
+    assert evidence.stress.excursion(evidence.design.drivers["mid"]) is None
+    free, boxed = (
+        evidence_of(STIFF.replace("MOTOR", f"mms 9 g{more}")).stress for more in ("", ", alpha 2")
+    )  # a box of this size makes the spring three times as stiff
+    found = [stress.excursion(stress.design.drivers["mid"]) for stress in (free, boxed)]
+    assert found[0] is not None and found[1] is not None
+    assert found[0].peak_m / found[1].peak_m == pytest.approx(3, rel=2e-3)
+
+
+def test_excursion_is_found_once_of_two_voice_coils_and_its_limit_moves() -> None:
+    text = STIFF.replace("driver mid 8 ohm {", "driver mid 8 ohm { coils 2,").replace("MOTOR", "mms 2 g")
+    text = text.replace("fs 1 kHz", "fs 100 Hz").replace(
+        "input+ -- mid+\n  mid- -- return", "input+ -- mid.a+ -- mid.b+\n  mid.a- -- return\n  mid.b- -- return"
+    )
+    assert len(found_at("excursion-high", text)) == 1
+    assert found_at("excursion-high", text + "limit excursion-high 100\n") == []

@@ -15,7 +15,7 @@ from shuntwise.model.design import Driver, Quantity
 from shuntwise.model.evaluate import Scope
 from shuntwise.model.kinds import COIL_COUPLING, COILS
 
-_NOT_OF_TWO = ("semi_k", "semi_n", "r_factor", "r_exponent", "x_factor", "x_exponent")
+_NOT_OF_TWO = ("bl", "semi_k", "semi_n", "r_factor", "r_exponent", "x_factor", "x_exponent")
 
 
 def coils(driver: Driver, scope: Scope) -> tuple[Driver, ...]:
@@ -40,7 +40,7 @@ def coils(driver: Driver, scope: Scope) -> tuple[Driver, ...]:
         where = fitted.span if fitted is not None else table
         assert where is not None
         said = findings.value_unclear(where, f"`{driver.name}` has two voice coils, which are told by re and le",
-                                      "give these two, of one coil")  # fmt: skip
+                                      "give these two, of one coil, and mms instead of bl")  # fmt: skip
     else:
         said = None
     if said is not None:

@@ -10,6 +10,7 @@ since ngspice prints them as `x1.NODE`.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from shuntwise.netlist.names import NameTable, note
 from shuntwise.netlist.spice import Speller
@@ -34,7 +35,8 @@ def subcircuits(network: Network, *, design_title: str, notes: Sequence[str] = (
     pads = [_box_node(network, feed) for feed in network.feeds]
     ends = [node for driver in drivers for node in (driver.plus, driver.minus)]
     name = names.model("crossover")
-    models = {driver.name: names.model(f"driver {driver.name}") for driver in drivers}
+    bodies = _bodies(network, drivers)
+    models = [names.model(f"driver {_called(body)}") for body in bodies]
     pin = {node: names.node(RETURN if node == GROUND else node) for node in dict.fromkeys((*pads, GROUND, *ends))}
     spell = Speller(inside, names, pin, before=_BEFORE)
 
@@ -44,14 +46,16 @@ def subcircuits(network: Network, *, design_title: str, notes: Sequence[str] = (
         for feed, node in zip(network.feeds, pads, strict=True)
     ]
     lines += [
-        f'* note: driver "{note(d.name)}" is {models[d.name]}, between {pin[d.plus]} and {pin[d.minus]}'
-        for d in drivers
+        f'* note: driver "{note(d.name)}" is {model}, between {pin[d.plus]} and {pin[d.minus]}'
+        for body, model in zip(bodies, models, strict=True)
+        for d in body
     ]
     lines += ["* note: for example:", f"* x1 {' '.join(pin.values())} {name}"]
-    lines += [f"* x{at} {pin[d.plus]} {pin[d.minus]} {models[d.name]}" for at, d in enumerate(drivers, start=2)]
+    for at, (body, model) in enumerate(zip(bodies, models, strict=True), start=2):
+        lines.append(f"* x{at} {' '.join(pin[node] for d in body for node in (d.plus, d.minus))} {model}")
     lines += ["*", f".subckt {name} {' '.join(pin.values())}", *_body(inside, spell), f".ends {name}"]
-    for driver in drivers:
-        lines += ["*", *_driver(network, driver, models[driver.name])]
+    for body, model in zip(bodies, models, strict=True):
+        lines += ["*", *_driver(network, body, model)]
     return "\n".join(lines) + "\n"
 
 
@@ -71,11 +75,40 @@ def _body(network: Network, spell: Speller) -> Iterator[str]:
     yield from map(spell.coupling, network.couplings)
 
 
-def _driver(network: Network, driver: DriverPort, model: str) -> Iterator[str]:
-    inside = Network(tuple(element for element in network.elements if element.part == driver.name))
-    names = NameTable()
-    pin = {driver.plus: names.node("plus"), driver.minus: names.node("minus")}
-    spell = Speller(inside, names, pin, before=_BEFORE)
-    yield f".subckt {model} {' '.join(pin.values())}"
+def _bodies(network: Network, drivers: Sequence[DriverPort]) -> list[tuple[DriverPort, ...]]:
+    """The drivers, those together that a field couples: the voice coils on one former."""
+    owner = {element.name: element.part for element in network.elements}
+    coupled = [{owner[coupling.first], owner[coupling.second]} for coupling in network.couplings]
+    found: list[tuple[DriverPort, ...]] = []
+    for driver in drivers:
+        at = next((at for at, body in enumerate(found) if {body[0].name, driver.name} in coupled), None)
+        if at is None:
+            found.append((driver,))
+        else:
+            found[at] += (driver,)
+    return found
+
+
+def _called(body: Sequence[DriverPort]) -> str:
+    """A driver's name; of several voice coils what their names have in common."""
+    return body[0].name if len(body) == 1 else body[0].name.rpartition(".")[0]
+
+
+def _driver(network: Network, body: Sequence[DriverPort], model: str) -> Iterator[str]:
+    """A driver by itself. Its pads are named apart even where the crossover joins two of them."""
+    parts, names, pins, at = {driver.name for driver in body}, NameTable(), {}, {}
+    for driver in body:
+        coil = f"{driver.name.rpartition('.')[2]} " if len(body) > 1 else ""
+        for node, sign, pad in ((driver.plus, "+", "plus"), (driver.minus, "-", "minus")):
+            at[driver.name, node] = point = f"{driver.name}{sign}"
+            pins[point] = names.node(coil + pad)
+    elements = tuple(
+        replace(element, plus=at.get((element.part, element.plus), element.plus),
+                minus=at.get((element.part, element.minus), element.minus))
+        for element in network.elements if element.part in parts
+    )  # fmt: skip
+    inside = Network(elements, tuple(c for c in network.couplings if network.element[c.first].part in parts))
+    spell = Speller(inside, names, pins, before=_BEFORE)
+    yield f".subckt {model} {' '.join(pins.values())}"
     yield from _body(inside, spell)
     yield f".ends {model}"

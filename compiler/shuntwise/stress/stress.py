@@ -69,6 +69,14 @@ class Bearing:
 
 
 @dataclass(frozen=True)
+class Excursion:
+    """How far a cone moves to one side (m) at the peaks of the programme, and the frequency that halves it by power."""
+
+    peak_m: float
+    middle_hz: float
+
+
+@dataclass(frozen=True)
 class Bare:
     """A series resonance without resistance at the input `feed`, and the coils without resistance that ring in it."""
 
@@ -170,6 +178,31 @@ class Stress:
         response, signal = self._working
         heat: Any = sum(response.dissipation(branch.label) for branch in self.branches[owner])
         return float(np.max(heat)) * signal.sine_v**2
+
+    def excursion(self, driver: Driver) -> Excursion | None:
+        """How far a driver's cone moves; None where its data do not tell, or another coil's do.
+
+        The motion induces E = Bl u, and x = u / (2 pi f); Bl^2 = 2 pi fs Mms Re / Qes where Mms is stated instead
+        (R. H. Small, Direct-radiator loudspeaker system analysis, J. Audio Eng. Soc. 20(5), 1972).
+        """
+        q, motion = driver.quantities, f"{driver.name}.lces"
+        newton_per_ampere = q["bl"].value if "bl" in q else None
+        if newton_per_ampere is None and {"mms", "re", "fs", "qes"} <= q.keys():
+            kilogram = q["mms"].value / 1000
+            newton_per_ampere = float(np.sqrt(2 * np.pi * q["fs"].value * kilogram * q["re"].value / q["qes"].value))
+        if newton_per_ampere is None or driver.other is not None or motion not in self.solver.network.element:
+            return None
+        response, signal = self._working
+        omega = 2 * np.pi * response.freq_hz
+        metre = np.abs(response.element_voltage(motion)) / (newton_per_ampere * omega)
+        moved = signal.programme(metre)
+        case = int(moved.argmax())
+        if signal.shares is None:
+            middle = response.freq_hz[metre[case].argmax()]
+        else:
+            gathered = np.cumsum(metre[case] ** 2 * signal.shares)
+            middle = response.freq_hz[np.searchsorted(gathered, gathered[-1] / 2)]
+        return Excursion(signal.crest * float(moved[case]), float(middle))
 
     def least_load(self, feed: str, from_hz: float = BAND_HZ[0]) -> Extreme:
         """The least impedance at an input up to 20 kHz, copper cold."""
