@@ -59,7 +59,8 @@ def test_every_example_is_read_whole_and_no_part_twice(path) -> None:
             local = label.rpartition(".")[2]
             alike = sum(other.rpartition(".")[2] == local for other in design.parts)
             assert spoken[local] == alike, label
-        assert sum(spoken.values()) == len(design.parts)
+        drivers = [driver.name.capitalize() for driver in design.drivers.values()]  # `Horn, a tweeter`
+        assert sum(spoken[name] for name in spoken if name not in drivers) == len(design.parts)
         for name in (*design.drivers, *(pair.name for pair in design.terminals)):
             assert f"{name} plus" in text.lower() and f"{name} minus" in text.lower()
         for node in design.node_spans:
@@ -74,7 +75,7 @@ def test_every_example_is_read_whole_and_no_part_twice(path) -> None:
 def test_sentences_follow_the_order_of_the_walks(path) -> None:
     compilation = compiled(path.read_text(encoding="utf-8"))[0]
     lines = read_aloud(compilation.circuit).splitlines()
-    lines = [line for line in lines if " goes " in line or line.startswith("From ")]
+    lines = [line for line in lines if (" goes " in line and ": its " not in line) or line.startswith("From ")]
     walks = sorted(compilation.design.walks, key=lambda walk: (walk.leg is None, walk.leg or 0))
     assert len(lines) == len(walks)
     for line, walk in zip(lines, walks, strict=True):

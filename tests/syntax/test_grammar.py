@@ -50,7 +50,7 @@ def test_words_of_statements_are_those_of_the_grammar(terminals: dict[str, Termi
     """Every word that begins a statement is in the list from which the nearest one is offered, and no other."""
     keywords = {str(t.pattern.value) for t in terminals.values() if t.pattern.type == "str" and t.name.isalpha()}
     spelled = {word for word in keywords if word.isalpha()}
-    spelled |= {name.lower() for name in ("CHOICE", "POSITION") if name in terminals}  # only before a name
+    spelled |= {name.lower() for name in ("CHOICE", "POSITION", "CONNECTOR") if name in terminals}  # only before a name
     kinds = {kind for kind in PART_KINDS if terminals["KIND"].pattern.value.find(kind.split()[0]) >= 0}
     assert kinds == set(PART_KINDS)
     assert spelled | {word for kind in PART_KINDS for word in kind.split()} == set(words.KEYWORDS)

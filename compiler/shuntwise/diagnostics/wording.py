@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 
-def listed(words: Sequence[str]) -> str:
-    """`a`, `a and b`, `a, b and c`."""
-    return " and ".join(filter(None, (", ".join(words[:-1]), *words[-1:])))
+def listed(words: Sequence[str], joint: str = "and") -> str:
+    """`a`, `a and b`, `a, b and c`, or with another word for `and`."""
+    return f" {joint} ".join(filter(None, (", ".join(words[:-1]), *words[-1:])))
 
 
 def quoted(names: Sequence[str]) -> str:

@@ -50,6 +50,7 @@ def _read_back(material: Material) -> str:
 
 
 def _summary(material: Material) -> str:
+    from shuntwise.documents import pins
     from shuntwise.documents.cautions import cautions
     from shuntwise.documents.margins import margins
     from shuntwise.documents.summary import build_summary
@@ -63,6 +64,7 @@ def _summary(material: Material) -> str:
         waived=material.waived,
         mark=material.mark,
         fits=material.fits,
+        pins=pins.table(material.circuit),
         limits=margins(material.design, material.circuit, material.stress),
         cautions=cautions(material.design, material.stress),
     )

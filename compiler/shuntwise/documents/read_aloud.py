@@ -18,6 +18,7 @@ from string import Formatter
 
 from shuntwise.diagnostics.terminal import visible
 from shuntwise.diagnostics.wording import listed
+from shuntwise.documents.pins import sentences
 from shuntwise.graph.circuit import Circuit, point_of
 from shuntwise.model.design import Design, NodeStop, ParallelStop, Part, PartStop, Quantity, Stop, Walk, all_stops
 from shuntwise.model.kinds import KINDS, ROLES
@@ -51,6 +52,7 @@ def paragraphs(
     reader = _Reader(circuit, networks or {})
     told = [
         reader.opening(),
+        sentences(circuit),
         reader.drivers(),
         [fit.sentence for fit in fits],
         *reader.legs(),
@@ -82,7 +84,7 @@ def amount(quantity: Quantity) -> str:
 def amounts(quantity: Quantity) -> str:
     """The same standing alone: `8 ohms`, `120 watts`, `0.04 ohm`."""
     text = amount(quantity)
-    plural = text.endswith(("ohm", "watt", "volt", "ampere")) and float(text.partition(" ")[0]) > 1
+    plural = text.endswith(("ohm", "watt", "volt", "ampere", "metre")) and float(text.partition(" ")[0]) > 1
     return text + "s" * plural
 
 
@@ -159,11 +161,12 @@ class _Reader:
         design = self.design
         lines = [f"{design.title or 'A design without a title'}."]
         if design.variant is not None:
-            title = next((v.title for v in design.variants if v.name == design.variant), None)
+            title = design.variant_title
             lines.append(f"This is the variant {design.variant}" + (f": {title}." if title else "."))
         elif design.variants:
             lines.append(f"This is the design itself. It has {plural(len(design.variants), 'variant')}.")
             lines += [f"Variant {v.name}" + (f": {v.title}." if v.title else ".") for v in design.variants]
+        lines += self.choices()
         lines += self.amplifier()
         for pair in design.terminals:
             what = "" if pair.name == "input" else "an input, " if pair.fed else "a pair of posts, "
@@ -172,6 +175,16 @@ class _Reader:
         if len(design.feeds) == 1:
             lines.append(f"Return means {design.feeds[0].name} minus.")
         return lines
+
+    def choices(self) -> Iterator[str]:
+        for choice in self.design.choices:
+            told = {p.name: p.name + (f" ({p.title})" if p.title else "") for p in choice.positions}
+            here = told.pop(choice.chosen)
+            title = f", {choice.title}," if choice.title else ""
+            others = listed([*told.values()], "or")
+            yield f"The choice {choice.name}{title} stands at {here}" + (
+                f"; it may stand at {others}." if told else "."
+            )
 
     def amplifier(self) -> list[str]:
         amplifier = self.design.amplifier
@@ -205,8 +218,14 @@ class _Reader:
                 data.append(f"its impedance measured at {len(driver.measured.freq_hz)} frequencies")
             plain = driver.role is None or driver.name.startswith(driver.role)
             role = "" if plain else f", {with_article(driver.spoken_role)}"
+            if driver.coil_of is not None:
+                alone = all(
+                    other is driver or other.coil_of != driver.coil_of for other in self.design.drivers.values()
+                )
+                role = f", a voice coil of {driver.coil_of}{', the other left open' * alone}{role}"
             lines.append(f"{capital(driver.name)}{role}: {', '.join([impedance, *data])}.")
-        return [f"{capital(plural(len(lines), 'driver'))}.", *lines] if lines else ["No driver is declared."]
+        count = len({driver.coil_of or driver.name for driver in self.design.drivers.values()})
+        return [f"{capital(plural(count, 'driver'))}.", *lines] if lines else ["No driver is declared."]
 
     # --- the wiring
 

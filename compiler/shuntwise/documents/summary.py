@@ -34,14 +34,16 @@ def build_summary(
     waived: Sequence[tuple[Diagnostic, Waiver]] = (),
     mark: str = "",
     fits: Sequence[FitReport] = (),
+    pins: Sequence[str] = (),
     limits: Sequence[str] = (),
     cautions: Sequence[str] = GENERAL,
 ) -> str:
-    """The whole summary; it ends with a line end. `waived` are findings that the design allows, `limits` what
-    `margins` says of the amplifier's limit.
+    """The whole summary; it ends with a line end. `waived` are findings that the design allows, `pins` what
+    `pins.table` says of connectors, `limits` what `margins` says of the amplifier's limit.
     """
     blocks = [
         _heading(design, mark),
+        list(pins),
         _drivers(design, figures),
         [line for fit in fits for line in hanging(fit.sentence)],
         _slopes(figures),
@@ -58,7 +60,7 @@ def build_summary(
 def _heading(design: Design, mark: str) -> list[str]:
     lines = wrap(design.title or "Design without a title", WIDTH)
     if design.variant is not None:
-        title = next((v.title for v in design.variants if v.name == design.variant), None)
+        title = design.variant_title
         lines += wrap(f"variant {design.variant}" + (f": {title}" if title else ""), WIDTH)
     lines += wrap(f"amplifier: {_amplifier(design.amplifier)}", WIDTH)
     if not is_ideal(design.amplifier):

@@ -40,7 +40,7 @@ def spread_report(spread: Spread, design: Design, *, mark: str = "") -> str:
 def _title(design: Design, mark: str) -> list[str]:
     lines = wrap(design.title or "Design without a title", WIDTH)
     if design.variant is not None:
-        title = next((v.title for v in design.variants if v.name == design.variant), None)
+        title = design.variant_title
         lines += wrap(f"variant {design.variant}" + (f": {title}" if title else ""), WIDTH)
     return [*lines, f"design mark: {mark}"] if mark else lines
 

@@ -23,7 +23,7 @@ _WORD = re.compile(r"[^\W\d]\w*")
 _IN_NETWORK = (t.Let, t.PartDecl, t.CouplingDecl, t.Use, t.Walk)
 _Single = TypeVar("_Single", t.DesignTitle, t.AmplifierDecl)
 _Owner = TypeVar("_Owner", t.TerminalsDecl, t.DriverDecl, t.PartDecl, t.Use)
-_Spanned = TypeVar("_Spanned", t.NetworkDecl, t.Let, t.Variant, t.Choice, t.Testpoint, t.Set, t.Limit)
+_Spanned = TypeVar("_Spanned", t.NetworkDecl, t.Let, t.Variant, t.Choice, t.ConnectorDecl, t.Testpoint, t.Set, t.Limit)
 _NOT_IN_VARIANT = (t.DesignTitle, t.NetworkDecl, t.Variant, t.Choice, t.Position, t.Include, t.Walk)
 
 
@@ -41,6 +41,7 @@ class Declarations:
     lets: dict[str, t.Let] = field(default_factory=dict)
     variants: dict[str, t.Variant] = field(default_factory=dict)
     choices: dict[str, t.Choice] = field(default_factory=dict)
+    connectors: dict[str, t.ConnectorDecl] = field(default_factory=dict)
     chosen: dict[str, str] = field(default_factory=dict)
     couplings: list[t.CouplingDecl] = field(default_factory=list)
     legs: list[t.Leg] = field(default_factory=list)
@@ -181,6 +182,8 @@ class _Filling:
                 d.amplifier = self.single(d.amplifier, entry, "amplifier", entry.span)
             case t.TerminalsDecl():
                 self.named(d.terminals, entry, "input" if entry.fed else "pair of posts")
+            case t.ConnectorDecl():
+                self.keyed(d.connectors, entry.name, entry, "connector")
             case t.DriverDecl():
                 self.named(d.drivers, entry, "driver")
             case t.PartDecl():

@@ -113,6 +113,30 @@ class Terminals:
 
 
 @dataclass(frozen=True)
+class Pin:
+    """A pin of a connector. `pad` is what it is wired to, such as `input+`; None: nothing in this box."""
+
+    name: str
+    pad: str | None
+    span: Span
+
+
+@dataclass(frozen=True)
+class Connector:
+    """A connector on the box; one `through` another has its pins, which are then those of both.
+
+    `refused`: a pin of it names no pad that there is, so that nothing is said of what it does not carry.
+    """
+
+    name: str
+    title: str | None
+    pins: tuple[Pin, ...]
+    through: str | None
+    span: Span
+    refused: bool = False
+
+
+@dataclass(frozen=True)
 class Cable:
     """The cable from an amplifier to the box. `conductor_ohm` is the resistance of one of its two conductors at 20 C.
 
@@ -308,6 +332,7 @@ class Design:
     lost_wiring: bool = False
     unread: bool = False
     choices: tuple[Choice, ...] = ()
+    connectors: tuple[Connector, ...] = ()
     knob_ends: Mapping[str, str] = field(default_factory=dict)
 
     @property

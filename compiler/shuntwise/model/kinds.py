@@ -321,7 +321,12 @@ ATTENUATOR = PartKind(
     terminals=("in", "out", "common"),
     sections={"series": ("in", "out"), "shunt": ("out", "common")},
     toleranced=("series", "shunt"),
-    spoken=("{noun} for {value:alone}",),
+    spoken=(
+        "{noun} of {least} to {most} for {value:alone} set to {loss}",
+        "{noun} of up to {most} for {value:alone} set to {loss}",
+        "{noun} for {value:alone} set to {loss}",
+        "{noun} for {value:alone}",
+    ),
 )
 LINK = PartKind(
     "link",

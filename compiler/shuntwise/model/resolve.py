@@ -16,6 +16,7 @@ from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.model import findings
 from shuntwise.model.changes import Changes
 from shuntwise.model.components import read_amplifier, read_driver, read_part
+from shuntwise.model.connectors import read_connectors
 from shuntwise.model.coupling import kept_couplings, read_couplings
 from shuntwise.model.declarations import Declarations, declare, fits, positions_of
 from shuntwise.model.design import (
@@ -74,6 +75,7 @@ def resolve(
     for let in d.lets.values():  # so that a fault in a value that nothing uses is found too
         scope.look_up(let.name)
     terminals, reserved = read_terminals(d)
+    connectors, unplugged = read_connectors(d.connectors, terminals, doubtful)
     declared = [read_driver(entry, scope, changes, collected.attached) for entry in d.drivers.values()]
     drivers = {coil.name: coil for driver in declared for coil in coils(driver, scope)}
     amplifier = read_amplifier(d.amplifier, scope, changes) if d.amplifier else None
@@ -87,12 +89,14 @@ def resolve(
     parts |= at_ends(parts, ends)
     legs, walks, unknown = read_legs(d, drivers, doubtful)
     wirings = (*uses.wirings, resolve_walks(walks, _place(d, terminals, drivers, uses)))
-    drivers = wired(drivers, {stop.node for wiring in wirings for stop in _nodes(wiring)})
+    declared_drivers, drivers = drivers, wired(drivers, {stop.node for wiring in wirings for stop in _nodes(wiring)})
+    legs = tuple(_without(leg, declared_drivers.keys() - drivers.keys()) for leg in legs)
     node_spans = {node: tuple(spans) for wiring in wirings for node, spans in wiring.node_spans.items()}
     couplings, lost = kept_couplings(uses.couplings, parts, doubtful)
     values = (*parts, *drivers, *d.lets, *uses.parameters, "amplifier")
     diagnostics += [
         *reserved,
+        *unplugged,
         *impossible,
         *unknown,
         *(finding for wiring in wirings for finding in wiring.diagnostics),
@@ -100,7 +104,7 @@ def resolve(
         *changes.unused(values, (*parts, *uses.instances), doubtful),
         *lost,
     ]
-    subjects = {*parts, *drivers, *node_spans, *uses.instances, *(pair.name for pair in terminals)}
+    subjects = {*parts, *drivers, *node_spans, *uses.instances, *(pair.name for pair in terminals), *d.connectors}
     inputs = [pair.name for pair in terminals if pair.fed]
     design = Design(
         source=collected.source,
@@ -135,6 +139,7 @@ def resolve(
         lost_wiring=d.stray_walks or bool(collected.lost) or any(wiring.lost for wiring in wirings),
         unread=isinstance(doubtful, AnyName),
         choices=_choices(d),
+        connectors=connectors,
         knob_ends=ends,
     )
     waivers = read_waivers(d.allows, subjects, catalogue.waivable, doubtful, all_names(design), scope)
@@ -224,6 +229,12 @@ def read_legs(
         legs.append(Leg(tuple(name for name, _ in fed), leg.span, tuple(span for _, span in fed)))
         walks += [(walk, index) for walk in leg.entries if isinstance(walk, t.Walk)]
     return tuple(legs), walks, said
+
+
+def _without(leg: Leg, open_coils: Collection[str]) -> Leg:
+    """The leg without voice coils that are left open."""
+    kept = [(name, span) for name, span in zip(leg.drivers, leg.name_spans, strict=True) if name not in open_coils]
+    return replace(leg, drivers=tuple(name for name, _ in kept), name_spans=tuple(span for _, span in kept))
 
 
 def _nodes(wiring: Wiring) -> Iterator[NodeStop]:

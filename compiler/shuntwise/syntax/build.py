@@ -127,6 +127,21 @@ class Builder:
     def posts(self, node: Node, depth: int) -> t.Entry:
         return t.TerminalsDecl(False, self.ident(node.children[0]), self.span(node))
 
+    def connector(self, node: Node, depth: int) -> t.Entry:
+        name, *title, last = node.children[1:]
+        through = self.ident(last) if isinstance(last, Token) else None
+        pins = tuple(self.pin(pin) for pin in last.children) if through is None else ()
+        return t.ConnectorDecl(self.ident(name), self.text(title[0]) if title else None, pins, through, self.span(node))
+
+    def pin(self, node: Node) -> t.PinDecl:
+        name, *pad = node.children
+        return t.PinDecl(self.ident(name), self.pad(pad[0]) if pad else None, self.span(node))
+
+    def pad(self, token: Node) -> t.Pad:
+        span = self.span(token)
+        owner = t.Ident(str(token)[:-1], Span(self.source, span.start, span.end - 1))
+        return t.Pad(owner, str(token)[-1], span)
+
     def driver(self, node: Node, depth: int) -> t.Entry:
         value, items = self.optional(node.children[1:])
         return t.DriverDecl(self.ident(node.children[0]), value, items, self.span(node))
@@ -160,9 +175,7 @@ class Builder:
         span = self.span(node)
         match str(node.data):
             case "pad":
-                token = str(node.children[0])
-                owner = t.Ident(token[:-1], Span(self.source, span.start, span.end - 1))
-                return t.Pad(owner, token[-1], span)
+                return self.pad(node.children[0])
             case "path":
                 return self.path(node)
             case _:

@@ -18,8 +18,8 @@ from shuntwise.syntax.tables import PART_KINDS
 _LONGEST_LINE = 1000
 """How far a message looks along a line: a file that is one endless line must not cost its square."""
 
-BLOCK_HEADS = frozenset(("amplifier", "driver", *PART_KINDS, "use"))
-"""Statements whose braces hold attributes; those of `BODY_HEADS` hold statements."""
+BLOCK_HEADS = frozenset(("amplifier", "driver", *PART_KINDS, "use", "connector"))
+"""Statements whose braces hold attributes, or pins; those of `BODY_HEADS` hold statements."""
 BODY_HEADS = ("leg", "network", "variant", "choice", "position")
 """Statements whose braces hold statements; a leg is the only one that never holds declarations."""
 

@@ -150,6 +150,24 @@ class TerminalsDecl(NamedTuple):
     span: Span
 
 
+class PinDecl(NamedTuple):
+    """A pin of a connector, and the pad that it is wired to, if any."""
+
+    name: Ident
+    pad: Pad | None
+    span: Span
+
+
+class ConnectorDecl(NamedTuple):
+    """`through` names the connector of which this one has all pins."""
+
+    name: Ident
+    title: Text | None
+    pins: tuple[PinDecl, ...]
+    through: Ident | None
+    span: Span
+
+
 class DriverDecl(NamedTuple):
     name: Ident
     value: Expr | None
@@ -304,6 +322,7 @@ Entry = (
     DesignTitle
     | AmplifierDecl
     | TerminalsDecl
+    | ConnectorDecl
     | DriverDecl
     | PartDecl
     | CouplingDecl

@@ -17,6 +17,7 @@ STATEMENTS = (
     "amplifier",
     "input",
     "posts",
+    "connector",
     "driver",
     *PART_KINDS,
     "coupling",
@@ -40,7 +41,7 @@ STATEMENTS = (
 KEYWORDS = frozenset(
     word for statement in STATEMENTS for word in statement.split()
 ) | frozenset(("and", "as", "at", "above", "because", "below", "from", "given", "in", "into", "library", "of", "on",
-               "to", "within"))  # fmt: skip
+               "through", "to", "unused", "within"))  # fmt: skip
 
 SAID_FOR = {
     "amp": "amplifier",
@@ -85,6 +86,9 @@ SAID_FOR = {
     "post": "posts",
     "terminals": "posts",
     "inputs": "input",
+    "socket": "connector",
+    "jack": "connector",
+    "plug": "connector",
 }
 """Words that people say, with the word of the language for the same thing."""
 
