@@ -13,6 +13,7 @@ from shuntwise.api import solve
 from shuntwise.engines.crosscheck import crosscheck
 from shuntwise.engines.engine import Engine
 from shuntwise.network.sweep import Sweep
+from shuntwise.stress.stress import Lacking
 from shuntwise.workspace import Workspace
 
 SUB = (
@@ -89,3 +90,12 @@ def test_a_pad_without_its_coil_is_told() -> None:
     found = design(TWO, "input+ -- sub+\nsub- -- return").compilation().findings
     told = [finding.help for finding in found if finding.name == "unknown-name"]
     assert told == ["write `sub.a+` or `sub.b+`"]
+
+
+@pytest.mark.parametrize("way", ["series", "parallel"])
+def test_two_coils_that_are_fed_alike_take_alike(way: str) -> None:
+    work = design("amplifier 100 W into 8 ohm { least 1 ohm }\n" + TWO, WIRED[way])
+    stress = work.material().stress
+    assert not isinstance(stress, Lacking)
+    assert stress.sine_heat_w("sub.a") == pytest.approx(stress.sine_heat_w("sub.b"), rel=1e-3)
+    assert stress.bears("sub.a").heat_w == pytest.approx(stress.bears("sub.b").heat_w, rel=1e-3)

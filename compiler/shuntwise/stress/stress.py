@@ -176,8 +176,17 @@ class Stress:
     def sine_heat_w(self, owner: str) -> float:
         """The heat (W) of a part or driver with the rated sine at the frequency that is worst for it."""
         response, signal = self._working
-        heat: Any = sum(response.dissipation(branch.label) for branch in self.branches[owner])
-        return float(np.max(heat)) * signal.sine_v**2
+        return float(np.max(self._heat(response, owner))) * signal.sine_v**2
+
+    def _heat(self, response: Response, owner: str) -> Any:
+        """What a part or driver takes up (W for 1 V), (cases, F).
+
+        Of two voice coils each takes what goes in at its own pads: what they move is told of one of them alone.
+        """
+        branches, driver = self.branches[owner], self.design.drivers.get(owner)
+        if driver is None or driver.coil_of is None:
+            return sum(response.dissipation(branch.label) for branch in branches)
+        return sum(np.real(response.branch_voltage(b.label) * np.conj(response.current(b.label))) for b in branches)
 
     def excursion(self, driver: Driver) -> Excursion | None:
         """How far a driver's cone moves; None where its data do not tell, or another coil's do.
@@ -386,7 +395,7 @@ class Stress:
         branches = self.branches[owner]
         volts = self._curve([response.branch_voltage(branch.label)[cases] for branch in branches])
         amperes = self._curve([response.current(branch.label)[cases] for branch in branches])
-        heat = sum(response.dissipation(branch.label)[cases] for branch in branches)
+        heat = self._heat(response, owner)[cases]
         root = float(np.sqrt(2))
         peak_v = signal.sine(volts)
         case = int(peak_v.argmax())
