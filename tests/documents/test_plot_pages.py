@@ -21,7 +21,7 @@ from scipy.optimize import minimize_scalar
 
 from documents.designs import EXAMPLES, ROOT, TWO_WAY, Compiled, lowered, one
 from shuntwise.documents.plot_labels import Box, coincide
-from shuntwise.documents.plot_page import GREY, INK, LINES, SHADE, Page, drawing_settings
+from shuntwise.documents.plot_page import GREY, INK, LINES, SHADE, Page, drawing_settings, line_style
 from shuntwise.documents.plot_panel import Absence, absences
 from shuntwise.documents.plots import Below, delay_range, impedance_page, response_page
 from shuntwise.documents.tolerance_plot import impedance_spread_page, level_spread_page
@@ -430,6 +430,11 @@ def test_lines_differ_without_colour() -> None:
     for first, second in combinations(LINES, 2):
         wider = max(first.width, second.width) / min(first.width, second.width)
         assert first.dashes != second.dashes or wider >= 2
+
+
+def test_many_curves_have_many_looks() -> None:
+    looks = [line_style(index) for index in range(36)]
+    assert looks[:6] == list(LINES) and len(set(looks)) == 36
 
 
 # --- words

@@ -167,7 +167,7 @@ def test_notes_keep_off_curves_each_other_and_the_edge() -> None:
     placer.add_curve(x, np.full(101, 300.0))
     placer.add_curve(x, np.where(x < 400, np.nan, 0.6 * x))
     points = [Box(500, 300, 500, 300)] * 6 + [Box(999, 599, 999, 599)]
-    boxes = [placer.place(point, 200, 30) for point in points]
+    boxes = [placer.place(point, 200, 30, led=True) for point in points]
     for box in boxes:
         assert box is not None
         assert box.left >= 0 and box.right <= 1000 and box.bottom >= 0 and box.top <= 600
@@ -181,6 +181,16 @@ def test_a_note_without_room_is_left_out() -> None:
     places = [placer.place(point, 120, 40) for _ in range(6)]
     assert None not in places[:2] and places[-1] is None
     assert placer.place(point, 400, 10) is None
+
+
+def test_a_note_that_would_hide_much_is_left_out_and_one_without_a_leader_stands_near() -> None:
+    placer, x = Placer(Box(0, 0, 1000, 600)), np.linspace(0, 1000, 101)
+    for y in range(0, 600, 10):
+        placer.add_curve(x, np.full(101, float(y)), weight=0.2 if y > 400 else 1.0)
+    point = Box(500, 100, 500, 100)
+    far = placer.place(point, 100, 20, led=True)
+    assert far is None or far.bottom > 400
+    assert placer.place(point, 100, 20) is None
 
 
 def test_a_label_on_a_line_stands_on_it() -> None:

@@ -25,6 +25,12 @@ COVERED, CROSSED, COLLIDING = 2.0, 6.0, 1e4
 """What it costs to cover 4 pixels of a curve, to lead a line over one, and to touch what is taken; a step as far away
 as a text is at least costs 1."""
 
+UNLED = 6.0
+"""So many times its least distance a text is away from what it belongs to, if no line leads there."""
+
+DEAR, UNLED_DEAR = 80.0, 20.0
+"""What a place may cost: one that hides so much would take more than it gives."""
+
 BLOCK = 5
 """Of so many places by so many, only the cheapest is looked at for what lies between it and its point."""
 
@@ -144,11 +150,12 @@ class Placer:
         self._taken[max(low, 0) : max(high + 1, 0), max(left, 0) : max(right + 1, 0)] = 1
 
     def place(
-        self, at: Box, width: float, height: float, *, near: float = 12, led: bool = True, on: bool = False
+        self, at: Box, width: float, height: float, *, near: float = 12, led: bool = False, on: bool = False
     ) -> Box | None:
         """The best place for a text that belongs to a point or a line, at least `near` away; it is then taken. None
-        where there is no room for it. `led`: a line will lead from one to the other, which no other text may bar.
-        `on`: on the level line itself, as the numbers of contours are.
+        where there is no room for it. `led`: a line will lead from one to the other, which no other text may bar;
+        without one it is at most UNLED times `near` away. `on`: on the level line itself, as the numbers of contours
+        are.
         """
         tall, wide = (int(np.ceil((size + 2 * APART) / CELL)) + 1 for size in (height, width))
         if tall > self._drawn.shape[0] or wide > self._drawn.shape[1]:
@@ -163,6 +170,7 @@ class Placer:
             cost = cost + across + np.where(np.abs(bottom + height / 2 - at.bottom) > CELL / 2, COLLIDING, 0)
         else:
             cost = cost + np.maximum(gap, 1) + 40 * np.maximum(1 - gap, 0)
+            cost = cost if led else cost + np.where(gap > UNLED, COLLIDING, 0)
         best: tuple[float, Box] | None = None
         cost = cost.round(6)  # what is as good comes in the order of the lattice, whatever the sums have lost
         for row, column in _cheapest(cost):
@@ -173,7 +181,8 @@ class Placer:
             whole = round(float(cost[row, column]) + self._on_the_way(at, box, near, led=led), 6)
             if best is None or whole < best[0]:
                 best = (whole, box)
-        if best is None or best[0] >= COLLIDING:
+        own = COVERED * wide if on else 0  # the line that it stands on
+        if best is None or best[0] > own + (DEAR if led else UNLED_DEAR):
             return None
         box = best[1]
         self.add_box(Box(box.left - 2 * APART, box.bottom, box.right + 2 * APART, box.top))

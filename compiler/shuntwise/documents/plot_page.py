@@ -18,7 +18,7 @@ import tempfile
 import warnings
 from collections.abc import Iterator, Sequence
 from contextlib import chdir, contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -65,7 +65,9 @@ darkened, so that names in them can be read on white and lines be seen on a shad
 
 
 def line_style(index: int) -> LineStyle:
-    return LINES[index % len(LINES)]
+    """The look of the curve of this number: after LINES come the same colours with the dashes of others."""
+    turn, place = divmod(index, len(LINES))
+    return replace(LINES[(place + turn) % len(LINES)], colour=LINES[place].colour)
 
 
 @dataclass(frozen=True)

@@ -280,11 +280,12 @@ class Panel:
         return told
 
     def _zone_text(self, zone: _Zone) -> None:
-        """At the foot of an upright one, else on its edge, or beside that if it is full."""
-        foot = zone.values[0] if zone.upright else zone.edges[0]
-        if self._inside(foot):
-            at, text = self._box(zone.freq_hz, (foot, foot)), self._note_text(zone.text, LESSER_SIZE)
-            for on in (False,) if zone.upright else (True, False):
+        """At the foot of an upright one, else on its edge; beside it where there is no room."""
+        values = zone.values if zone.upright else (zone.edges[0], zone.edges[0])
+        if self._inside(values[0]):
+            text, whole = self._note_text(zone.text, LESSER_SIZE), self._box(zone.freq_hz, values)
+            first = self._box(zone.freq_hz, (values[0], values[0]))
+            for at, on in ((first, not zone.upright), (whole, False)):
                 if self._text(at, text, GREY, LESSER_SIZE, near=9, on=on) is not None:
                     break
 
@@ -430,7 +431,7 @@ class Panel:
         the page's description.
         """
         width, height = self.page.text_size(text, size, weight)
-        box = self.placer.place(at, width, height, near=near, **{"led": False, **where})
+        box = self.placer.place(at, width, height, near=near, **where)
         if box is not None:
             ground = 1 if where.get("on") else 0.8
             self.page.write(box.left, (box.bottom + box.top) / 2, text, colour, size=size, weight=weight, ground=ground)
