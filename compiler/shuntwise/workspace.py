@@ -10,6 +10,7 @@ from __future__ import annotations
 import os
 from collections.abc import Mapping, Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.documents.mark import design_mark
@@ -22,6 +23,9 @@ from shuntwise.network.sweep import Sweep
 from shuntwise.pipeline import Compilation, compile_all, compile_include, compile_variant, read
 from shuntwise.settings import read_settings
 from shuntwise.source import Source
+
+if TYPE_CHECKING:
+    from shuntwise.documents.plots import Below
 
 Settings = tuple[str, ...]
 """Tried values as they are typed, such as "L1=0.75mH"."""
@@ -69,7 +73,7 @@ class Workspace:
         self._compiled: dict[tuple[str | None, Settings], Compilation] = {}
         self._all: tuple[Compilation, ...] | None = None
         self._itself, _ = resolve(collected)
-        self._materials: dict[tuple[str | None, Settings, Sweep], Material] = {}
+        self._materials: dict[tuple[str | None, Settings, Sweep, tuple[Below, ...]], Material] = {}
 
     @property
     def files(self) -> tuple[Source, ...]:
@@ -108,10 +112,16 @@ class Workspace:
         return compile_include(self.collected, self.said)
 
     def material(
-        self, sweep: Sweep | None = None, variant: str | None = None, settings: Sequence[str] = ()
+        self,
+        sweep: Sweep | None = None,
+        variant: str | None = None,
+        settings: Sequence[str] = (),
+        below: Sequence[Below] = (),
     ) -> Material:
-        """What documents are made from, solved where a document asks for it."""
-        key = (variant, tuple(settings), sweep or Sweep())
+        """What documents are made from, solved where a document asks for it; `below` is what the plot of levels has
+        below them.
+        """
+        key = (variant, tuple(settings), sweep or Sweep(), tuple(below))
         if key not in self._materials:
             made = self.compilation(variant, settings)
             self._materials[key] = Material(
@@ -124,6 +134,7 @@ class Workspace:
                 findings=made.findings,
                 not_checked=made.not_checked,
                 waived=made.waived,
+                below=tuple(below),
             )
         return self._materials[key]
 

@@ -165,6 +165,26 @@ def test_build_writes_a_folder_whole(tmp_path: Path, capsys: pytest.CaptureFixtu
     assert {path.name: path.read_bytes() for path in folder.iterdir()} == first
 
 
+def test_phase_and_group_delay_are_drawn_on_request(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    levels = tmp_path / "levels.svg"
+    few = ["--per-decade", "3"]
+    assert main(["response", EXAMPLE, *few, "--plot", str(levels), "--phase", "--group-delay", "--phase"]) == 0
+    assert "Levels, phase, group delay of woofer, tweeter" in levels.read_text(encoding="utf-8")
+    assert "group delay" in capsys.readouterr().out, "the table is printed all the same"
+    assert main(["build", EXAMPLE, "--group-delay", "-o", str(tmp_path / "out")]) == 0
+    assert "Levels, group delay of" in (tmp_path / "out" / "response.svg").read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize(("words", "said"), [
+    (["--phase"], "no plot to draw it into"),
+    (["--plot", "levels.pdf"], "no plot is written as `levels.pdf`"),
+    (["--plot", "one.svg", "-o", "./one.svg"], "cannot be one file"),
+])  # fmt: skip
+def test_a_plot_without_a_place_is_refused(words: list[str], said: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["response", EXAMPLE, *words]) == 2
+    assert said in capsys.readouterr().err
+
+
 def test_build_of_a_broken_design_writes_nothing(broken: Path, tmp_path: Path) -> None:
     assert main(["build", str(broken), "-o", str(tmp_path / "out")]) == 1
     assert not (tmp_path / "out").exists()

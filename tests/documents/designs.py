@@ -9,8 +9,9 @@ from pathlib import Path
 from shuntwise.api import check
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.connect import connect
+from shuntwise.loading import read_design
 from shuntwise.model.design import Design
-from shuntwise.model.include import Loaded
+from shuntwise.model.include import Collected, Loaded
 from shuntwise.model.resolve import resolve
 from shuntwise.model.variants import to_check
 from shuntwise.network.lower import Unlowered, lower
@@ -36,7 +37,15 @@ def load(path: str, source: Source, library: bool) -> Loaded:
 
 def compiled(text: str) -> tuple[Compiled, ...]:
     """The design and its variants."""
-    collected, _ = read(Source("test.shunt", text), load)
+    return _lowered(read(Source("test.shunt", text), load)[0])
+
+
+def lowered(path: Path) -> tuple[Compiled, ...]:
+    """The design of a file and its variants, without any checks, which take most of the time."""
+    return _lowered(read_design(str(path))[0])
+
+
+def _lowered(collected: Collected) -> tuple[Compiled, ...]:
     results = []
     for variant in (None, *to_check(resolve(collected)[0])):
         design, _ = resolve(collected, variant=variant)

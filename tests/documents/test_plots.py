@@ -8,6 +8,7 @@ import os
 import subprocess
 import sys
 import xml.etree.ElementTree as ET
+from collections.abc import Sequence
 from dataclasses import replace
 from itertools import combinations
 
@@ -17,8 +18,8 @@ import pytest
 
 from documents.designs import ROOT, TWO_WAY, Compiled, example, one
 from shuntwise.documents.plot_labels import Box, Placer, spaced
-from shuntwise.documents.plot_page import LINES
-from shuntwise.documents.plots import Curve, Drawing, impedance_plot, impedance_range, level_range, response_plot
+from shuntwise.documents.plot_page import Drawing
+from shuntwise.documents.plots import Below, impedance_plot, impedance_range, level_range, response_plot
 from shuntwise.figures.nominal import Nominal
 from shuntwise.figures.usual import usual
 from shuntwise.response.solve import Solver
@@ -27,12 +28,12 @@ FREQ = np.geomspace(20, 20000, 301)
 SVG = "{http://www.w3.org/2000/svg}"
 
 
-def drawings(compilation: Compiled, **options: bool) -> tuple[Drawing, Drawing]:
+def drawings(compilation: Compiled, below: Sequence[Below] = ()) -> tuple[Drawing, Drawing]:
     solver = Solver(compilation.lowered)
     design = compilation.design
     response, figures = solver.solve(FREQ), usual(Nominal(solver), design.drivers)
     return (
-        response_plot(response, design, figures, mark="0badcafe", **options),
+        response_plot(response, design, figures, mark="0badcafe", below=below),
         impedance_plot(response, design, figures, mark="0badcafe"),
     )
 
@@ -97,7 +98,7 @@ def test_hostile_title_is_drawn_as_written() -> None:
     base = one(TWO_WAY)
     title = "$\\alpha$ \\frac{1}{2} $ --> <script>alert(1)</script> ]]> &amp; _x_ \u6df1 \U0001f600 \x1b[2J" * 3
     hostile = replace(base, design=replace(base.design, title=title))
-    for drawing in drawings(hostile, **{}):
+    for drawing in drawings(hostile):
         root = ET.fromstring(drawing.svg)
         assert "<script>alert(1)</script>" in root.findtext(f"{SVG}title")
         assert not [element for element in root.iter() if element.tag.endswith("script")]
@@ -118,17 +119,13 @@ def test_variants_two_inputs_and_expectations_are_drawn() -> None:
     text += "expect impedance of high below 900 ohm from 100 Hz to 9 kHz\n"
     compilation = one(text)
     assert len(compilation.design.expectations) == 4
-    plain = drawings(one(text.split("expect")[0]), phase=True)
-    for with_windows, without in zip(drawings(compilation, phase=True), plain, strict=True):
+    plain = drawings(one(text.split("expect")[0]), ("phase", "group delay"))
+    for with_windows, without in zip(drawings(compilation, ("phase", "group delay")), plain, strict=True):
         assert with_windows.svg != without.svg
     assert "least of high" in ET.fromstring(plain[1].svg).findtext(f"{SVG}desc")
 
 
 # --- ranges
-
-
-def curve(*values: float) -> Curve:
-    return Curve("x", np.array(values), LINES[0])
 
 
 @pytest.mark.parametrize(("values", "expected"), [
@@ -141,38 +138,26 @@ def curve(*values: float) -> Curve:
     ((float("nan"),), (-48, 6, 6)),
 ])  # fmt: skip
 def test_level_range(values, expected) -> None:
-    assert level_range([curve(*values)]) == expected
+    assert level_range([np.array(values)]) == expected
 
 
 def test_impedance_range_keeps_the_low_end() -> None:
-    assert impedance_range([curve(8, 8)]) == (4, 32, [4, 8, 16, 32])
-    low, high, ticks = impedance_range([curve(6, 1e6)], [0.3])
+    assert impedance_range([np.array([8, 8])]) == (4, 32, [4, 8, 16, 32])
+    low, high, ticks = impedance_range([np.array([6, 1e6])], [0.3])
     assert (low, high) == (0.125, 128) and ticks[0] == 0.125
-    assert impedance_range([curve(150, 60e3)])[2] == [100, 200, 500, 1000, 2000, 5000, 10000, 20000, 50000]
-    assert impedance_range([curve(float("nan"))])[:2] == (2, 32)
-
-
-def test_lines_differ_without_colour() -> None:
-    assert len({(style.dashes, style.width) for style in LINES}) == len(LINES)
-    assert len({style.dashes for style in LINES[:4]}) == 4
-    # WCAG 2 asks for a contrast of 3:1 for graphics, (1 + 0.05) / (luminance + 0.05); formula from memory.
-    assert all(1.05 / (_luminance(style.colour) + 0.05) > 3 for style in LINES)
-
-
-def _luminance(colour: str) -> float:
-    channels = [int(colour[i : i + 2], 16) / 255 for i in (1, 3, 5)]
-    linear = [c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in channels]
-    return 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2]
+    assert impedance_range([np.array([150, 60e3])])[2] == [100, 200, 500, 1000, 2000, 5000, 10000, 20000, 50000]
+    assert impedance_range([np.array([np.nan])])[:2] == (2, 32)
 
 
 # --- places of labels
 
 
 def test_names_at_the_right_are_spread_and_kept_in_order() -> None:
-    assert spaced([10, 100], 20, 0, 200) == [10, 100]
-    assert spaced([50, 50, 50], 20, 0, 200) == [30, 50, 70]
-    assert spaced([0, 0, 200, 199], 20, 0, 200) == [0, 20, 200, 180]
-    heights = spaced([5, 3, 90, 4, 88], 10, 0, 100)
+    assert spaced([10, 100], [20, 20], 0, 200) == [10, 100]
+    assert spaced([50, 50, 50], [20, 20, 20], 0, 200) == [30, 50, 70]
+    assert spaced([50, 50], [20, 60], 0, 200) == [30, 70]  # one of three lines
+    assert spaced([0, 0, 200, 199], [20] * 4, 0, 200) == [10, 30, 190, 170]
+    heights = spaced([5, 3, 90, 4, 88], [10] * 5, 0, 100)
     assert all(abs(a - b) >= 10 - 1e-9 for a, b in combinations(heights, 2)) and heights[1] < heights[3] < heights[0]
 
 
@@ -181,8 +166,35 @@ def test_notes_keep_off_curves_each_other_and_the_edge() -> None:
     x = np.linspace(0, 1000, 101)
     placer.add_curve(x, np.full(101, 300.0))
     placer.add_curve(x, np.where(x < 400, np.nan, 0.6 * x))
-    boxes = [placer.place(500, 300, 200, 30) for _ in range(6)] + [placer.place(999, 599, 200, 30)]
+    points = [Box(500, 300, 500, 300)] * 6 + [Box(999, 599, 999, 599)]
+    boxes = [placer.place(point, 200, 30, led=True) for point in points]
     for box in boxes:
+        assert box is not None
         assert box.left >= 0 and box.right <= 1000 and box.bottom >= 0 and box.top <= 600
         assert not box.bottom < 300 < box.top
     assert not any(a.overlaps(b) for a, b in combinations(boxes, 2))
+
+
+def test_a_note_without_room_is_left_out() -> None:
+    placer = Placer(Box(0, 0, 300, 100))
+    point = Box(150, 50, 150, 50)
+    places = [placer.place(point, 120, 40) for _ in range(6)]
+    assert None not in places[:2] and places[-1] is None
+    assert placer.place(point, 400, 10) is None
+
+
+def test_a_note_that_would_hide_much_is_left_out_and_one_without_a_leader_stands_near() -> None:
+    placer, x = Placer(Box(0, 0, 1000, 600)), np.linspace(0, 1000, 101)
+    for y in range(0, 600, 10):
+        placer.add_curve(x, np.full(101, float(y)), weight=0.2 if y > 400 else 1.0)
+    point = Box(500, 100, 500, 100)
+    far = placer.place(point, 100, 20, led=True)
+    assert far is None or far.bottom > 400
+    assert placer.place(point, 100, 20) is None
+
+
+def test_a_label_on_a_line_stands_on_it() -> None:
+    placer = Placer(Box(0, 0, 1000, 600))
+    placer.add_curve(np.linspace(0, 500, 50), np.linspace(195, 205, 50))
+    box = placer.place(Box(0, 200, 1000, 200), 200, 20, on=True)
+    assert box is not None and box.bottom < 200 < box.top and box.left > 490

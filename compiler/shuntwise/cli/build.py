@@ -26,7 +26,7 @@ def run(options: argparse.Namespace) -> int:
     from shuntwise.documents.catalogue import DOCUMENTS
     from shuntwise.figures.usual import plain
 
-    material = work.material(sweep, options.variant, options.settings)
+    material = work.material(sweep, options.variant, options.settings, tuple(dict.fromkeys(options.below)))
     with solving(compilation):
         files = {document.name: document.content(material) for document in DOCUMENTS}
     folder = Path(options.output or _folder_beside(options))

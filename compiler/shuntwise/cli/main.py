@@ -63,6 +63,7 @@ def parser() -> argparse.ArgumentParser:
     build = command("build", "shuntwise build wedge.shunt -o wedge-out")
     _design(build)
     _sweep(build)
+    _below(build, "the plot of levels")
     build.add_argument("-o", "--output", metavar="FOLDER", help="folder to write (FILE's name with -out if not given)")
     _json(build)
 
@@ -93,6 +94,8 @@ def parser() -> argparse.ArgumentParser:
     forms = response.add_mutually_exclusive_group()
     forms.add_argument("--csv", action="store_true", help="print comma-separated values")
     forms.add_argument("--json", action="store_true", help="print JSON")
+    response.add_argument("--plot", metavar="FILE", help="also draw the levels into this file, .svg or .png")
+    _below(response, "that plot")
     _output(response)
 
     spread = command("spread", "shuntwise spread wedge.shunt --builds 2000 -o wedge-spread")
@@ -158,6 +161,14 @@ def _sweep(command: argparse.ArgumentParser, per_decade: int = 100) -> None:
     command.add_argument(
         "--per-decade", type=int, default=per_decade, metavar="N", help=f"points to a factor of ten ({per_decade})"
     )
+
+
+def _below(command: argparse.ArgumentParser, plot: str) -> None:
+    for name in ("phase", "group delay"):
+        option = "--" + name.replace(" ", "-")
+        command.add_argument(
+            option, action="append_const", const=name, dest="below", default=[], help=f"draw the {name} into {plot}"
+        )
 
 
 def _output(command: argparse.ArgumentParser) -> None:

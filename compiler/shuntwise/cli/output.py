@@ -19,8 +19,13 @@ def put(text: str, path: str | None) -> None:
     if path is None:
         sys.stdout.write(text)
         return
+    put_file(text.encode("utf-8"), path)
+
+
+def put_file(content: bytes, path: str) -> None:
+    """Write one file, whole or not at all."""
     try:
-        write_file(Path(path), text.encode("utf-8"))
+        write_file(Path(path), content)
     except OutputRefused as refusal:
         raise Refused(str(refusal), refusal.help) from None
 

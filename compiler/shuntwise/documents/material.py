@@ -18,6 +18,7 @@ from shuntwise.network.sweep import Sweep
 
 if TYPE_CHECKING:
     from shuntwise.documents.plot_page import Drawing
+    from shuntwise.documents.plots import Below
     from shuntwise.documents.table import Column
     from shuntwise.figures.usual import Usual
     from shuntwise.response.solve import Response, Solver
@@ -28,7 +29,7 @@ if TYPE_CHECKING:
 @dataclass(frozen=True)
 class Material:
     """`stem` names a design without a title; `mark` tells from which texts it was made; `waived` are the findings
-    that the design allows, each with its `allow` line.
+    that the design allows, each with its `allow` line, `below` is what the plot of levels has below them.
 
     What is solved raises SingularNetwork; only where there is a network.
     """
@@ -42,6 +43,7 @@ class Material:
     findings: tuple[Diagnostic, ...] = ()
     not_checked: tuple[NotChecked, ...] = ()
     waived: tuple[tuple[Diagnostic, Waiver], ...] = ()
+    below: tuple[Below, ...] = ()
 
     @property
     def title(self) -> str:
@@ -70,6 +72,17 @@ class Material:
 
         sweep = self.sweep
         return self.solver.solve(grid(sweep.freq_from_hz, sweep.freq_to_hz, sweep.points_per_decade))
+
+    @cached_property
+    def drawn(self) -> Response:
+        """The network solved so finely that lines through the points show every top and bottom."""
+        from shuntwise.response.measures import POINTS_PER_DECADE, grid
+        from shuntwise.response.peaks import sweep_to_draw
+        from shuntwise.response.solve import beside_resonances
+
+        sweep = self.sweep
+        points = grid(sweep.freq_from_hz, sweep.freq_to_hz, max(sweep.points_per_decade, POINTS_PER_DECADE))
+        return beside_resonances(self.solver.solve, sweep_to_draw(self.solver, points))
 
     @cached_property
     def columns(self) -> tuple[Column, ...]:
@@ -105,10 +118,10 @@ class Material:
     def level_plot(self) -> Drawing:
         from shuntwise.documents.plots import response_plot
 
-        return response_plot(self.response, self.design, self.figures, mark=self.mark)
+        return response_plot(self.drawn, self.design, self.figures, mark=self.mark, below=self.below)
 
     @cached_property
     def impedance_plot(self) -> Drawing:
         from shuntwise.documents.plots import impedance_plot
 
-        return impedance_plot(self.response, self.design, self.figures, mark=self.mark)
+        return impedance_plot(self.drawn, self.design, self.figures, mark=self.mark)

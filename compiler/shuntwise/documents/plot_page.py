@@ -18,7 +18,7 @@ import tempfile
 import warnings
 from collections.abc import Iterator, Sequence
 from contextlib import chdir, contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -28,7 +28,18 @@ from shuntwise.diagnostics.terminal import visible
 
 WIDTH_INCH, HEIGHT_INCH, DOTS_PER_INCH = 10.0, 6.4, 150
 
-INK, GREY, PALE = "#1a1a1a", "#5a5a5a", "#dcdcdc"
+MORE_INCH = 1.5
+"""By so much a page is higher for each panel after the second."""
+
+LEFT, HEAD, FOOT = 117.0, 127.0, 96.0
+"""Pixels left of the panels, above and below them."""
+
+LINE_SPACING = 1.15
+
+LISTED_LINES = 3
+
+INK, GREY, SHADE, PALE, PALER = "#1a1a1a", "#5a5a5a", "#d8d8d8", "#dcdcdc", "#efefef"
+"""Of text; of lines that are no curves, and of lesser text; of shades under curves; of the grid, which only helps."""
 
 
 @dataclass(frozen=True)
@@ -42,19 +53,21 @@ class LineStyle:
 
 LINES = (
     LineStyle("#0072B2", (), 2.4),
-    LineStyle("#D55E00", (6, 2), 2.0),
-    LineStyle("#009E73", (1.4, 1.4), 2.2),
+    LineStyle("#B54F00", (6, 2), 2.0),
+    LineStyle("#007A59", (1.4, 1.4), 2.2),
     LineStyle("#000000", (7, 2, 1.4, 2), 1.5),
-    LineStyle("#B05A8C", (), 1.2),
-    LineStyle("#B87700", (3, 1.2, 3, 3), 1.8),
+    LineStyle("#A6507F", (), 1.2),
+    LineStyle("#8F5C00", (3, 1.2, 3, 3), 1.8),
 )
 """Blue, vermilion, bluish green, black, reddish purple, orange of the palette by M. Okabe and K. Ito, Color
-Universal Design, 2008 (also in B. Wong, Nature Methods 8, 441, 2011; both from memory). Purple and orange are
-darkened, so that thin lines and names in them can be read on white; sky blue and yellow are too pale for lines."""
+Universal Design, 2008 (also in B. Wong, Nature Methods 8, 441, 2011; both from memory). All but blue and black are
+darkened, so that names in them can be read on white and lines be seen on a shade; sky blue and yellow are too pale."""
 
 
 def line_style(index: int) -> LineStyle:
-    return LINES[index % len(LINES)]
+    """The look of the curve of this number: after LINES come the same colours with the dashes of others."""
+    turn, place = divmod(index, len(LINES))
+    return replace(LINES[(place + turn) % len(LINES)], colour=LINES[place].colour)
 
 
 @dataclass(frozen=True)
@@ -144,28 +157,33 @@ class Heading:
 
 
 class Page:
-    """A figure with panels above one another that share the frequency axis. Boxes are in pixels from below left."""
+    """A figure with panels above one another that share the frequency axis. Boxes are in pixels from below left.
+
+    `description` says in words what is drawn.
+    """
 
     def __init__(self, heading: Heading, heights: Sequence[float], freq_hz: tuple[float, float]) -> None:
         """`heights` are the panels' shares, from above."""
         from matplotlib.backends.backend_agg import FigureCanvasAgg
         from matplotlib.figure import Figure
 
-        self.figure = Figure(figsize=(WIDTH_INCH, HEIGHT_INCH), dpi=DOTS_PER_INCH, facecolor="white")
+        inches = HEIGHT_INCH + MORE_INCH * max(0, len(heights) - 2)
+        self.figure = Figure(figsize=(WIDTH_INCH, inches), dpi=DOTS_PER_INCH, facecolor="white")
         canvas: Any = FigureCanvasAgg(self.figure)
         self.renderer = canvas.get_renderer()
-        self.width, self.height = WIDTH_INCH * DOTS_PER_INCH, HEIGHT_INCH * DOTS_PER_INCH
-        self.heading = heading
+        self.width, self.height = WIDTH_INCH * DOTS_PER_INCH, inches * DOTS_PER_INCH
+        self.heading, self.description = heading, ""
         panels = self.figure.subplots(len(heights), 1, squeeze=False, gridspec_kw={"height_ratios": heights})
         self.panels: list[Any] = list(panels[:, 0])
-        self.figure.subplots_adjust(left=0.078, right=0.9, top=0.868, bottom=0.1, hspace=0.08)
+        top, bottom = 1 - HEAD / self.height, FOOT / self.height
+        self.figure.subplots_adjust(left=LEFT / self.width, right=0.9, top=top, bottom=bottom, hspace=0.08)
         for panel in self.panels:
             _frequency_axis(panel, freq_hz, labelled=panel is self.panels[-1])
         self._write_heading()
 
     def text_size(self, text: str, size: float, weight: str = "normal") -> tuple[float, float]:
         """Width and height of a text, in pixels."""
-        artist = self.figure.text(0, 0, text, size=size, weight=weight)
+        artist = self.figure.text(0, 0, text, size=size, weight=weight, linespacing=LINE_SPACING)
         box = artist.get_window_extent(self.renderer)
         artist.remove()
         return box.width, box.height
@@ -179,6 +197,22 @@ class Page:
             keep -= 1 + keep // 20
         return text[:keep].rstrip() + "…"
 
+    def listed(self, names: Sequence[str], room: float, size: float, weight: str = "normal") -> str:
+        """Names with commas, in LISTED_LINES lines of `room` pixels at the most, and one more that counts the rest."""
+        lines = [""]
+        for place, name in enumerate(names):
+            last, left = place == len(names) - 1, len(names) - place
+            word = self.fitted(drawable(name), room, size, weight) + ("" if last else ",")
+            joined = f"{lines[-1]} {word}".lstrip()
+            if self.text_size(joined, size, weight)[0] <= room:
+                lines[-1] = joined
+            elif len(lines) < LISTED_LINES:
+                lines.append(word)
+            else:
+                lines.append(f"and {left} more")
+                break
+        return "\n".join(lines)
+
     def fraction(self, x: float, y: float) -> tuple[float, float]:
         """Pixels as a fraction of the figure: what is stored must not depend on the resolution."""
         return x / self.width, y / self.height
@@ -187,23 +221,37 @@ class Page:
         """Keep so many pixels free at the right."""
         self.figure.subplots_adjust(right=1 - right / self.width)
 
-    def _write_heading(self) -> None:
-        heading, left = self.heading, 0.078
-        room = self.width * (1 - left - 0.02)
-        size = next((s for s in (15, 13, 11) if self.text_size(heading.title, s, "bold")[0] <= room), 11)
-        title = self.fitted(heading.title, room, size, "bold")
-        self.figure.text(left, 0.947, title, size=size, weight="bold", va="baseline")
-        self.figure.text(left, 0.9, self.fitted(heading.subtitle, room, 10), size=10, color=GREY, va="baseline")
-        self.figure.text(0.985, 0.02, self.fitted(heading.foot, room, 8), size=8, color=GREY, ha="right", va="baseline")
+    def write(self, x: float, y: float, text: str, colour: str, *, size: float, weight: str, ground: float) -> None:
+        """Text whose left end stands at (x, y) in pixels, on a white ground so dense that keeps lines off it."""
+        box = {"facecolor": "white", "edgecolor": "none", "alpha": ground, "pad": 1}
+        self.figure.text(*self.fraction(x, y), text, size=size, weight=weight, color=colour, va="center",
+                         linespacing=LINE_SPACING, bbox=box)  # fmt: skip
 
-    def save(self, description: str) -> Drawing:
+    def line(self, start: tuple[float, float], end: tuple[float, float], **look: Any) -> None:
+        """A straight line between two points in pixels, in front of everything."""
+        from matplotlib.lines import Line2D
+
+        (x1, y1), (x2, y2) = self.fraction(*start), self.fraction(*end)
+        self.figure.add_artist(Line2D((x1, x2), (y1, y2), transform=self.figure.transFigure, **look))
+
+    def _write_heading(self) -> None:
+        heading, room = self.heading, self.width - LEFT - 30
+        size = next((s for s in (15, 13, 11) if self.text_size(heading.title, s, "bold")[0] <= room), 11)
+        title, subtitle = self.fitted(heading.title, room, size, "bold"), self.fitted(heading.subtitle, room, 10)
+        left, right, top = LEFT / self.width, 0.985, self.height
+        self.figure.text(left, 1 - 51 / top, title, size=size, weight="bold", va="baseline")
+        self.figure.text(left, 1 - 96 / top, subtitle, size=10, color=GREY, va="baseline")
+        foot = self.fitted(heading.foot, room, 8)
+        self.figure.text(right, 19 / top, foot, size=8, color=GREY, ha="right", va="baseline")
+
+    def save(self) -> Drawing:
         """Both forms. Date, program version and document type are left out: they would change, or be fetched."""
         png, svg = io.BytesIO(), io.BytesIO()
         self.figure.savefig(png, format="png", dpi=DOTS_PER_INCH, metadata={"Software": None})
         nothing = dict.fromkeys(("Date", "Creator", "Format", "Type"))
         self.figure.savefig(svg, format="svg", metadata=nothing)
         text = re.sub(r"<!DOCTYPE[^>]*>\n?", "", svg.getvalue().decode("utf-8"), count=1)
-        said = f"<title>{escape(self.heading.title)}</title>\n <desc>{escape(description)}</desc>"
+        said = f"<title>{escape(self.heading.title)}</title>\n <desc>{escape(self.description)}</desc>"
         text = re.sub(r"(<svg [^>]*)>", lambda tag: f'{tag[1]} role="img">\n {said}', text, count=1)
         return Drawing(text.encode("utf-8"), png.getvalue())
 
@@ -224,8 +272,9 @@ def _frequency_axis(panel: Any, freq_hz: tuple[float, float], *, labelled: bool)
     names = [f"{f / 1e6:g}M" if f >= 1e6 else f"{f / 1e3:g}k" if f >= 1e3 else f"{f:g}" for f in major]
     panel.xaxis.set_major_formatter(FixedFormatter(names if labelled else []))
     panel.tick_params(which="both", length=0, pad=6)
+    panel.tick_params(axis="x", which="both", pad=9)  # its first text is no neighbour of the other axis' lowest
     panel.grid(which="major", color=PALE, linewidth=0.8)
-    panel.grid(which="minor", color="#efefef", linewidth=0.6)
+    panel.grid(which="minor", color=PALER, linewidth=0.6)
     panel.set_axisbelow(True)
     if labelled:
         panel.set_xlabel("frequency / Hz", color=INK)

@@ -55,7 +55,7 @@ def response_rows(response: Response, network: Network) -> tuple[Column, ...]:
         columns += [
             Column(driver.name, "level", "dB", "z.2f", decibels(voltage)),
             Column(driver.name, "phase", "deg", "z.1f", degrees(voltage)),
-            Column(driver.name, "group delay", "ms", "z.3f", _where(voltage, 1e3 * group_delay(response, driver.name))),
+            Column(driver.name, "group delay", "ms", "z.3f", delay_ms(response, driver.name)),
         ]
     for feed in network.feeds:
         impedance = input_impedance(response, feed.name)
@@ -76,7 +76,7 @@ def as_plain(response: Response, network: Network) -> dict[str, object]:
     drivers, inputs = [], []
     for driver in network.drivers:
         voltage = response.driver_voltage(driver.name)
-        delay = _where(voltage, 1e3 * group_delay(response, driver.name))
+        delay = delay_ms(response, driver.name)
         drivers.append({"name": driver.name, **of(voltage, level_db=decibels(voltage), group_delay_ms=delay)})
     for feed in network.feeds:
         impedance = input_impedance(response, feed.name)
@@ -94,6 +94,11 @@ def degrees(value: npt.NDArray[np.complex128]) -> Real:
     """The phase in degrees, above -180 and up to 180; NaN where the value is zero or none."""
     angle = np.degrees(np.angle(value))
     return _where(value, np.where(angle <= -180, 180.0, angle))
+
+
+def delay_ms(response: Response, driver: str) -> Real:
+    """The group delay of a driver's voltage (ms), NaN where that is zero; from the exact derivative."""
+    return _where(response.driver_voltage(driver), 1e3 * group_delay(response, driver))
 
 
 def input_impedance(response: Response, name: str) -> npt.NDArray[np.complex128]:

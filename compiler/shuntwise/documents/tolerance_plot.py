@@ -8,23 +8,27 @@ worst. It refuses to work out anything beyond that difference.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from math import ceil, log10
 
 import numpy as np
 import numpy.typing as npt
 
-from shuntwise.documents.plot_page import Drawing, drawing_settings, line_style
-from shuntwise.documents.plots import Curve, Plot, impedance_range, level_range, plot_heading
+from shuntwise.documents.plot_page import Drawing, Page, drawing_settings
+from shuntwise.documents.plot_panel import Curve, Plot
+from shuntwise.documents.plots import (
+    HEARD_DB,
+    impedance_range,
+    least_allowed,
+    level_range,
+    mark_bounds,
+    plot_heading,
+)
 from shuntwise.model.design import Design
 from shuntwise.tolerance.spread import PERCENT, Envelope, Spread
 
 Real = npt.NDArray[np.float64]
 
 LOW, HIGH = PERCENT.index(5), PERCENT.index(95)
-
-HEARD_DB = 20.0
-"""What lies further below a driver's greatest level than this is left out of the lower panel."""
 
 SHOWN = "In the shade and, below, between the lines: 9 builds in 10. Dotted: the worst found"
 
@@ -34,69 +38,63 @@ STEPS = (0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50)
 
 def level_spread_plot(spread: Spread, design: Design, *, mark: str = "") -> Drawing:
     """Levels with their bands, and below how many dB from the stated level builds lie, where the driver is heard."""
-    names = [band.owner for band in spread.levels]
-    stated = _curves(spread.levels, [band.nominal for band in spread.levels])
     with drawing_settings():
-        what = f"Level across each driver. {SHOWN}"
-        plot = Plot(spread.freq_hz, plot_heading(design, what, mark), (1.7, 1), names)
-        low, high, step = level_range(stated)
-        panel = plot.panel(0, "level / dB", (low, high), np.arange(low, high + step / 2, step))
-        for band in spread.levels:
-            panel.shade(np.maximum(band.percentiles[LOW], low), np.maximum(band.percentiles[HIGH], low))
-        panel.curves(stated)
-        heard = [np.where(b.nominal > b.nominal.max() - HEARD_DB, 0, np.nan) for b in spread.levels]
-        _deviations(plot, "from stated / dB", spread.levels, [
-            tuple(edge - band.nominal + gap for edge in _edges(band))
-            for band, gap in zip(spread.levels, heard, strict=True)
-        ])  # fmt: skip
-        return plot.page.save(_said("Levels", names, spread))
+        return level_spread_page(spread, design, mark=mark).save()
 
 
 def impedance_spread_plot(spread: Spread, design: Design, *, mark: str = "") -> Drawing:
     """Impedances with their bands, and below how many per cent from the stated impedance builds lie."""
-    names = [band.owner for band in spread.impedances]
-    stated = _curves(spread.impedances, [band.nominal for band in spread.impedances])
     with drawing_settings():
-        what = f"Impedance. {SHOWN}"
-        plot = Plot(spread.freq_hz, plot_heading(design, what, mark), (1.7, 1), names)
-        low, high, ticks = impedance_range(stated, [float(band.worst.min()) for band in spread.impedances])
-        panel = plot.panel(0, "impedance / ohm", (low, high), ticks, logarithmic=True)
-        for expectation in design.expectations:
-            panel.expected_impedance(expectation)
-        for band in spread.impedances:
-            panel.shade(band.percentiles[LOW], band.percentiles[HIGH])
-        panel.curves(stated)
-        panel.notes([])
-        _deviations(plot, "from stated / %", spread.impedances, [
-            tuple(100 * (edge / band.nominal - 1) for edge in _edges(band)) for band in spread.impedances
-        ])  # fmt: skip
-        return plot.page.save(_said("Impedance", names, spread))
+        return impedance_spread_page(spread, design, mark=mark).save()
 
 
-def _edges(band: Envelope) -> tuple[Real, Real, Real, Real]:
-    return band.percentiles[LOW], band.percentiles[HIGH], band.worst[0], band.worst[1]
+def level_spread_page(spread: Spread, design: Design, *, mark: str = "") -> Page:
+    """What `level_spread_plot` saves; within `drawing_settings`."""
+    what = f"Level across each driver. {SHOWN}"
+    plot = Plot(spread.freq_hz, plot_heading(design, what, mark), (1.7, 1))
+    low, high, step = level_range([band.nominal for band in spread.levels])
+    panel = plot.panel("level", "dB", (low, high), np.arange(low, high + step / 2, step))
+    panel.curves += map(_with_band, spread.levels)
+    heard = [np.where(b.nominal > b.nominal.max() - HEARD_DB, 0, np.nan) for b in spread.levels]
+    _deviations(plot, "dB", spread.levels, [
+        _edges(band) - band.nominal + gap for band, gap in zip(spread.levels, heard, strict=True)
+    ])  # fmt: skip
+    return plot.finish(_said("Levels", spread.levels, spread))
 
 
-def _deviations(plot: Plot, label: str, bands: Sequence[Envelope], edges: Sequence[tuple[Real, ...]]) -> None:
+def impedance_spread_page(spread: Spread, design: Design, *, mark: str = "") -> Page:
+    """What `impedance_spread_plot` saves; within `drawing_settings`."""
+    allowed = least_allowed(design.amplifier)
+    plot = Plot(spread.freq_hz, plot_heading(design, f"Impedance. {SHOWN}", mark), (1.7, 1))
+    shown = [*(float(band.worst.min()) for band in spread.impedances), *(ohm for ohm, _ in allowed)]
+    low, high, ticks = impedance_range([band.nominal for band in spread.impedances], shown)
+    panel = plot.panel("impedance", "ohm", (low, high), ticks, logarithmic=True)
+    mark_bounds(panel, design)
+    panel.curves += map(_with_band, spread.impedances)
+    _deviations(plot, "%", spread.impedances, [100 * (_edges(band) / band.nominal - 1) for band in spread.impedances])
+    return plot.finish(_said("Impedance", spread.impedances, spread))
+
+
+def _with_band(band: Envelope) -> Curve:
+    return Curve(band.owner, band.nominal[None], band=band.percentiles[[LOW, HIGH]])
+
+
+def _edges(band: Envelope) -> Real:
+    """Of 9 builds in 10, then of the worst found: (4, F)."""
+    return np.vstack((band.percentiles[[LOW, HIGH]], band.worst))
+
+
+def _deviations(plot: Plot, unit: str, bands: Sequence[Envelope], edges: Sequence[Real]) -> None:
     """The lower panel: both edges of 9 builds in 10 in the curve's own line, the worst found thin and dotted."""
-    far = max((float(np.nanmax(np.abs(edge))) for each in edges for edge in each if np.isfinite(edge).any()), default=0)
+    far = max((float(np.nanmax(np.abs(each))) for each in edges if np.isfinite(each).any()), default=0)
     step = next((step for step in STEPS if far <= 4 * step), 10.0 ** ceil(log10(max(far, 1))))
     end = step * max(1, ceil(far / step))
-    panel = plot.panel(1, label, (-1.05 * end, 1.05 * end), np.arange(-end, end + step / 2, step))
-    for rank in range(4):
-        curves = _curves(bands, [each[rank] for each in edges])
-        if rank > 1:
-            curves = [replace(c, style=replace(c.style, dashes=(1, 1.6), width=0.9)) for c in curves]
-        panel.curves(curves, named=False)
+    panel = plot.panel("from stated", unit, (-1.05 * end, 1.05 * end), np.arange(-end, end + step / 2, step))
+    panel.curves += [Curve(band.owner, each[:2], outer=each[2:]) for band, each in zip(bands, edges, strict=True)]
 
 
-def _curves(bands: Sequence[Envelope], values: Sequence[Real]) -> list[Curve]:
-    rows = enumerate(zip(bands, values, strict=True))
-    return [Curve(band.owner, row, line_style(place)) for place, (band, row) in rows]
-
-
-def _said(what: str, names: Sequence[str], spread: Spread) -> str:
+def _said(what: str, bands: Sequence[Envelope], spread: Spread) -> str:
     return (
-        f"{what} of {', '.join(names)} over frequency with the band of 5 to 95 per cent of {spread.builds} builds, "
-        "and below its distance from the stated values."
+        f"{what} of {', '.join(band.owner for band in bands)} over frequency with the band of 5 to 95 per cent of "
+        f"{spread.builds} builds, and below its distance from the stated values."
     )

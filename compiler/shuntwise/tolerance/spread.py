@@ -31,6 +31,7 @@ from shuntwise.figures.nominal import Nominal
 from shuntwise.figures.usual import usual
 from shuntwise.model.design import Design, Expectation
 from shuntwise.network.network import Network
+from shuntwise.response.peaks import sweep_to_draw
 from shuntwise.response.solve import Solver
 from shuntwise.tolerance.draws import (
     Distribution,
@@ -161,7 +162,7 @@ def spread(
     proved = proofs(design, [feed.name for feed in network.feeds])
     circuit = Nominal(solver)
     wanted = _wanted(proved, usual(circuit, design.drivers).of_builds)
-    freq = grid(wanted)
+    freq = sweep_to_draw(solver, grid(wanted), sparing=True)
     nominal = solve_curves(solver, element_values(network, parts, np.zeros((len(parts), 1))), freq)
     effects = {figure: figure_effects(solver, parts, figure.terms(circuit)) for figure in wanted}
     every = len(parts) <= ALL_CORNERS
