@@ -16,6 +16,7 @@ from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.documents.mark import design_mark
 from shuntwise.documents.material import Material
 from shuntwise.loading import read_design
+from shuntwise.model.design import Design
 from shuntwise.model.include import Collected
 from shuntwise.model.resolve import resolve
 from shuntwise.model.variants import all_names, is_known
@@ -72,7 +73,7 @@ class Workspace:
         self.collected, self.said = collected, tuple(said)
         self._compiled: dict[tuple[str | None, Settings], Compilation] = {}
         self._all: tuple[Compilation, ...] | None = None
-        self._itself, _ = resolve(collected)
+        self._itself: Design | None = None
         self._materials: dict[tuple[str | None, Settings, Sweep, tuple[Below, ...]], Material] = {}
 
     @property
@@ -83,11 +84,18 @@ class Workspace:
     @property
     def variants(self) -> tuple[str, ...]:
         """The names of all that can be had of the design: variants, positions of choices, ends of attenuators."""
-        return all_names(self._itself)
+        return all_names(self._design)
 
     def has(self, variant: str) -> bool:
         """Can this be had: a variant, a position, an end of an attenuator, or several joined by `+`?"""
-        return is_known(self._itself, variant)
+        return is_known(self._design, variant)
+
+    @property
+    def _design(self) -> Design:
+        """The design itself, as far as its text tells."""
+        if self._itself is None:
+            self._itself, _ = resolve(self.collected)
+        return self._itself
 
     def compilation(self, variant: str | None = None, settings: Sequence[str] = ()) -> Compilation:
         """The design, or one variant of it, through all passes and checks."""

@@ -212,7 +212,7 @@ def delay_range(delays: Sequence[Real], levels: Sequence[Real]) -> tuple[float, 
 def plot_heading(design: Design, what: str, mark: str) -> Heading:
     variant = ""
     if design.variant is not None:
-        title = next((v.title for v in design.variants if v.name == design.variant), None)
+        title = design.variant_title
         variant = f"   variant {design.variant}" + (f": {title}" if title else "")
     foot = f"design mark {mark}" if mark else ""
     return Heading(drawable(design.title or "Design without a title"), drawable(what + variant), drawable(foot))

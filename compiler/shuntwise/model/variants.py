@@ -26,7 +26,8 @@ def split(name: str | None) -> tuple[str | None, dict[str, str]]:
 
 def all_names(design: Design) -> tuple[str, ...]:
     """Every name that stands for one thing: variants, positions, ends of attenuators."""
-    return (*(variant.name for variant in design.variants), *_positions(design), *_ends(design))
+    ends = [f"{label}.{end}" for label in _attenuators(design) for end in ENDS]
+    return (*(variant.name for variant in design.variants), *_positions(design), *ends)
 
 
 def is_known(design: Design, name: str) -> bool:
@@ -74,8 +75,12 @@ def _positions(design: Design) -> list[str]:
 def _ends(design: Design) -> list[str]:
     """The ends of the attenuators that are fitted and stand somewhere else."""
     found = []
-    for part in design.parts.values():
-        if part.kind == ATTENUATOR.word and part.fitted and "loss" in part.quantities:
+    for label, part in _attenuators(design).items():
+        if part.fitted and "loss" in part.quantities:
             away = zip(ENDS, loss_range_db(part), strict=True)
-            found += [f"{part.label}.{end}" for end, value in away if value != part.get("loss")]
+            found += [f"{label}.{end}" for end, value in away if value != part.get("loss")]
     return found
+
+
+def _attenuators(design: Design) -> dict[str, Part]:
+    return {label: part for label, part in design.parts.items() if part.kind == ATTENUATOR.word}
