@@ -48,17 +48,20 @@ def unwire(circuit: Circuit) -> Wired:
     """Take a sound circuit apart. Links are taken as the wires that they are; parts left out are left out."""
     design = circuit.design
     words = _net_words(circuit)
-    fallback = " and ".join(design.legs[0].drivers)
+    leg_names = [
+        " and ".join(dict.fromkeys(design.drivers[name].coil_of or name for name in leg.drivers)) for leg in design.legs
+    ]
+    fallback = leg_names[0]
 
     def legs_of(owner: str) -> tuple[str, ...]:
         holder = owner
         while holder not in circuit.leg_of and "." in holder:
             holder = holder.rpartition(".")[0]
-        found = [" and ".join(design.legs[index].drivers) for index in sorted(circuit.leg_of.get(holder, ()))]
+        found = [leg_names[index] for index in sorted(circuit.leg_of.get(holder, ()))]
         return tuple(found) or (fallback,)
 
     def leg_of_driver(name: str) -> str:
-        names = [" and ".join(leg.drivers) for leg in design.legs if name in leg.drivers]
+        names = [text for text, leg in zip(leg_names, design.legs, strict=True) if name in leg.drivers]
         return min(names, key=len)
 
     parts = []
@@ -101,6 +104,7 @@ def flat(label: str) -> str:
 
 
 def _flattened(line: str) -> str:
+    line = re.sub(r"\bin [\w. ]+ because", "because", line)  # what holds here holds without saying
     return re.sub(r"\bon ([\w.]+)", lambda match: f"on {flat(match[1])}", line)
 
 
@@ -133,8 +137,8 @@ def _items(part: Part) -> tuple[str, ...]:
 
 
 def _driver(driver: Driver) -> str:
-    """The driver's declaration with its values worked out; one with data in a file as it was written."""
-    if "measured" in driver.span.text:
+    """The driver's declaration with its values worked out; with data in a file, or two coils, as written."""
+    if "measured" in driver.span.text or driver.coil_of is not None:
         return driver.span.text
     items = [
         f"{quantity.value!r} W"

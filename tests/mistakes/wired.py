@@ -7,6 +7,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
+from shuntwise.model.kinds import KINDS
+
 OPEN = "-"
 """The net of an end that is soldered to nothing."""
 
@@ -70,7 +72,7 @@ class Wired:
 
     def text(self, *, expects: bool = True) -> str:
         """The design in the language."""
-        lines = [*self.head, *(driver.declaration for driver in self.drivers)]
+        lines = [*self.head, *dict.fromkeys(driver.declaration for driver in self.drivers)]  # of two coils one
         lines += [part.declaration() for part in self.parts]
         legs: dict[str, list[str]] = {}
         grouped: set[str] = set()
@@ -110,5 +112,5 @@ class Wired:
             before = part.nets[0] != OPEN
             walks.append(f"{ends[0]} -- {part.label}" if before else f"{part.label} -- {ends[0]}")
         if len(part.nets) > 2 and part.nets[2] != OPEN:
-            walks.append(f"{part.label}.tap -- {part.nets[2]}")
+            walks.append(f"{part.label}.{KINDS[part.kind].terminals[2]} -- {part.nets[2]}")
         return walks, {part.label}
