@@ -39,9 +39,12 @@ class Workspace:
     for a variant that the design does not have. Mistakes in the design are findings, no exceptions.
     """
 
-    def __init__(self, path: str, texts: Mapping[str, str] | None = None) -> None:
-        """`texts` are taken instead of what the files hold that they are named after."""
-        self.path = path
+    def __init__(self, path: str, texts: Mapping[str, str] | None = None, *, causes: bool = True) -> None:
+        """`texts` are taken instead of what the files hold that they are named after.
+
+        Without `causes` no slip is looked for that would explain what is found, which may take a second.
+        """
+        self.path, self._causes = path, causes
         self._texts = {os.path.realpath(name): text for name, text in (texts or {}).items()}
         self._take(*read_design(path, self._texts))
 
@@ -49,7 +52,7 @@ class Workspace:
     def of_text(cls, text: str, name: str = "design") -> Workspace:
         """A design given as a text, which includes no files."""
         made = cls.__new__(cls)
-        made.path, made._texts = name, {}
+        made.path, made._texts, made._causes = name, {}, True
         made._take(*read(Source(name, text)))
         return made
 
@@ -104,14 +107,16 @@ class Workspace:
             tried = read_settings(settings)
             if variant is not None and not self.has(variant):
                 raise KeyError(variant)
-            self._compiled[key] = compile_variant(self.collected, self.said, variant=variant, settings=tried)
+            self._compiled[key] = compile_variant(
+                self.collected, self.said, variant=variant, settings=tried, causes=self._causes
+            )
         return self._compiled[key]
 
     @property
     def compilations(self) -> tuple[Compilation, ...]:
         """The design and each of its variants; what the design itself has is not said again of a variant."""
         if self._all is None:
-            self._all = compile_all(self.collected, self.said)
+            self._all = compile_all(self.collected, self.said, causes=self._causes)
         return self._all
 
     @property

@@ -79,9 +79,9 @@ def test_file_that_changed_since_it_was_read_is_left_alone(
     coils.write_text(COMMA)
     compiled = workspace.compile_all
 
-    def meanwhile(*arguments: object) -> object:
+    def meanwhile(*arguments: object, **options: bool) -> object:
         coils.write_text("coil L1 0,47 mH\n")
-        return compiled(*arguments)  # type: ignore[arg-type]
+        return compiled(*arguments, **options)  # type: ignore[arg-type]
 
     monkeypatch.setattr(workspace, "compile_all", meanwhile)
     assert main(["check", "--fix", str(design)]) == 2
@@ -103,7 +103,9 @@ def test_file_that_cannot_be_exchanged_is_told_of(
         monkeypatch.setattr(os, "access", lambda *_: False)  # root may write to anything
     else:
         compiled = workspace.compile_all
-        monkeypatch.setattr(workspace, "compile_all", lambda *a: (design.unlink(missing_ok=True), compiled(*a))[1])
+        monkeypatch.setattr(
+            workspace, "compile_all", lambda *a, **k: (design.unlink(missing_ok=True), compiled(*a, **k))[1]
+        )
     assert main(["check", "--fix", str(design)]) == 2
     captured = capsys.readouterr()
     assert {"hard link": "second name", "read-only": "read-only", "gone": "not changed"}[trouble] in captured.err
@@ -165,7 +167,7 @@ def test_fault_of_ours_in_one_file_hides_no_other(
 ) -> None:
     compiled = workspace.compile_all
 
-    def broken(collected, said):  # type: ignore[no-untyped-def]
+    def broken(collected, said, **options):  # type: ignore[no-untyped-def]
         if collected.source.name.endswith("c.shunt"):
             raise KeyError("to")
         return compiled(collected, said)

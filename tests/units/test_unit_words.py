@@ -15,7 +15,7 @@ PREFIXES = {"p": -12, "n": -9, "u": -6, "µ": -6, "μ": -6, "m": -3, "": 0, "k":
 SYMBOLS = {"ohm": units.OHM, "Ω": units.OHM, "\u2126": units.OHM, "H": units.HENRY, "F": units.FARAD, "V": units.VOLT,
            "A": units.AMPERE, "W": units.WATT, "Hz": units.HERTZ, "s": units.SECOND, "m": units.METRE,
 
-           "A2s": units.AMPERE2_SECOND, "A²s": units.AMPERE2_SECOND}  # fmt: skip
+           "A2s": units.AMPERE2_SECOND, "A²s": units.AMPERE2_SECOND, "Tm": units.TESLA_METRE}  # fmt: skip
 
 
 @pytest.mark.parametrize("word", [word for word in units.UNITS if word not in ("%", "dB", "octave", "octaves", "cm")])

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from shuntwise.cli.main import FINDINGS
 from shuntwise.cli.output import as_json, put_folder, screen
+from shuntwise.cli.progress import progress
 from shuntwise.cli.reading import open_design, read_sweep, require_network, status
 from shuntwise.cli.solving import solving
 from shuntwise.diagnostics.terminal import visible
@@ -27,7 +28,7 @@ def run(options: argparse.Namespace) -> int:
     from shuntwise.figures.usual import plain
 
     material = work.material(sweep, options.variant, options.settings, tuple(dict.fromkeys(options.below)))
-    with solving(compilation):
+    with solving(compilation), progress("solving and drawing"):
         files = {document.name: document.content(material) for document in DOCUMENTS}
     folder = Path(options.output or _folder_beside(options))
     put_folder(files, folder)

@@ -27,6 +27,7 @@ COMMANDS: dict[str, str] = {
     "spread": "say how far builds differ within the tolerances of their parts",
     "crosscheck": "compare the built-in solver with a SPICE simulator",
     "read": "read a circuit aloud, for proof-reading against a schematic",
+    "watch": "show a design while it is written, anew after every save",
     "explain": "say what a finding means and what to do",
     "completion": "print the completion script for a shell",
 }
@@ -124,6 +125,12 @@ def parser() -> argparse.ArgumentParser:
     read = command("read", "shuntwise read wedge.shunt")
     _design(read)
     _json(read)
+
+    watch = command("watch", "shuntwise watch wedge.shunt")
+    watch.add_argument("file", metavar="FILE", help="the design")
+    _variant(watch)
+    watch.add_argument("--no-browser", action="store_true", help="print the page's address, and open no browser")
+    watch.add_argument("-o", "--output", metavar="FOLDER", help="write the pictures into this folder instead")
 
     explain = command("explain", "shuntwise explain loose-node")
     explain.add_argument("name", nargs="?", metavar="NAME", help="the finding's name; without it all are listed")

@@ -13,15 +13,13 @@ from typing import TYPE_CHECKING, Any
 
 from shuntwise.cli.main import FINDINGS, Refused
 from shuntwise.cli.output import as_json, put_folder, screen
+from shuntwise.cli.progress import PATIENCE_S
 from shuntwise.cli.reading import compile_file, require_network, status
 from shuntwise.cli.solving import solving
 from shuntwise.diagnostics.terminal import visible
 
 if TYPE_CHECKING:
     from shuntwise.tolerance.spread import Envelope, FigureSpread, Spread, Yield
-
-PATIENCE_S = 1.0
-"""Work that takes longer shows how far it has come."""
 
 
 def run(options: argparse.Namespace) -> int:
