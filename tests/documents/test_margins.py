@@ -52,7 +52,8 @@ def test_by_hand() -> None:
     hot_v = 800**0.5 * 7.86 / 9.86
     assert found["woofer"].programme_w == pytest.approx(hot_v**2 / 8, rel=1e-3)
     assert found["woofer"].margin == pytest.approx(50 / (hot_v**2 / 8), rel=1e-3)
-    assert found["F1"].margin == pytest.approx(7 / 800**0.5 * 8, rel=1e-4)
+    in_hot_air = 1 - 0.001 * (40 - 23)  # what a fuse carries falls by 0.1 % a kelvin (common practice, no source)
+    assert found["F1"].margin == pytest.approx(in_hot_air * 7 / 800**0.5 * 8, rel=1e-4)
 
 
 @pytest.mark.parametrize("path", [*EXAMPLES, *STRANGERS], ids=lambda path: path.stem)

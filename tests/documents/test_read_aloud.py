@@ -59,7 +59,9 @@ def test_every_example_is_read_whole_and_no_part_twice(path) -> None:
             local = label.rpartition(".")[2]
             alike = sum(other.rpartition(".")[2] == local for other in design.parts)
             assert spoken[local] == alike, label
-        drivers = [driver.name.capitalize() for driver in design.drivers.values()]  # `Horn, a tweeter`
+        drivers = [
+            (driver.coil_of or driver.name).capitalize() for driver in design.drivers.values()
+        ]  # `Horn, a tweeter`
         assert sum(spoken[name] for name in spoken if name not in drivers) == len(design.parts)
         for name in (*design.drivers, *(pair.name for pair in design.terminals)):
             assert f"{name} plus" in text.lower() and f"{name} minus" in text.lower()
@@ -180,7 +182,7 @@ def test_each_end_of_a_tapped_coil_is_told_also_where_no_walk_goes_through_it() 
         "Inside the network U1.",
         "T1, a 4 millihenry ferrite-core tapped coil with 5 percent tolerance, 0.5 ohm DC resistance, its tap at 0.6 "
         "millihenry from its start, 0.1 ohm of DC resistance up to the tap and its sections coupled by 95 percent, rated "
-        "for 20 amperes, is wired end by end.",
+        "for 20 amperes, has its ends wired one by one.",
         "From the port top, through two in parallel: R1, a 10 ohm resistor; and R2, a 5 ohm resistor; these two joined "
         "again, to the end of T1.",
         "The start of T1 goes straight to the port foot.",

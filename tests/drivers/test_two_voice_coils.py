@@ -86,6 +86,14 @@ def test_what_two_coils_cannot_be(attributes: str, words: str) -> None:
     assert any(words in finding.headline for finding in found.findings)
 
 
+def test_a_coil_of_a_driver_that_has_one() -> None:
+    text = "driver sub 4 ohm { role woofer }\n"
+    found = design(text, WIRED["series"]).compilation().findings
+    assert [f.help for f in found if f.name == "unknown-name"] == ["write `coils 2` at the driver `sub`, or `sub+`"]
+    found = design(text.replace("role", "coils 3, role"), WIRED["series"]).compilation().findings
+    assert [f.name for f in found if f.severity.name == "ERROR"] == ["value-unclear"]
+
+
 def test_a_pad_without_its_coil_is_told() -> None:
     found = design(TWO, "input+ -- sub+\nsub- -- return").compilation().findings
     told = [finding.help for finding in found if finding.name == "unknown-name"]

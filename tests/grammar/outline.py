@@ -18,6 +18,11 @@ def statement(entry: t.Entry) -> str:
             return f"amplifier {expr(entry.power)} into {expr(entry.load)}" + items(entry.items)
         case t.TerminalsDecl():
             return f"{'input' if entry.fed else 'posts'} {entry.name.text}"
+        case t.ConnectorDecl():
+            title = f' "{entry.title.value}"' if entry.title else ""
+            pins = ", ".join(f"{pin.name.text} {pin.pad.text if pin.pad else 'unused'}" for pin in entry.pins)
+            rest = f"through {entry.through.text}" if entry.through else f"{{ {pins} }}"
+            return f"connector {entry.name.text}{title} {rest}"
         case t.DriverDecl():
             return f"driver {entry.name.text}" + value(entry.value) + items(entry.items)
         case t.PartDecl():

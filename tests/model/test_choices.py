@@ -137,6 +137,30 @@ def test_a_waiver_that_the_design_needs_is_idle_in_no_variant() -> None:
     assert [f.name for f in told if f.name == "idle-allow"] == []
 
 
+def test_a_waiver_for_a_variant_in_one_position() -> None:
+    text = BARE + CHOICE + 'allow bare-tweeter on tweeter in choir+level.soft because "a trial"\n'
+    work = Workspace.of_text(text)
+    waived = {name: len(work.compilation(name).waived) for name in ("choir+level.soft", "level.soft", "choir")}
+    assert waived == {"choir+level.soft": 1, "level.soft": 0, "choir": 0}
+
+
+@pytest.mark.parametrize(
+    ("more", "name", "words"),
+    [
+        ("let level = 8 ohm\n", "same-label-twice", "`level`"),
+        ("variant level { omit C1 }\n", "same-label-twice", "`level`"),
+        ("resistor level 8 ohm\n", "same-label-twice", "`level`"),
+        ("resistor ground 8 ohm\n", "reserved-name", "`ground` cannot name a part"),
+        ("choice none { }\n", "lone-position", "no position"),
+        ("choice b { position x { set level = soft }\n position y { omit R1 } }\n", "misplaced-statement", "position"),
+        ('allow bare-tweeter in level because "x"\n', "unknown-name", "`level`"),
+    ],
+)
+def test_names_and_places_that_cannot_be(more: str, name: str, words: str) -> None:
+    found = [finding for finding in compiled(BOX + CHOICE + more).findings if finding.name == name]
+    assert found and words in found[0].headline
+
+
 def test_a_waiver_at_the_end_of_a_knob() -> None:
     """A pad too weak at its end is accepted there, and the line is idle nowhere."""
     text = EXAMPLE.read_text(encoding="utf-8").replace("most 12 dB, 5 %, 50 W", "most 12 dB, 5 %, 9 W")

@@ -62,6 +62,7 @@ def test_what_a_pin_carries_follows_from_the_mode() -> None:
         ("connector a { 1+ low+, 1+ high+, 1- low-, 2- high- }", ["pin-carries-two"]),
         ("connector a { 1+ low-, 1- low+, 2+ high+, 2- high- }", ["pin-turned"]),
         ("connector a { 1+ low+, 1- low- }", ["input-on-no-pin"]),
+        ("connector a { 1+ low+, 1- low+, 2+ high+, 2- high-, 3+ low- }", ["pin-turned"]),
         ("connector a { 1+ low+, 1- low-, 2+ hihg+, 2- high- }", ["unknown-name"]),
         ("connector a { 1+ low+, 1- low-, 2+ high+, 2- high- }\nconnector b through c", ["unknown-name"]),
         ("connector a { 1+ woofer+ }", ["unknown-name"]),

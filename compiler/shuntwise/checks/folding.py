@@ -112,8 +112,14 @@ class _Search:
         tried = []
         for _, score, suspect in sorted(looked_at, key=lambda one: one[:2])[:MOST_TRIED]:
             after = self.run(self.rules, suspect)
-            tried.append(_Tried(suspect, after, score + _left(after.findings)))
+            if not self.breaks(after):
+                tried.append(_Tried(suspect, after, score + _left(after.findings)))
         return tried
+
+    def breaks(self, after: Checked) -> bool:
+        """Is there an error in the circuit that was not there before?"""
+        errors = {_key(f) for f in after.findings if f.name in self.causes and f.severity is Severity.ERROR}
+        return not errors <= {_key(finding) for finding in self.wrong}
 
     def run(self, rules: Sequence[Rule], suspect: Suspect) -> Checked:
         circuit = suspect.change.circuit

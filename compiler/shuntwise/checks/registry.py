@@ -24,6 +24,7 @@ from shuntwise.checks.drivers import (
     measured_unlike_driver,
 )
 from shuntwise.checks.intent import (
+    attenuator_miswired,
     band_inside_out,
     bare_trap_across_amp,
     bare_tweeter,
@@ -294,6 +295,7 @@ INTENT: tuple[ModuleType, ...] = (
     pad_reversed,
     pad_ahead_of_filter,
     pad_half_missing,
+    attenuator_miswired,
     zobel_misplaced,
     zobel_side_by_side,
     zobel_without_r,

@@ -42,6 +42,12 @@ def open_design(options: argparse.Namespace) -> Workspace:
 def require_variant(work: Workspace, name: str | None) -> None:
     """Refuse a variant that the design does not have."""
     if name is not None and not work.has(name):
+        words = name.split("+")
+        own = [one for one in work.variants if one.startswith(f"{name}.")]
+        if all(word in work.variants for word in words):
+            raise Refused(f"`{name}` names one thing twice", "one variant, and one position of each choice")
+        if own:
+            raise Refused(f"`{name}` is a choice, not a variant", f"name its position: {', '.join(own)}")
         close = nearest(name, work.variants)
         known = "it has " + ", ".join(work.variants) if work.variants else "it has none"
         help_text = f"a similar one exists: {close}" if close else known

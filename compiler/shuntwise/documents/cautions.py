@@ -44,7 +44,7 @@ def _own(design: Design, stress: Stress | Lacking) -> Iterator[str]:
     if isinstance(stress, Lacking):
         return
     least = amplifier.quantities.get("least") if amplifier is not None else None
-    for feed in design.feeds if least is not None else ():
+    for feed in design.feeds:
         for driver, (load, _) in stress.unplugged_loads(feed.name).items():
             at = f" at {feed.name}" if len(design.feeds) > 1 else ""
             if driver in stress.bare:

@@ -10,6 +10,8 @@ from dataclasses import dataclass
 from math import pi
 
 from shuntwise import units as u
+from shuntwise.checks.protection import HOT_AIR_C, carries_a
+from shuntwise.checks.protection import KINDS as OPENING
 from shuntwise.diagnostics.terminal import visible, wrap
 from shuntwise.diagnostics.wording import rounded
 from shuntwise.documents.aligned import WIDTH, aligned
@@ -19,6 +21,9 @@ from shuntwise.model.conductors import RESISTIVITY_OHM_M
 from shuntwise.model.design import Design, Driver, Part
 from shuntwise.model.kinds import KINDS
 from shuntwise.stress.stress import Bearing, Lacking, Stress
+
+OPEN_OHM = 1e5
+"""From so much on nothing hangs on an amplifier but what leaks."""
 
 
 @dataclass(frozen=True)
@@ -64,14 +69,17 @@ def _of_part(stress: Stress, part: Part) -> Margin:
         "coil": ("current", bearing.peak_a),
         "tapped coil": ("current", bearing.peak_a),
         "lamp": ("voltage", bearing.programme_v),
-        "fuse": ("", bearing.programme_a),
-        "protector": ("", bearing.programme_a),
     }.get(part.kind, ("", 0.0))
-    rating = part.quantities.get(name) if name else part.value
+    sine_w = stress.sine_heat_w(part.label)
+    if part.kind in OPENING and part.value is not None and bearing.programme_a:
+        carries = carries_a(part)
+        words = f"{u.write(carries, u.AMPERE, 3)} in {HOT_AIR_C:.0f} C"
+        return Margin(part.label, bearing, bearing.heat_w, sine_w, words, carries / bearing.programme_a)
+    rating = part.quantities.get(name)
     if rating is None or not got:
-        return Margin(part.label, bearing, bearing.heat_w, stress.sine_heat_w(part.label), "", None)
+        return Margin(part.label, bearing, bearing.heat_w, sine_w, "", None)
     written = u.write(rating.value, rating.dimension, 3)
-    return Margin(part.label, bearing, bearing.heat_w, stress.sine_heat_w(part.label), written, rating.value / got)
+    return Margin(part.label, bearing, bearing.heat_w, sine_w, written, rating.value / got)
 
 
 @dataclass(frozen=True)
@@ -114,11 +122,26 @@ def margins(design: Design, circuit: Circuit, stress: Stress | Lacking) -> list[
         "in its nominal impedance); watts with the rated sine at the worst frequency, and its volts and amperes at "
         "the peak; copper cold or hot, the worse of the two. Then the rating, and how many times it is what it is "
         "compared with: programme watts of drivers, resistors and attenuators, peak volts of capacitors, peak amperes "
-        "of cores, programme amperes of fuses, programme volts of lamps."
+        "of cores, programme amperes of fuses and protectors, programme volts of lamps."
     )
     heads = ("At the limit", "programme A", "W", "sine W", "peak V", "peak A", "rating", "times")
     table = [*wrap(text, WIDTH), *aligned([heads, *rows], left={0})]
-    return [*table, *_wires(circuit, stress), *_unplugged(design, stress)]
+    return [*table, *_travels(design, stress), *_wires(circuit, stress), *_unplugged(design, stress)]
+
+
+def _travels(design: Design, stress: Stress) -> list[str]:
+    """How far cones move, of those drivers whose data tell."""
+    rows = []
+    for driver in design.drivers.values():
+        moves, xmax = (
+            stress.excursion(driver) if driver.name in stress.branches else None,
+            driver.quantities.get("xmax"),
+        )
+        if moves is not None:
+            name = driver.coil_of or driver.name
+            can = [xmax.text, rounded(xmax.value / moves.peak_m, 2)] if xmax is not None else ["", ""]
+            rows.append((f"  {name}", u.write(moves.peak_m, u.METRE, 2), *can))
+    return ["", *aligned([("Cones", "to one side", "can go", "times"), *rows], left={0})] if rows else []
 
 
 def _wires(circuit: Circuit, stress: Stress) -> list[str]:
@@ -142,6 +165,8 @@ def _unplugged(design: Design, stress: Stress) -> list[str]:
         for driver, (least, _) in stress.unplugged_loads(feed.name).items():
             if driver in stress.bare:
                 found = "no bound, since nothing with resistance damps what is left"
+            elif least.ohm > OPEN_OHM:
+                found = "open: nothing is left on the amplifier"
             else:
                 found = f"least {u.write(least.ohm, u.OHM, 3)} at {u.write(least.freq_hz, u.HERTZ, 3)}"
             at = f" at {feed.name}" if len(design.feeds) > 1 else ""

@@ -33,6 +33,7 @@ _UNITS = {"H": "henry", "F": "farad", "ohm": "ohm", "V": "volt", "A": "ampere", 
 _SPOKEN = {prefix + unit: _PREFIXES[prefix] + word for unit, word in _UNITS.items() for prefix in _PREFIXES}
 _SPOKEN |= {"kohm": "kilohm", "Mohm": "megohm"}
 _RATED = "rated for "
+_OF_ONE_COIL = ("re", "le", "k")
 _FEW = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 
 
@@ -201,31 +202,44 @@ class _Reader:
         return [f"The amplifier {listed(told)}."] if told else ["No sound amplifier is stated."]
 
     def drivers(self) -> list[str]:
-        lines = []
+        lines, told = [], set()
         for driver in self.design.drivers.values():
+            whole = driver.coil_of or driver.name
+            if whole in told:
+                continue
+            told.add(whole)
             if driver.nominal is not None:
                 impedance = f"nominal {amounts(driver.nominal)}"
             elif "re" in driver.quantities:
                 impedance = f"DC resistance {amounts(driver.quantities['re'])}"
             else:
                 impedance = "impedance not stated"
-            said = {"power"} if driver.nominal is not None else {"power", "re"}
-            data = [f"{name} {amounts(value)}" for name, value in driver.quantities.items() if name not in said]
-            if "power" in driver.quantities:
+            said = {"power", "coils"} if driver.nominal is not None else {"power", "coils", "re"}
+            of_one = [
+                name for name in driver.stated if name not in said and (not driver.coil_of or name in _OF_ONE_COIL)
+            ]
+            data = [f"{name} {amounts(driver.stated[name])}" for name in of_one]
+            whole_data = [f"{n} {amounts(v)}" for n, v in driver.stated.items() if n not in said and n not in of_one]
+            if whole_data:
+                data[-1:] = [f"{data[-1] if data else impedance}; as a whole {whole_data[0]}"]
+                data += whole_data[1:]
+            if "power" in driver.stated:
                 kind = "programme power" if driver.programme_rated else "noise power"
-                data.append(f"rated for {amounts(driver.quantities['power'])} of {kind}")
+                data.append(f"rated for {amounts(driver.stated['power'])} of {kind}")
             if driver.measured is not None:
                 data.append(f"its impedance measured at {len(driver.measured.freq_hz)} frequencies")
             plain = driver.role is None or driver.name.startswith(driver.role)
             role = "" if plain else f", {with_article(driver.spoken_role)}"
             if driver.coil_of is not None:
-                alone = all(
-                    other is driver or other.coil_of != driver.coil_of for other in self.design.drivers.values()
-                )
-                role = f", a voice coil of {driver.coil_of}{', the other left open' * alone}{role}"
-            lines.append(f"{capital(driver.name)}{role}: {', '.join([impedance, *data])}.")
-        count = len({driver.coil_of or driver.name for driver in self.design.drivers.values()})
-        return [f"{capital(plural(count, 'driver'))}.", *lines] if lines else ["No driver is declared."]
+                wired = [other.name for other in self.design.drivers.values() if other.coil_of == driver.coil_of]
+                role += f", of two voice coils{'' if len(wired) > 1 else f', only {wired[0]} wired'}, of each"
+            lines.append(f"{capital(whole)}{role}: {', '.join([impedance, *data])}.")
+        return [f"{capital(plural(len(lines), 'driver'))}.", *lines] if lines else ["No driver is declared."]
+
+    def wholes(self, names: Iterable[str]) -> list[str]:
+        """Drivers by name, those of two coils once."""
+        known = self.design.drivers
+        return list(dict.fromkeys(known[name].coil_of or name if name in known else name for name in names))
 
     # --- the wiring
 
@@ -236,7 +250,7 @@ class _Reader:
             heading = (
                 f"The {leg.drivers[0]} leg."
                 if one and leg.drivers[0] in ROLES
-                else (f"The leg of {listed(leg.drivers)}.")
+                else (f"The leg of {listed(self.wholes(leg.drivers))}.")
             )
             walks = [walk for walk in self.design.walks if walk.leg == index]
             lines = [heading, *self.sentences(walks)]
@@ -270,7 +284,8 @@ class _Reader:
                 label = stop.node.rpartition(".")[0] if isinstance(stop, NodeStop) else ""
                 if label in self.design.parts and label not in self.walked:
                     self.walked.add(label)
-                    yield f"{label.removeprefix(prefix)}, {described(self.design.parts[label])}, is wired end by end."
+                    what = described(self.design.parts[label])
+                    yield f"{label.removeprefix(prefix)}, {what}, has its ends wired one by one."
             yield self.walk(walk, prefix)
 
     def walk(self, walk: Walk, prefix: str = "") -> str:

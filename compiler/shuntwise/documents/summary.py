@@ -62,6 +62,9 @@ def _heading(design: Design, mark: str) -> list[str]:
     if design.variant is not None:
         title = design.variant_title
         lines += wrap(f"variant {design.variant}" + (f": {title}" if title else ""), WIDTH)
+    for choice in design.choices:
+        said = next((p.title for p in choice.positions if p.name == choice.chosen), None)
+        lines += wrap(f"choice {choice.name} at {choice.chosen}" + (f": {said}" if said else ""), WIDTH)
     lines += wrap(f"amplifier: {_amplifier(design.amplifier)}", WIDTH)
     if not is_ideal(design.amplifier):
         told = f"levels for 1 V {of_levels(design.amplifier)}; impedance {of_impedance(design.amplifier)}"

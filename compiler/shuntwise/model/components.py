@@ -31,6 +31,16 @@ _ROLE_NAME = re.compile(rf"({'|'.join(kinds.ROLES)})(?:s?\d+|_\w+)?")
 def read_part(entry: t.PartDecl, label: str, scope: Scope, changes: Changes) -> Part:
     """A part as declared and changed; `label` has the names of the networks around it in front."""
     kind = kinds.KINDS[entry.kind.text]
+    if label in RETURN_WORDS:
+        scope.say(
+            findings.error(
+                "reserved-name",
+                entry.name.span,
+                f"`{label}` cannot name a part",
+                help="it is the word for the input's minus: choose another name",
+                subjects=(label,),
+            )
+        )
     span, name_span = entry.span, entry.name.span
     value: Quantity | None = None
     if kind.value is None:
@@ -123,6 +133,7 @@ def read_driver(
         model_refused=refused or (named is not None and table is None),
         refused=unread,
         programme_rated="programme power" in attributes.words,
+        stated=quantities,
     )
 
 

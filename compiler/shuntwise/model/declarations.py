@@ -71,6 +71,7 @@ def declare(
     filling.top(entries)
     if variant is not None and variant in filling.d.variants:
         filling.overlay(filling.d.variants[variant].entries, "in a variant")
+    filling.keep_choices_apart()
     changes = {entry.target.text: entry for entry in settings}
     filling.d.sets |= changes
     for choice in filling.d.choices.values():
@@ -138,6 +139,15 @@ class _Filling:
                 self.take(entry)
         self.replacing = False
 
+    def keep_choices_apart(self) -> None:
+        """A choice has no name that `set` or a variant's name could mean as well."""
+        for name, choice in self.d.choices.items():
+            variant, value, owner = self.d.variants.get(name), self.d.lets.get(name), self.d.owner(name)
+            span = variant.span if variant is not None else value.span if value is not None else None
+            span = owner.name.span if owner is not None else span
+            if span is not None:
+                self.say(same_label_twice(name, choice.name.span, span, "choice"))
+
     def choose(self, choice: t.Choice, wanted: str | None) -> None:
         """Put a choice into one position: what it says holds, and what only other positions fit is left out."""
         name, positions = choice.name.text, positions_of(choice)
@@ -155,7 +165,10 @@ class _Filling:
         others = [target for other in positions.values() for target in fits(other) if target.text not in kept]
         _set_aside(self.d.fittings, {target.text for target in others})
         self.d.fittings |= {target.text: (False, target) for target in others}
-        self.overlay(position.entries, "in a position")
+        others_set = [e for e in position.entries if isinstance(e, t.Set) and e.target.text in self.d.choices]
+        for entry in others_set:
+            self.misplaced(entry, "in a position", "a position moves no other choice: do it in a variant")
+        self.overlay([entry for entry in position.entries if entry not in others_set], "in a position")
 
     def inside_network(self, network: t.NetworkDecl) -> None:
         for entry in network.entries:
@@ -262,8 +275,8 @@ class _Filling:
                 self.misplaced(inner, "in a choice", "a choice holds its positions: `position soft { fit K2 }`")
             elif (old := seen.setdefault(inner.name.text, inner)) is not inner:
                 self.say(same_label_twice(inner.name.text, inner.name.span, old.name.span, "position"))
-        if len(seen) == 1:
-            self.say(findings.lone_position(entry.name))
+        if len(seen) < 2:
+            self.say(findings.lone_position(entry.name, len(seen)))
 
     def coupling(self, entry: t.CouplingDecl) -> None:
         pair = {entry.first.text, entry.second.text}

@@ -70,7 +70,8 @@ class Driver:
 
     Each of two voice coils on one former is a `Driver` of its own, `coil_of` being the name of the whole: what it has
     is what that coil has while the other is open. `other` is the coil wired beside it that shares its motion, of
-    which the motional impedance is told; `coils_k` couples the inductances of the two.
+    which the motional impedance is told; `coils_k` couples the inductances of the two. `stated` is what
+    the text says, of the whole driver, where `quantities` are worked out from it.
     """
 
     name: str
@@ -88,6 +89,7 @@ class Driver:
     coil_of: str | None = None
     other: str | None = None
     coils_k: float = 0.0
+    stated: Mapping[str, Quantity] = field(default_factory=dict)
 
     @property
     def spoken_role(self) -> str:

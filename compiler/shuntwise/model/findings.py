@@ -55,13 +55,13 @@ def unknown_name(word: str, span: Span, candidates: Iterable[str], what: str, **
     )
 
 
-def lone_position(choice: Ident) -> Diagnostic:
+def lone_position(choice: Ident, count: int) -> Diagnostic:
     return error(
         "lone-position",
         choice.span,
-        f"the choice `{choice.text}` has one position only",
+        f"the choice `{choice.text}` has {'one position only' if count else 'no position'}",
         label="nothing to choose from",
-        help="add the other position, or take the choice out and let what the position says hold",
+        help="write its positions: `position flat { fit K1 }`, `position soft { omit K1 }`",
     )
 
 

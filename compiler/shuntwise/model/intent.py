@@ -7,14 +7,16 @@ In: the statements, the names of drivers and inputs, the scope. Out: `Expectatio
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from shuntwise import units as u
 from shuntwise.diagnostics.diagnostic import Diagnostic
+from shuntwise.diagnostics.wording import listed
 from shuntwise.model import findings
-from shuntwise.model.design import Expectation, LimitSetting, Quantity, Waiver
+from shuntwise.model.design import Design, Expectation, LimitSetting, Quantity, Waiver
 from shuntwise.model.evaluate import Scope
 from shuntwise.model.kinds import Attribute
+from shuntwise.model.variants import all_names, is_known
 from shuntwise.source import Span
 from shuntwise.syntax import tree as t
 from shuntwise.syntax.words import nearest
@@ -194,10 +196,10 @@ def read_waivers(
     subjects: Collection[str],
     known_findings: Collection[str],
     doubtful: Collection[str],
-    variants: Collection[str],
+    design: Design,
     scope: Scope,
 ) -> tuple[Waiver, ...]:
-    """Type the `allow` lines. `known_findings` are the names that may be waived, `variants` those there are."""
+    """Type the `allow` lines. `known_findings` are the names that may be waived; variants are those of the design."""
     waivers = []
     for allow in allows:
         finding = allow.finding.text
@@ -221,10 +223,14 @@ def read_waivers(
                     findings.unknown_name(target.text, target.span, subjects, "no part, driver or node of this name")
                 )
             continue
-        unknown = [name for name in allow.variants if name.text not in variants]
+        unknown = [name for name in allow.variants if not is_known(design, name.text)]
         for name in unknown:
             if name.text not in doubtful:
-                scope.say(findings.unknown_name(name.text, name.span, variants, "no variant of this name"))
+                known = all_names(design)
+                own = [one for one in known if one.startswith(f"{name.text}.")]
+                said = findings.unknown_name(name.text, name.span, known, "no variant of this name")
+                told = f"`{name.text}` is a choice: name its position, {listed(own, 'or')}"
+                scope.say(replace(said, help=told, fixes=()) if own else said)
         if unknown:
             continue
         if not allow.reason.value.strip():

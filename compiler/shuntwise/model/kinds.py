@@ -310,7 +310,7 @@ ATTENUATOR = PartKind(
     _attribute("resistance", u.OHM, 0.5, 1e3, "resistance of the load that it is made for"),
     bare=(TOLERANCE, POWER),
     keyed=(
-        Attribute("loss", u.DECIBEL, 0, 60, "loss where it stands", signed=True),
+        Attribute("loss", u.DECIBEL, -60, 60, "loss where it stands", signed=True),
         Attribute("least", u.DECIBEL, 0, 60, "loss at the open end of its range", signed=True),
         Attribute("most", u.DECIBEL, 0.1, 60, "loss at the other end of its range", signed=True),
     ),
@@ -386,7 +386,7 @@ DRIVER = Kind(
         _attribute("xmax", u.METRE, 1e-5, 0.1, "how far its cone can go to one side"),
         _attribute("mms", u.GRAM, 0.01, 5e3, "moving mass, with its load of air"),
         _attribute("bl", u.TESLA_METRE, 0.1, 100, "force factor Bl"),
-        _attribute("coils", u.PLAIN, 1, 2, "number of its voice coils"),
+        _attribute("coils", u.PLAIN, 0.1, 1000, "number of its voice coils"),
         _attribute("k", u.PLAIN, 0.01, 1, "coupling of the inductances of its two voice coils"),
         _attribute("sensitivity", u.DECIBEL, 40, 130, "level at 1 m for 2.83 V"),
         _attribute("lowest", u.HERTZ, 10, 2e4, "lowest corner that its maker allows"),

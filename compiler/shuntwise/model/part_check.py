@@ -65,11 +65,15 @@ def _with_loss(part: Part, scope: Scope) -> Part:
     elif least <= loss.value <= most:
         return part
     else:
+        signed = loss.value < 0
         scope.say(
-            findings.value_unclear(
+            findings.error(
+                "value-unclear",
                 loss.span,
                 f"`{part.label}` cannot stand at {loss.text}: its range is {least:g} to {most:g} dB",
-                "state its range by `least` and `most`, or another loss",
+                label="a loss has no sign" if signed else "outside its range",
+                help=f"write `{loss.text.strip('- ')}`" if signed else "state its range by `least` and `most`",
+                subjects=(part.label,),
             )
         )
     return replace(part, value=None)

@@ -35,7 +35,7 @@ from shuntwise.model.include import Collected
 from shuntwise.model.intent import read_expectations, read_limits, read_waivers
 from shuntwise.model.repeated import together
 from shuntwise.model.uses import Uses
-from shuntwise.model.variants import all_names, at_ends, in_force, split
+from shuntwise.model.variants import at_ends, in_force, split
 from shuntwise.model.voice_coils import coils, wired
 from shuntwise.model.wiring import RETURN_WORDS, Place, Wiring, resolve_walks
 from shuntwise.syntax import tree as t
@@ -93,7 +93,7 @@ def resolve(
     legs = tuple(_without(leg, declared_drivers.keys() - drivers.keys()) for leg in legs)
     node_spans = {node: tuple(spans) for wiring in wirings for node, spans in wiring.node_spans.items()}
     couplings, lost = kept_couplings(uses.couplings, parts, doubtful)
-    values = (*parts, *drivers, *d.lets, *uses.parameters, "amplifier")
+    values = (*parts, *drivers, *d.lets, *uses.parameters, *d.choices, "amplifier")
     diagnostics += [
         *reserved,
         *unplugged,
@@ -142,9 +142,9 @@ def resolve(
         connectors=connectors,
         knob_ends=ends,
     )
-    waivers = read_waivers(d.allows, subjects, catalogue.waivable, doubtful, all_names(design), scope)
+    waivers = read_waivers(d.allows, subjects, catalogue.waivable, doubtful, design, scope)
     here = in_force(design)
-    holding = tuple(waiver for waiver in waivers if not waiver.variants or not here.isdisjoint(waiver.variants))
+    holding = tuple(w for w in waivers if not w.variants or any(here.issuperset(v.split("+")) for v in w.variants))
     return replace(design, waivers=holding), together(diagnostics)
 
 

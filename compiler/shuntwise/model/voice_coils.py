@@ -35,7 +35,11 @@ def coils(driver: Driver, scope: Scope) -> tuple[Driver, ...]:
     fitted = next((quantities[key] for key in _NOT_OF_TWO if key in quantities), None)
     table = driver.measured_span
     if count.value != 2:
-        said = findings.value_unclear(count.span, f"`{driver.name}` cannot have {count.value:g} voice coils", "write 2")
+        said = findings.value_unclear(
+            count.span,
+            f"`{driver.name}` cannot have {count.value:g} voice coils",
+            "a driver has one voice coil or two: write `coils 2`",
+        )
     elif fitted is not None or table is not None:
         where = fitted.span if fitted is not None else table
         assert where is not None

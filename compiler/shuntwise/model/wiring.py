@@ -12,6 +12,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.model import findings
 from shuntwise.model.design import NodeStop, ParallelStop, PartStop, Stop, UnknownStop, Walk
 from shuntwise.model.kinds import KINDS
@@ -201,6 +202,18 @@ class _Resolving:
             meant = self.place.returns[0]
             self.out.diagnostics.append(self.no_input(owner, pad.span, meant + pad.sign, Confidence.SAFE))
             return NodeStop(meant + pad.sign, pad.span)
+        elif (whole := owner.rpartition(".")[0]) in self.place.paired:
+            self.refuse(
+                findings.error(
+                    "unknown-name",
+                    pad.span,
+                    f"`{whole}` has one voice coil, and no coil `{owner.rpartition('.')[2]}`",
+                    label="no such pad",
+                    help=f"write `coils 2` at the driver `{whole}`, or `{whole}{pad.sign}`",
+                    subjects=(whole,),
+                ),
+                whole,
+            )
         elif coils := [f"{name}{pad.sign}" for name in self.place.paired if name.startswith(f"{owner}.")]:
             self.refuse(
                 findings.error(
@@ -334,9 +347,10 @@ class _Resolving:
             terminals = self.place.through[owner]
             if terminal.text in terminals:
                 return NodeStop(self.place.prefix + path.text, path.span)
-            self.refuse(
-                findings.unknown_name(terminal.text, terminal.span, terminals, f"no terminal of `{owner}`"), owner
-            )
+            said = findings.unknown_name(terminal.text, terminal.span, terminals, f"no terminal of `{owner}`")
+            if not said.fixes:
+                said = replace(said, help=f"its terminals are {quoted(terminals)}")
+            self.refuse(said, owner)
             return UnknownStop(path.span)
         if owner in self.place.doubtful:
             return self.unknown(path.span)

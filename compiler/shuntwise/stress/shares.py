@@ -11,6 +11,7 @@ import numpy as np
 
 from shuntwise.response.cases import greatest
 from shuntwise.response.solve import Response
+from shuntwise.response.tape import Real
 
 
 @dataclass(frozen=True)
@@ -28,6 +29,20 @@ class Share:
     hottest_hz: float | None
 
 
+def taken(response: Response, label: str) -> Real:
+    """The power (W for 1 V) that goes into a branch; of all but one of two voice coils on one former its own heat.
+
+    What these two move is told of one of them alone, so what goes in at the pads is what each takes up.
+    """
+    network = response.network
+    owner = {element.name: element.part for element in network.elements}
+    through = owner[network.branch[label].through]
+    fields = [{owner[c.first], owner[c.second]} for c in network.couplings]
+    if not any(through in field and len(field) > 1 and field <= {d.name for d in network.drivers} for field in fields):
+        return response.dissipation(label)
+    return np.real(response.branch_voltage(label) * np.conj(response.current(label)))
+
+
 def shares(response: Response) -> tuple[Share, ...]:
     """One for each branch of the network."""
     with np.errstate(divide="ignore", invalid="ignore"):
@@ -35,7 +50,7 @@ def shares(response: Response) -> tuple[Share, ...]:
 
 
 def _share(response: Response, label: str) -> Share:
-    heat = response.dissipation(label)
+    heat = taken(response, label)
     curves = (np.abs(response.branch_voltage(label)), np.abs(response.current(label)), np.sqrt(heat))
     volt, ampere, root_watt = (float(greatest(curve, response.freq_hz)) for curve in curves)
     watt = root_watt**2

@@ -26,6 +26,7 @@ from shuntwise.response.measures import Extreme, bare_resonances, lattice, least
 from shuntwise.response.peaks import gathered_sweep, narrow_peaks
 from shuntwise.response.signal import Signal, amplifier_signal
 from shuntwise.response.solve import Response, Solver
+from shuntwise.stress.shares import taken
 
 HOT_COPPER = 1.31
 
@@ -179,14 +180,8 @@ class Stress:
         return float(np.max(self._heat(response, owner))) * signal.sine_v**2
 
     def _heat(self, response: Response, owner: str) -> Any:
-        """What a part or driver takes up (W for 1 V), (cases, F).
-
-        Of two voice coils each takes what goes in at its own pads: what they move is told of one of them alone.
-        """
-        branches, driver = self.branches[owner], self.design.drivers.get(owner)
-        if driver is None or driver.coil_of is None:
-            return sum(response.dissipation(branch.label) for branch in branches)
-        return sum(np.real(response.branch_voltage(b.label) * np.conj(response.current(b.label))) for b in branches)
+        """What a part or driver takes up (W for 1 V), (cases, F)."""
+        return sum(taken(response, branch.label) for branch in self.branches[owner])
 
     def excursion(self, driver: Driver) -> Excursion | None:
         """How far a driver's cone moves; None where its data do not tell, or another coil's do.

@@ -264,7 +264,12 @@ class Builder:
     def allow(self, node: Node, depth: int) -> t.Entry:
         finding, *where, reason = node.children
         path = next((self.path(child) for child in where if child.data == "path"), None)
-        variants = tuple(self.path(name) for child in where if child.data == "in_variants" for name in child.children)
+        variants = tuple(
+            t.Ident("+".join(self.path(one).text for one in name.children), self.span(name))
+            for child in where
+            if child.data == "in_variants"
+            for name in child.children
+        )
         return t.Allow(self.ident(finding), path, variants, self.text(reason), self.span(node))
 
     def limit(self, node: Node, depth: int) -> t.Entry:

@@ -296,7 +296,7 @@ class Expect(NamedTuple):
 class Allow(NamedTuple):
     finding: Ident
     target: Path | None
-    variants: tuple[Path, ...]
+    variants: tuple[Ident, ...]
     reason: Text
     span: Span
 

@@ -44,6 +44,8 @@ def sign_apart(s: Situation) -> Complaint | None:
     if last.end_pos == s.span.start or not re.match(r"[ \t]*(?:--|[},|)#]|$)", s.rest[1:]):
         return None
     at, blank = s.span_of(last).to(s.span), s.at(last.end_pos, s.span.start)
+    if blank.text.strip():
+        return None
     pad = str(last) + s.word
     said = finding(at, f"the pad `{pad}` is written in one word", label="no blank before the sign",
                    fix=write(blank, "", safe=True, title=f"write `{pad}`"))  # fmt: skip

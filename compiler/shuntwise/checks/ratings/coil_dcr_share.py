@@ -75,7 +75,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     most = max(shares.values())
     taking = sorted((label for label in shares if shares[label] > most / 100), key=lambda label: -shares[label])
     places = [rated_at(evidence, evidence.design.parts[label], "dcr") for label in taking]
-    names, whose = quoted(taking), "woofer's" if len(woofers) == 1 else "woofers'"
+    names, whose = quoted(taking), "woofer's" if len({d.coil_of or d.name for d in woofers}) == 1 else "woofers'"
     yield RULE.finding(
         places[0],
         f"the resistance of {names} is {percent(share)} of the {whose} nominal impedance",

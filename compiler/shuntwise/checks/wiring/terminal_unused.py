@@ -60,7 +60,7 @@ from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
-from shuntwise.model.kinds import KINDS
+from shuntwise.model.kinds import ATTENUATOR, KINDS
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
@@ -72,14 +72,16 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
             unused.setdefault(end.attachment.owner, []).append(end.attachment.terminal)
     for owner, terminals in unused.items():
         if owner in evidence.design.parts:
+            if evidence.design.parts[owner].kind == ATTENUATOR.word and terminals == ["common"]:
+                continue  # `attenuator-miswired` says what comes of it
             kind = KINDS[evidence.design.parts[owner].kind]
             plain = kind.inductive and len(kind.windings) == 1
             yield RULE.finding(
                 evidence.place(owner),
                 f"nothing is wired to the {terminals[0]} of `{owner}`",
                 severity=Severity.WARNING,
-                label=f"a {kind.word} with a free terminal",
-                why="it works as a plain coil" if plain else "a part without this terminal would do",
+                label="a free terminal",
+                why="it works as a plain coil" if plain else "part of it carries no current",
                 help=f"wire `{owner}.{terminals[0]}`" + (", or declare a plain coil" if plain else ""),
                 subjects=(owner,),
             )
