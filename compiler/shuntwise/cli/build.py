@@ -28,7 +28,7 @@ def run(options: argparse.Namespace) -> int:
 
     material = work.material(sweep, options.variant, options.settings, tuple(dict.fromkeys(options.below)))
     with solving(compilation):
-        files = {document.name: document.content(material) for document in DOCUMENTS}
+        files = {document.file_name(material): document.content(material) for document in DOCUMENTS}
     folder = Path(options.output or _folder_beside(options))
     put_folder(files, folder)
     with screen(f"the files are in {folder}"):

@@ -42,8 +42,11 @@ def _widths(*, bold: bool) -> Mapping[int, float]:
 
 def settable(text: str) -> str:
     """An author's text in one line, with `?` for what the font cannot set; nothing in it steers anything."""
-    known = _widths(bold=False)
-    return "".join(character if ord(character) in known else "?" for character in visible(text))
+    plain, bold = _widths(bold=False), _widths(bold=True)
+    shown = visible(text)
+    if shown.isascii():
+        return shown
+    return "".join(c if ord(c) in plain and ord(c) in bold else "?" for c in shown)
 
 
 def width(text: str, size: float, *, bold: bool = False) -> float:

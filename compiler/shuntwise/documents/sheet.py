@@ -7,7 +7,7 @@ is drawn, and whether it becomes a PDF, a page on a screen or an SVG.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Literal
 
 Point = tuple[float, float]
@@ -16,6 +16,13 @@ INK, GREY, PAPER = "ink", "grey", "paper"
 """Tones that follow the reader's setting, dark or light; any other is a colour, `#0072B2`, the same in both."""
 
 Anchor = Literal["start", "middle", "end"]
+
+Role = Literal["P", "H1", "H2", "TR", "TH", "TD", "", "Artifact"]
+"""What a text is to who listens to a page, after the standard structure types of ISO 32000-1, 14.8.4.
+
+`TR` is the head of a row of a table and begins it, `TH` the head of a column; without a role a text goes on with the
+one before it; an `Artifact` is no part of the content.
+"""
 
 
 @dataclass(frozen=True)
@@ -37,7 +44,10 @@ class Stroke:
 
 @dataclass(frozen=True)
 class Text:
-    """One line of text; (x, y) is on its baseline, at its start, middle or end. `size` is the height of the type."""
+    """One line of text; (x, y) is on its baseline, at its start, middle or end. `size` is the height of the type.
+
+    `role` is of account outside pictures only.
+    """
 
     x: float
     y: float
@@ -46,6 +56,7 @@ class Text:
     anchor: Anchor = "start"
     bold: bool = False
     tone: str = INK
+    role: Role = "P"
 
 
 Mark = Stroke | Text
@@ -82,9 +93,10 @@ def flat(content: Iterable[Mark | Drawn]) -> Iterable[Mark]:
             yield entry
 
 
-def moved(mark: Mark, across: float, down: float) -> Mark:
-    """The same mark elsewhere."""
+def moved(mark: Mark, across: float, down: float, scale: float = 1.0) -> Mark:
+    """The same mark elsewhere, first scaled about the origin."""
     if isinstance(mark, Text):
-        return Text(mark.x + across, mark.y + down, mark.text, mark.size, mark.anchor, mark.bold, mark.tone)
-    rings = [tuple((x + across, y + down) for x, y in ring) for ring in (mark.points, *mark.rest)]
-    return Stroke(rings[0], mark.width, mark.tone, mark.dashes, mark.closed, mark.fill, tuple(rings[1:]))
+        return replace(mark, x=mark.x * scale + across, y=mark.y * scale + down, size=mark.size * scale)
+    rings = [tuple((x * scale + across, y * scale + down) for x, y in ring) for ring in (mark.points, *mark.rest)]
+    dashes = tuple(length * scale for length in mark.dashes)
+    return replace(mark, points=rings[0], rest=tuple(rings[1:]), width=mark.width * scale, dashes=dashes)
