@@ -74,6 +74,12 @@ def _summary(material: Material) -> str:
     )
 
 
+def _parts(material: Material) -> str:
+    from shuntwise.documents.parts_list import as_csv
+
+    return as_csv(material.design, material.printing.boards)
+
+
 def _binder(material: Material) -> bytes:
     from shuntwise.documents.binder import front
     from shuntwise.documents.flow import flow
@@ -92,6 +98,7 @@ DOCUMENTS: tuple[Document, ...] = (
     Document("impedance.png", "network", lambda material: material.impedance_plot.png),
     Document("read-back.txt", "circuit", _read_back),
     Document("summary.txt", "network", _summary),
+    Document("parts.csv", "circuit", _parts),
     Document("*.pdf", "network", _binder),
 )
 

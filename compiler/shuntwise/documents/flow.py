@@ -33,6 +33,9 @@ HEAD_WIDTH = 20.0
 LINES_TOGETHER = 6
 """Rows of a table with no more lines than this stay on one page."""
 
+LAST_ROWS = 4
+"""So many rows stand together at the end of a table, so that none is left alone on a page."""
+
 START: Anchor = "start"
 END: Anchor = "end"
 
@@ -190,9 +193,10 @@ def _table(table: Table, room: float) -> Iterator[Strip]:
     columns = _columns(heads, shown, room)
     head = tuple(_row(heads, columns, table.left, head=True)) if heads else ()
     yield from head
-    for row in shown:
+    for number, row in enumerate(shown, start=1):
+        near_end = len(shown) - LAST_ROWS < number < len(shown)
         for strip in _row(row, columns, table.left):
-            yield replace(strip, head=head)
+            yield replace(strip, head=head, with_next=near_end)
 
 
 def _columns(heads: Sequence[str], rows: Sequence[Sequence[str]], room: float) -> list[tuple[float, float]]:

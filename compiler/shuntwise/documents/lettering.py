@@ -6,6 +6,7 @@ look alike; it is looked up without loading that library. Refuses to know what a
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from functools import cache
 from importlib.util import find_spec
@@ -56,29 +57,30 @@ def width(text: str, size: float, *, bold: bool = False) -> float:
 
 
 def wrapped(text: str, room: float, size: float, *, bold: bool = False) -> list[str]:
-    """Lines no wider than `room` mm: broken at blanks, else behind `_`, `.`, `-` and `+`, else anywhere."""
+    """Lines no wider than `room` mm: broken at blanks; a word that is wider behind `_`, `.`, `-`, `+` and `/`, else
+    anywhere.
+    """
     lines: list[str] = []
     line = ""
-    for piece in _pieces(text):
-        if line and width((line + piece).rstrip(), size, bold=bold) > room:
-            lines.append(line.rstrip())
-            line = ""
-        line += piece if line else piece.lstrip()
-        while width(line.rstrip(), size, bold=bold) > room and len(line.rstrip()) > 1:
-            count = max(
-                1, next(n for n in range(len(line), 0, -1) if n == 1 or width(line[:n], size, bold=bold) <= room)
-            )
-            lines.append(line[:count])
-            line = line[count:]
+    for word in re.findall(r"[^ ]* ?", text):
+        whole = width(word.rstrip(), size, bold=bold) <= room
+        for piece in [word] if whole else re.findall(r"[^_.+/-]*[_.+/-]?", word):
+            if line and width((line + piece).rstrip(), size, bold=bold) > room:
+                lines.append(line.rstrip())
+                line = ""
+            line += piece if line else piece.lstrip()
+            while len(line.rstrip()) > 1 and width(line.rstrip(), size, bold=bold) > room:
+                count = _that_fit(line, room, size, bold=bold)
+                lines.append(line[:count])
+                line = line[count:]
     return [*lines, line.rstrip()] if line.strip() or not lines else lines
 
 
-def _pieces(text: str) -> list[str]:
-    """Cut behind every place where a line may end."""
-    pieces, piece = [], ""
-    for character in text:
-        piece += character
-        if character in " _.-+/":
-            pieces.append(piece)
-            piece = ""
-    return [*pieces, piece] if piece else pieces
+def _that_fit(line: str, room: float, size: float, *, bold: bool) -> int:
+    """How many characters of a line fit, but at least one."""
+    used = 0.0
+    for count, character in enumerate(line):
+        used += width(character, size, bold=bold)
+        if used > room:
+            return max(count, 1)
+    return len(line)

@@ -122,7 +122,6 @@ class _Writer:
         for number, sheet in enumerate(sheets):
             self.height = sheet.height * POINTS
             canvas.setPageSize((sheet.width * POINTS, self.height))
-            canvas.setLineCap(1)
             canvas.setLineJoin(1)
             for place in begins.get(number, ()):
                 key = f"{number}-{place.title}"
@@ -184,6 +183,7 @@ class _Writer:
         if mark.width:
             canvas.setStrokeColor(_colour(mark.tone))
             canvas.setLineWidth(mark.width * POINTS)
+            canvas.setLineCap(0 if mark.dashes else 1)
             canvas.setDash([length * POINTS for length in mark.dashes] or [])
         canvas.drawPath(path, stroke=int(mark.width > 0), fill=int(mark.fill is not None), fillMode=0)
 
