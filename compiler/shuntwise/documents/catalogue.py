@@ -89,6 +89,13 @@ def _binder(material: Material) -> bytes:
     return as_pdf(sheets, material.title, places, material.printing.date)
 
 
+def _page(material: Material) -> str:
+    from shuntwise.documents.binder import front
+    from shuntwise.documents.html import as_html
+
+    return as_html(material.chapters, front(material))
+
+
 DOCUMENTS: tuple[Document, ...] = (
     Document("netlist.cir", "network", _netlist),
     Document("response.csv", "network", _table),
@@ -100,6 +107,7 @@ DOCUMENTS: tuple[Document, ...] = (
     Document("summary.txt", "network", _summary),
     Document("parts.csv", "circuit", _parts),
     Document("*.pdf", "network", _binder),
+    Document("*.html", "network", _page),
 )
 
 
