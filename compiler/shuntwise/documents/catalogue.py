@@ -81,19 +81,19 @@ def _parts(material: Material) -> str:
 
 
 def _binder(material: Material) -> bytes:
-    from shuntwise.documents.binder import front
+    from shuntwise.documents.binder import chapters, front
     from shuntwise.documents.flow import flow
     from shuntwise.documents.pdf import as_pdf
 
-    sheets, places = flow(material.chapters, front(material), material.printing.paper)
+    sheets, places = flow(chapters(material), front(material), material.printing.paper)
     return as_pdf(sheets, material.title, places, material.printing.date)
 
 
 def _page(material: Material) -> str:
-    from shuntwise.documents.binder import front
+    from shuntwise.documents.binder import chapters, front
     from shuntwise.documents.html import as_html
 
-    return as_html(material.chapters, front(material))
+    return as_html(chapters(material), front(material))
 
 
 DOCUMENTS: tuple[Document, ...] = (

@@ -33,6 +33,9 @@ HEAD_WIDTH = 20.0
 LINES_TOGETHER = 6
 """Rows of a table with no more lines than this stay on one page."""
 
+NEAR_HALF = 1.15
+"""Pictures higher than half a page by no more than this factor are made smaller, so that two stand on one."""
+
 LAST_ROWS = 4
 """So many rows stand together at the end of a table, so that none is left alone on a page."""
 
@@ -183,7 +186,11 @@ def _lines(text: str, room: float, size: float, role: Role, across: float = 0.0)
 
 
 def _picture(picture: Picture, room: float, tallest: float) -> Iterator[Strip]:
+    """As wide as the page has room; two that come out near half a page each share one."""
     scale = min(1.0, room / picture.width, tallest / picture.height)
+    half = tallest / 2 - GAP
+    if half < picture.height * scale < half * NEAR_HALF:
+        scale = half / picture.height
     yield Strip(picture.height * scale, (_moved(picture.drawn, 0.0, 0.0, scale),))
 
 

@@ -10,7 +10,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
-from shuntwise.documents.page import USUAL, Chapter, Printing
+from shuntwise.documents.page import USUAL, Printing
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Design, Waiver
 from shuntwise.network.lower import Unlowered
@@ -128,10 +128,3 @@ class Material:
         from shuntwise.documents.plots import impedance_plot
 
         return impedance_plot(self.drawn, self.design, self.figures, mark=self.mark)
-
-    @cached_property
-    def chapters(self) -> tuple[Chapter, ...]:
-        """What the binder holds, on paper and on a screen."""
-        from shuntwise.documents.binder import chapters
-
-        return chapters(self)

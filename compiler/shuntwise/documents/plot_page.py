@@ -25,8 +25,8 @@ from typing import Any
 from xml.sax.saxutils import escape
 
 from shuntwise.diagnostics.terminal import visible
+from shuntwise.documents import sheet
 from shuntwise.documents.page import Picture
-from shuntwise.documents.sheet import Drawn
 
 WIDTH_INCH, HEIGHT_INCH, DOTS_PER_INCH = 10.0, 6.4, 150
 
@@ -262,9 +262,10 @@ class Page:
         """The same in millimetres."""
         from shuntwise.documents.plot_strokes import Strokes
 
-        strokes = Strokes(self.renderer, self.width, self.height, DOTS_PER_INCH)
+        tones = {INK: sheet.INK, GREY: sheet.GREY, "#ffffff": sheet.PAPER}
+        strokes = Strokes(self.renderer, self.width, self.height, DOTS_PER_INCH, tones)
         self.figure.draw(strokes)
-        drawn = Drawn(tuple(strokes.marks), f"{self.heading.subtitle}. {self.description}")
+        drawn = sheet.Drawn(tuple(strokes.marks), f"{self.heading.subtitle}. {self.description}")
         return Picture(drawn, self.width * strokes.mm, self.height * strokes.mm, self.heading.subtitle, on_white=True)
 
 

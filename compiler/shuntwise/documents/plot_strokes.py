@@ -9,7 +9,7 @@ its outlines, since texts on sheets lie level.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from math import ceil, floor
 from typing import Any
 
@@ -20,7 +20,6 @@ from matplotlib.path import Path
 from matplotlib.textpath import TextPath
 from matplotlib.transforms import Affine2D, Bbox
 
-from shuntwise.documents import plot_page, sheet
 from shuntwise.documents.sheet import Mark, Point, Stroke, Text
 
 POINT_MM = 25.4 / 72
@@ -31,16 +30,17 @@ FINER = 8
 HATCH_MM = 25.4 / 15
 """How far apart, along the axis, the slanting lines are that the library draws for five strokes."""
 
-TONES = {plot_page.INK: sheet.INK, plot_page.GREY: sheet.GREY, "#ffffff": sheet.PAPER}
-
 
 class Strokes(RendererBase):
     """A renderer that keeps what it is told to draw, in `marks`. Texts are measured by `measure`, another renderer."""
 
-    def __init__(self, measure: Any, width: float, height: float, dots_per_inch: float) -> None:
-        """The page's width and height in pixels."""
+    def __init__(
+        self, measure: Any, width: float, height: float, dots_per_inch: float, tones: Mapping[str, str]
+    ) -> None:
+        """The page's width and height in pixels; `tones` are colours that have a name on sheets."""
         super().__init__()
         self.measure, self.width, self.height, self.dpi = measure, width, height, dots_per_inch
+        self.tones = tones
         self.mm = 25.4 / dots_per_inch
         self.marks: list[Mark] = []
 
@@ -60,15 +60,17 @@ class Strokes(RendererBase):
         clip = gc.get_clip_rectangle()
         line_mm = gc.get_linewidth() * POINT_MM if gc.get_rgb()[3] else 0.0
         dashes = tuple(length * POINT_MM for length in gc.get_dashes()[1] or ())
-        tone = _tone(gc.get_rgb())
+        tone = self.tone(gc.get_rgb())
         if gc.get_hatch():
-            self.hatch(path.get_extents(transform), _tone(gc.get_hatch_color()), gc.get_hatch_linewidth() * POINT_MM)
+            self.hatch(
+                path.get_extents(transform), self.tone(gc.get_hatch_color()), gc.get_hatch_linewidth() * POINT_MM
+            )
         if rgbFace is not None and (len(rgbFace) < 4 or rgbFace[3] > 0):
             whole = path if clip is None else transform.transform_path(path).clip_to_bbox(clip, inside=True)
             rings = self.rings(whole, transform if clip is None else Affine2D(), None)
             if rings:
                 alpha = gc.get_alpha() if gc.get_forced_alpha() else 1.0
-                fill = _tone((*rgbFace[:3], rgbFace[3] * alpha if len(rgbFace) == 4 else alpha))
+                fill = self.tone((*rgbFace[:3], rgbFace[3] * alpha if len(rgbFace) == 4 else alpha))
                 self.marks.append(
                     Stroke(rings[0], line_mm, tone, dashes, closed=True, fill=fill, rest=tuple(rings[1:]))
                 )
@@ -78,7 +80,7 @@ class Strokes(RendererBase):
                 self.marks.append(Stroke(rings[0], line_mm, tone, dashes, rest=tuple(rings[1:])))
 
     def draw_text(self, gc: Any, x: float, y: float, s: str, prop: Any, angle: float, *_: Any, **__: Any) -> None:
-        tone, size = _tone(gc.get_rgb()), prop.get_size_in_points()
+        tone, size = self.tone(gc.get_rgb()), prop.get_size_in_points()
         if angle:
             turned = Affine2D().scale(self.dpi / 72).rotate_deg(angle).translate(x, y)
             rings = self.rings(TextPath((0, 0), s, size=size, prop=prop, usetex=False), turned, None)
@@ -126,9 +128,8 @@ class Strokes(RendererBase):
         """Millimetres from the top left corner."""
         return round(x * self.mm, 3), round((self.height - y) * self.mm, 3)
 
-
-def _tone(colour: Any) -> str:
-    """A colour, as pale as it is on white where it is see-through."""
-    red, green, blue, alpha = (*colour, 1.0)[:4]
-    mixed = to_hex(tuple(alpha * part + 1 - alpha for part in (red, green, blue)))
-    return TONES.get(mixed, mixed)
+    def tone(self, colour: Any) -> str:
+        """A colour, as pale as it is on white where it is see-through."""
+        red, green, blue, alpha = (*colour, 1.0)[:4]
+        mixed = to_hex(tuple(alpha * part + 1 - alpha for part in (red, green, blue)))
+        return self.tones.get(mixed, mixed)
