@@ -27,7 +27,7 @@ LEADING = 1.42
 
 GAP, GAP_BETWEEN_CHAPTERS, GAP_BETWEEN_COLUMNS, INDENT = 4.2, 11.0, 4.0, 4.0
 
-HEAD_WIDTH = 20.0
+HEAD_WIDTH = 22.0
 """So wide a head of a column may be before it is broken."""
 
 LINES_TOGETHER = 6

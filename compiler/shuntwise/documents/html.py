@@ -23,7 +23,8 @@ _STYLE = """
 .white { --ink: #1a1a1a; --grey: #5a5a5a; --paper: #fff }
 html { background: var(--paper); color: var(--ink); font: 1rem/1.5 system-ui, sans-serif }
 body { margin: 0 auto; max-width: 66rem; padding: 1rem clamp(1rem, 4vw, 3rem) 3rem }
-h1, h2, h3, p, li, th, td, summary { unicode-bidi: plaintext; overflow-wrap: anywhere }
+h1, h2, h3, p, li, th, td, summary { unicode-bidi: plaintext }
+h1, h2, h3, p, li, summary, tbody th { overflow-wrap: anywhere }
 h1 { font-size: 2rem; line-height: 1.2; margin: 0.5rem 0 }
 h2 { border-top: 1px solid var(--rule); font-size: 1.5rem; margin: 2.5rem 0 1rem; padding-top: 1.5rem }
 h3 { font-size: 1.1rem; margin: 1.5rem 0 0.5rem }
@@ -40,7 +41,8 @@ a { color: var(--link) }
 table { border-collapse: collapse; font-size: 0.9rem; margin: 0.5rem 0 }
 th, td { border-bottom: 1px solid var(--rule); padding: 0.2rem 1rem 0.2rem 0; text-align: right; vertical-align: top }
 thead th { border-bottom-width: 2px; vertical-align: bottom }
-tbody th { font-weight: normal }
+tbody th { font-weight: normal; min-width: 6rem }
+td { white-space: nowrap }
 .left { text-align: left }
 summary { cursor: pointer; padding: 0.3rem 0 }
 svg { display: block; height: auto; max-width: 100% }
@@ -48,9 +50,11 @@ svg.white { background: var(--paper) }
 svg text { font-family: "DejaVu Sans", Verdana, sans-serif; white-space: pre }
 .s-ink { stroke: var(--ink) } .s-grey { stroke: var(--grey) } .s-paper { stroke: var(--paper) }
 .f-ink { fill: var(--ink) } .f-grey { fill: var(--grey) } .f-paper { fill: var(--paper) }
+@page { margin: 14mm }
 @media print {
   :root { --ink: #000; --grey: #5a5a5a; --paper: #fff; --rule: #999; --link: #000 }
-  body { max-width: none; padding: 0 }
+  body { font-size: 10pt; max-width: none; padding: 0 }
+  td { white-space: normal }
   nav, .skip, details:not([open]) { display: none }
   h2, h3 { break-after: avoid }
   svg, tr { break-inside: avoid }

@@ -9,16 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
-from shuntwise import units as u
 from shuntwise.diagnostics.wording import listed
 from shuntwise.documents.page import Group, Heading, Listing, Paragraph, Table
-from shuntwise.documents.read_aloud import described
+from shuntwise.documents.read_aloud import described, whole
 from shuntwise.documents.table import cell
 from shuntwise.model.design import Design, Part, Quantity
 from shuntwise.model.kinds import BODY, KINDS
-
-DIGITS = 6
-"""Of values: as many as a design states, so that none is rounded."""
 
 
 @dataclass(frozen=True)
@@ -74,17 +70,13 @@ def _line(parts: Sequence[Part]) -> Line:
     return Line(
         tuple(one.label for one in parts),
         f"{part.construction or ''} {part.kind}".strip(),
-        "" if part.value is None else _written(part.value),
+        "" if part.value is None else whole(part.value),
         f"{100 * stated['tolerance'].value:.3g} %" if "tolerance" in stated else "",
-        ", ".join(_written(stated[name]) for name in rated if name in stated),
-        ", ".join(f"{name.replace('_', ' ')} {_written(stated[name])}" for name in others),
+        ", ".join(whole(stated[name]) for name in rated if name in stated),
+        ", ".join(f"{name.replace('_', ' ')} {whole(stated[name])}" for name in others),
         None if price is None else price.value,
         tuple(note for one in parts for note in one.notes),
     )
-
-
-def _written(quantity: Quantity) -> str:
-    return u.write(quantity.value, quantity.dimension, DIGITS)
 
 
 # --- on pages
