@@ -6,6 +6,7 @@ cd "$(dirname "$0")/.."
 missing=""
 command -v ngspice >/dev/null 2>&1 || missing="$missing ngspice"
 command -v gnucap >/dev/null 2>&1 || missing="$missing gnucap"
+command -v pdftotext >/dev/null 2>&1 || missing="$missing poppler-utils"
 ldconfig -p 2>/dev/null | grep -q libngspice || missing="$missing libngspice0"
 python3 -c 'import ensurepip, venv' 2>/dev/null || missing="$missing python3-venv"
 if [ -n "$missing" ]; then

@@ -11,6 +11,7 @@ import errno
 import os
 import re
 import stat
+import unicodedata
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -26,6 +27,7 @@ MARKER = ".shuntwise-output"
 
 _MARKER_HEAD = "Written by shuntwise, which replaces this folder as a whole while its files are as it wrote them:\n"
 _OLD_HEAD = "Written by shuntwise, which replaces this folder as a whole. Files written:\n"
+_DEVICE = re.compile(r"(?i)(con|prn|aux|nul|com[0-9]|lpt[0-9])(\.|$)")
 _DIGEST = re.compile(r"([0-9a-f]{64}) (.+)")
 
 
@@ -48,6 +50,16 @@ class OutputRefused(Exception):
     def __init__(self, message: str, help: str = "") -> None:
         super().__init__(message)
         self.help = help
+
+
+def safe_stem(name: str) -> str:
+    """The name of a design file as that of other files: letters, digits, `-`, `_` and `.`, at most 60 of them.
+
+    What systems keep for devices is never the whole name, nor does it begin with a dot or a hyphen.
+    """
+    kept = "".join(c if c.isalnum() or c in "-_." else "-" for c in unicodedata.normalize("NFC", name))[:60]
+    kept = kept.strip("-.") or "design"
+    return f"design-{kept}" if _DEVICE.match(kept) else kept
 
 
 def read_source(path: Path, shown_name: str) -> Source | ReadFailure:

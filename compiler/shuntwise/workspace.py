@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.documents.mark import design_mark
 from shuntwise.documents.material import Material
+from shuntwise.documents.page import USUAL, Printing
 from shuntwise.loading import read_design
 from shuntwise.model.design import Design
 from shuntwise.model.include import Collected
@@ -77,7 +78,7 @@ class Workspace:
         self._compiled: dict[tuple[str | None, Settings], Compilation] = {}
         self._all: tuple[Compilation, ...] | None = None
         self._itself: Design | None = None
-        self._materials: dict[tuple[str | None, Settings, Sweep, tuple[Below, ...]], Material] = {}
+        self._materials: dict[tuple[str | None, Settings, Sweep, tuple[Below, ...], Printing], Material] = {}
 
     @property
     def files(self) -> tuple[Source, ...]:
@@ -130,11 +131,12 @@ class Workspace:
         variant: str | None = None,
         settings: Sequence[str] = (),
         below: Sequence[Below] = (),
+        printing: Printing = USUAL,
     ) -> Material:
         """What documents are made from, solved where a document asks for it; `below` is what the plot of levels has
-        below them.
+        below them, `printing` how the binder is wanted.
         """
-        key = (variant, tuple(settings), sweep or Sweep(), tuple(below))
+        key = (variant, tuple(settings), sweep or Sweep(), tuple(below), printing)
         if key not in self._materials:
             made = self.compilation(variant, settings)
             self._materials[key] = Material(
@@ -148,6 +150,7 @@ class Workspace:
                 not_checked=made.not_checked,
                 waived=made.waived,
                 below=tuple(below),
+                printing=printing,
             )
         return self._materials[key]
 

@@ -8,7 +8,7 @@ import pytest
 
 from documents.designs import EXAMPLES, checked, one
 from shuntwise.diagnostics.terminal import cell_width
-from shuntwise.documents.aligned import WIDTH
+from shuntwise.documents.aligned import WIDTH, as_text
 from shuntwise.documents.margins import margins, margins_of, wires_of
 from shuntwise.network.network import Network
 from shuntwise.response.solve import Solver
@@ -72,7 +72,7 @@ def test_a_margin_below_one_is_a_finding(path: Path) -> None:
         }
         for one_margin in margins_of(compilation.design, stress):
             assert one_margin.margin is None or one_margin.margin >= 1 or one_margin.owner in told
-        lines = margins(compilation.design, compilation.circuit, stress)
+        lines = as_text(margins(compilation.design, compilation.circuit, stress)).splitlines()
         assert all(cell_width(line) <= WIDTH for line in lines)
 
 
@@ -80,14 +80,14 @@ def test_the_load_with_a_driver_off_stands_with_its_frequency() -> None:
     """Nothing is left of one woofer behind a resistor."""
     text = BY_HAND.replace("woofer- -- return", "woofer- -- return\n  input+ -- R2 -- return")
     made = one(text := text + "resistor R2 4 ohm { 500 W }\n")
-    lines = margins(made.design, made.circuit, stress_of(text))
+    lines = as_text(margins(made.design, made.circuit, stress_of(text))).splitlines()
     assert "  woofer off: least 4 ohm at 20 Hz" in lines
 
 
 def test_without_an_amplifier_one_line_says_what_is_lacking() -> None:
     made = one(BY_HAND.replace("amplifier 100 W into 8 ohm { programme sine }", ""))
     assert isinstance(made.lowered, Network)
-    (line,) = margins(made.design, made.circuit, work_out(made.design, Solver(made.lowered)))
+    (line,) = as_text(margins(made.design, made.circuit, work_out(made.design, Solver(made.lowered)))).splitlines()
     assert "an `amplifier` with its power and load" in line
 
 
@@ -111,6 +111,5 @@ leg woofer {
     (wire,) = wires_of(made.circuit, stress_of(text))
     assert wire.label == "K1" and wire.ampere == pytest.approx(3.536, rel=1e-3)
     assert (wire.volt, wire.watt) == pytest.approx((3.536 * 0.0439, 3.536**2 * 0.0439), rel=1e-3)
-    assert any(
-        line.split()[:5] == ["K1", "2", "m", "of", "1"] for line in margins(made.design, made.circuit, stress_of(text))
-    )
+    lines = as_text(margins(made.design, made.circuit, stress_of(text))).splitlines()
+    assert any(line.split()[:5] == ["K1", "2", "m", "of", "1"] for line in lines)

@@ -4,22 +4,27 @@ from __future__ import annotations
 
 import argparse
 from dataclasses import asdict
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from shuntwise.cli.main import FINDINGS
+from shuntwise.cli.main import FINDINGS, Refused
 from shuntwise.cli.output import as_json, put_folder, screen
 from shuntwise.cli.progress import progress
 from shuntwise.cli.reading import open_design, read_sweep, require_network, status
 from shuntwise.cli.solving import solving
 from shuntwise.diagnostics.terminal import visible
+from shuntwise.documents.page import Printing
 
 if TYPE_CHECKING:
     from shuntwise.documents.material import Material
 
 
+MOST_BOARDS = 1_000_000
+
+
 def run(options: argparse.Namespace) -> int:
-    sweep = read_sweep(options)
+    sweep, printing = read_sweep(options), _printing(options)
     work = open_design(options)
     compilation = work.compilation(options.variant, options.settings)
     if not require_network(compilation):
@@ -27,9 +32,9 @@ def run(options: argparse.Namespace) -> int:
     from shuntwise.documents.catalogue import DOCUMENTS
     from shuntwise.figures.usual import plain
 
-    material = work.material(sweep, options.variant, options.settings, tuple(dict.fromkeys(options.below)))
+    material = work.material(sweep, options.variant, options.settings, tuple(dict.fromkeys(options.below)), printing)
     with solving(compilation), progress("solving and drawing"):
-        files = {document.name: document.content(material) for document in DOCUMENTS}
+        files = {document.file_name(material): document.content(material) for document in DOCUMENTS}
     folder = Path(options.output or _folder_beside(options))
     put_folder(files, folder)
     with screen(f"the files are in {folder}"):
@@ -45,6 +50,16 @@ def run(options: argparse.Namespace) -> int:
             print(files["summary.txt"].decode())
             print(visible(f"written to {folder}: {', '.join(sorted(files))}"))
     return status(compilation)
+
+
+def _printing(options: argparse.Namespace) -> Printing:
+    if not 1 <= options.boards <= MOST_BOARDS:
+        raise Refused(f"--boards is not from 1 to {MOST_BOARDS}", "for example --boards 4")
+    try:
+        day = date.fromisoformat(options.date).isoformat() if options.date else ""
+    except ValueError:
+        raise Refused(f"`{options.date}` is no date", "year, month and day, such as 2026-11-30") from None
+    return Printing(options.paper, options.boards, day)
 
 
 def limits(material: Material) -> list[dict[str, object]] | None:

@@ -65,6 +65,9 @@ def parser() -> argparse.ArgumentParser:
     _design(build)
     _sweep(build)
     _below(build, "the plot of levels")
+    build.add_argument("--boards", type=int, default=1, metavar="N", help="count parts for so many boards as well (1)")
+    build.add_argument("--paper", choices=("a4", "letter"), default="a4", help="paper of the binder (a4)")
+    build.add_argument("--date", default="", metavar="DATE", help="date that the binder bears, such as 2026-11-30")
     build.add_argument("-o", "--output", metavar="FOLDER", help="folder to write (FILE's name with -out if not given)")
     _json(build)
 

@@ -11,11 +11,12 @@ from dataclasses import dataclass
 from typing import Literal
 
 from shuntwise.documents.material import Material
+from shuntwise.files import safe_stem
 
 
 @dataclass(frozen=True)
 class Document:
-    """`name` is that of its file, `render` gives the file's text or bytes.
+    """`name` is that of its file, with `*` for the design's own, `render` gives the file's text or bytes.
 
     `needs` says what must exist: the wiring alone, or a network that can be solved.
     """
@@ -23,6 +24,9 @@ class Document:
     name: str
     needs: Literal["circuit", "network"]
     render: Callable[[Material], str | bytes]
+
+    def file_name(self, material: Material) -> str:
+        return self.name.replace("*", safe_stem(material.stem))
 
     def content(self, material: Material) -> bytes:
         """The bytes of the file. Raises SingularNetwork."""
@@ -70,6 +74,28 @@ def _summary(material: Material) -> str:
     )
 
 
+def _parts(material: Material) -> str:
+    from shuntwise.documents.parts_list import as_csv
+
+    return as_csv(material.design, material.printing.boards)
+
+
+def _binder(material: Material) -> bytes:
+    from shuntwise.documents.binder import chapters, front
+    from shuntwise.documents.flow import flow
+    from shuntwise.documents.pdf import as_pdf
+
+    sheets, places = flow(chapters(material), front(material), material.printing.paper)
+    return as_pdf(sheets, material.title, places, material.printing.date)
+
+
+def _page(material: Material) -> str:
+    from shuntwise.documents.binder import chapters, front
+    from shuntwise.documents.html import as_html
+
+    return as_html(chapters(material), front(material))
+
+
 DOCUMENTS: tuple[Document, ...] = (
     Document("netlist.cir", "network", _netlist),
     Document("response.csv", "network", _table),
@@ -79,6 +105,9 @@ DOCUMENTS: tuple[Document, ...] = (
     Document("impedance.png", "network", lambda material: material.impedance_plot.png),
     Document("read-back.txt", "circuit", _read_back),
     Document("summary.txt", "network", _summary),
+    Document("parts.csv", "circuit", _parts),
+    Document("*.pdf", "network", _binder),
+    Document("*.html", "network", _page),
 )
 
 

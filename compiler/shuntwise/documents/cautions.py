@@ -6,10 +6,12 @@ In: a design and its stress. Out: sentences. It refuses to judge a rating; the c
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 
 from shuntwise import units as u
 from shuntwise.diagnostics.wording import listed
 from shuntwise.model.design import Design
+from shuntwise.response.measures import Extreme
 from shuntwise.stress.stress import Lacking, Stress
 
 GENERAL = (
@@ -31,10 +33,11 @@ HOT_W = 3.0
 
 def cautions(design: Design, stress: Stress | Lacking) -> list[str]:
     """Those of this design first."""
-    return [*_own(design, stress), *GENERAL]
+    return [*own(design, stress), *GENERAL]
 
 
-def _own(design: Design, stress: Stress | Lacking) -> Iterator[str]:
+def own(design: Design, stress: Stress | Lacking) -> Iterator[str]:
+    """Those of this design alone."""
     amplifier = design.amplifier
     if amplifier is not None and amplifier.bridged:
         yield (
@@ -43,15 +46,13 @@ def _own(design: Design, stress: Stress | Lacking) -> Iterator[str]:
         )
     if isinstance(stress, Lacking):
         return
-    least = amplifier.quantities.get("least") if amplifier is not None else None
-    for feed in design.feeds:
-        for driver, (load, _) in stress.unplugged_loads(feed.name).items():
-            at = f" at {feed.name}" if len(design.feeds) > 1 else ""
-            if driver in stress.bare:
-                yield f"With {driver} unplugged nothing bounds the load{at} from below: never run the box so."
-            elif least is not None and load.ohm < least.value:
-                ohms = f"{u.write(load.ohm, u.OHM, 3)} at {u.write(load.freq_hz, u.HERTZ, 3)}"
-                yield f"With {driver} unplugged the load{at} falls to {ohms}: never run the box so."
+    for one in never_unplugged(design, stress):
+        at = f" at {one.feed}" if len(design.feeds) > 1 else ""
+        if one.load is None:
+            yield f"With {one.driver} unplugged nothing bounds the load{at} from below: never run the box so."
+        else:
+            ohms = f"{u.write(one.load.ohm, u.OHM, 3)} at {u.write(one.load.freq_hz, u.HERTZ, 3)}"
+            yield f"With {one.driver} unplugged the load{at} falls to {ohms}: never run the box so."
     hot = [
         part.label
         for part in stress.parts("resistor", "attenuator", "lamp")
@@ -62,3 +63,25 @@ def _own(design: Design, stress: Stress | Lacking) -> Iterator[str]:
     guards = [part.label for part in stress.parts("fuse")]
     if guards:
         yield f"Replace {listed(guards)} by the same rating and kind only, never by wire."
+
+
+@dataclass(frozen=True)
+class Unplugged:
+    """A driver without which the load at an input is too low, and that load; None where nothing bounds it."""
+
+    feed: str
+    driver: str
+    load: Extreme | None
+
+
+def never_unplugged(design: Design, stress: Stress | Lacking) -> Iterator[Unplugged]:
+    """The drivers without which the box must not be run: the load is below the amplifier's least, or has no bound."""
+    least = design.amplifier.quantities.get("least") if design.amplifier is not None else None
+    if isinstance(stress, Lacking):
+        return
+    for feed in design.feeds:
+        for driver, (load, _) in stress.unplugged_loads(feed.name).items():
+            if driver in stress.bare:
+                yield Unplugged(feed.name, driver, None)
+            elif least is not None and load.ohm < least.value:
+                yield Unplugged(feed.name, driver, load)

@@ -1,6 +1,6 @@
 """What the verdicts on ratings use: what each part gets at the amplifier's limit, its rating, and what is left.
 
-In: a design and its stress. Out: lines of text for the summary. It refuses to judge: the checks do.
+In: a design and its stress. Out: groups of blocks for the summary and the binder. It refuses to judge: the checks do.
 """
 
 from __future__ import annotations
@@ -12,9 +12,8 @@ from math import pi
 from shuntwise import units as u
 from shuntwise.checks.protection import HOT_AIR_C, carries_a
 from shuntwise.checks.protection import KINDS as OPENING
-from shuntwise.diagnostics.terminal import visible, wrap
 from shuntwise.diagnostics.wording import rounded
-from shuntwise.documents.aligned import WIDTH, aligned
+from shuntwise.documents.page import Group, Heading, Listing, Paragraph, Table
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.links import beyond
 from shuntwise.model.conductors import RESISTIVITY_OHM_M
@@ -109,14 +108,14 @@ def wires_of(circuit: Circuit, stress: Stress) -> Iterator[Wire]:
             yield Wire(part.label, f"{length.text} of {wire.text}", ampere, ampere * ohm, ampere**2 * ohm)
 
 
-def margins(design: Design, circuit: Circuit, stress: Stress | Lacking) -> list[str]:
+def margins(design: Design, circuit: Circuit, stress: Stress | Lacking) -> tuple[Group, ...]:
     """The table, hook-up wires, the load with a driver unplugged; one line where it cannot be worked out."""
     if isinstance(stress, Lacking):
-        return wrap(f"What the verdicts on ratings use is not worked out: it needs {visible(stress.lacks)}.", WIDTH)
-    rows = [
-        (f"  {one.owner}", *_numbers(one), one.rating, "" if one.margin is None else rounded(one.margin, 2))
+        return ((Paragraph(f"What the verdicts on ratings use is not worked out: it needs {stress.lacks}."),),)
+    rows = tuple(
+        (one.owner, *_numbers(one), one.rating, "" if one.margin is None else rounded(one.margin, 2))
         for one in margins_of(design, stress)
-    ]
+    )
     text = (
         "What the verdicts use, at the amplifier's limit: amperes r.m.s. and watts with the programme (a driver's "
         "in its nominal impedance); watts with the rated sine at the worst frequency, and its volts and amperes at "
@@ -125,32 +124,28 @@ def margins(design: Design, circuit: Circuit, stress: Stress | Lacking) -> list[
         "of cores, programme amperes of fuses and protectors, programme volts of lamps."
     )
     heads = ("At the limit", "programme A", "W", "sine W", "peak V", "peak A", "rating", "times")
-    table = [*wrap(text, WIDTH), *aligned([heads, *rows], left={0})]
-    return [*table, *_travels(design, stress), *_wires(circuit, stress), *_unplugged(design, stress)]
+    first: Group = (Paragraph(text), Table(heads, rows))
+    return (first, _travels(design, stress), _wires(circuit, stress), _unplugged(design, stress))
 
 
-def _travels(design: Design, stress: Stress) -> list[str]:
+def _travels(design: Design, stress: Stress) -> Group:
     """How far cones move, of those drivers whose data tell."""
     rows = []
     for driver in design.drivers.values():
-        moves, xmax = (
-            stress.excursion(driver) if driver.name in stress.branches else None,
-            driver.quantities.get("xmax"),
-        )
+        moves = stress.excursion(driver) if driver.name in stress.branches else None
+        xmax = driver.quantities.get("xmax")
         if moves is not None:
-            name = driver.coil_of or driver.name
-            can = [xmax.text, rounded(xmax.value / moves.peak_m, 2)] if xmax is not None else ["", ""]
-            rows.append((f"  {name}", u.write(moves.peak_m, u.METRE, 2), *can))
-    return ["", *aligned([("Cones", "to one side", "can go", "times"), *rows], left={0})] if rows else []
+            can = (xmax.text, rounded(xmax.value / moves.peak_m, 2)) if xmax is not None else ("", "")
+            rows.append((driver.coil_of or driver.name, u.write(moves.peak_m, u.METRE, 2), *can))
+    return (Table(("Cones", "to one side", "can go", "times"), tuple(rows)),) if rows else ()
 
 
-def _wires(circuit: Circuit, stress: Stress) -> list[str]:
-    rows = [
-        (f"  {w.label}", w.words, f"{w.ampere:.3g}", f"{w.volt:.2g}", f"{w.watt:.2g}")
-        for w in wires_of(circuit, stress)
-    ]
+def _wires(circuit: Circuit, stress: Stress) -> Group:
+    rows = tuple(
+        (w.label, w.words, f"{w.ampere:.3g}", f"{w.volt:.2g}", f"{w.watt:.2g}") for w in wires_of(circuit, stress)
+    )
     heads = ("Hook-up wire", "", "programme A", "volts lost", "W")
-    return ["", *aligned([heads, *rows], left={0, 1})] if rows else []
+    return (Table(heads, rows, frozenset({0, 1})),) if rows else ()
 
 
 def _numbers(one: Margin) -> tuple[str, ...]:
@@ -159,16 +154,16 @@ def _numbers(one: Margin) -> tuple[str, ...]:
     return tuple(rounded(number, 3) for number in numbers)
 
 
-def _unplugged(design: Design, stress: Stress) -> list[str]:
-    lines = []
+def _unplugged(design: Design, stress: Stress) -> Group:
+    entries = []
     for feed in design.feeds:
         for driver, (least, _) in stress.unplugged_loads(feed.name).items():
             if driver in stress.bare:
-                found = "no bound, since nothing with resistance damps what is left"
+                told = "no bound, since nothing with resistance damps what is left"
             elif least.ohm > OPEN_OHM:
-                found = "open: nothing is left on the amplifier"
+                told = "open: nothing is left on the amplifier"
             else:
-                found = f"least {u.write(least.ohm, u.OHM, 3)} at {u.write(least.freq_hz, u.HERTZ, 3)}"
+                told = f"least {u.write(least.ohm, u.OHM, 3)} at {u.write(least.freq_hz, u.HERTZ, 3)}"
             at = f" at {feed.name}" if len(design.feeds) > 1 else ""
-            lines.append(f"  {visible(driver)} off{visible(at)}: {found}")
-    return ["", "Load with a driver unplugged", *lines] if lines else []
+            entries.append(f"{driver} off{at}: {told}")
+    return (Heading("Load with a driver unplugged"), Listing(tuple(entries), marked=False)) if entries else ()

@@ -10,6 +10,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
+from shuntwise.documents.page import USUAL, Printing
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Design, Waiver
 from shuntwise.network.lower import Unlowered
@@ -29,7 +30,8 @@ if TYPE_CHECKING:
 @dataclass(frozen=True)
 class Material:
     """`stem` names a design without a title; `mark` tells from which texts it was made; `waived` are the findings
-    that the design allows, each with its `allow` line, `below` is what the plot of levels has below them.
+    that the design allows, each with its `allow` line, `below` is what the plot of levels has below them, `printing`
+    how the binder is wanted.
 
     What is solved raises SingularNetwork; only where there is a network.
     """
@@ -44,6 +46,7 @@ class Material:
     not_checked: tuple[NotChecked, ...] = ()
     waived: tuple[tuple[Diagnostic, Waiver], ...] = ()
     below: tuple[Below, ...] = ()
+    printing: Printing = USUAL
 
     @property
     def title(self) -> str:

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from shuntwise.diagnostics.wording import listed
-from shuntwise.documents.aligned import aligned
+from shuntwise.documents.page import Group, Table
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Connector, Pin
 
@@ -41,15 +41,15 @@ def carried(circuit: Circuit) -> Iterator[Carried]:
             yield Carried(connector, pin, whence)
 
 
-def table(circuit: Circuit) -> list[str]:
+def table(circuit: Circuit) -> Group:
     """The connectors in columns; nothing without any."""
-    rows = [(f"  {one.connector.name}", one.pin.name, one.pin.pad or "", one.whence) for one in carried(circuit)]
+    rows = [(one.connector.name, one.pin.name, one.pin.pad or "", one.whence) for one in carried(circuit)]
     rows += [
-        (f"  {connector.name}", "all", "", f"linked through to {connector.through}")
+        (connector.name, "all", "", f"linked through to {connector.through}")
         for connector in circuit.design.connectors
         if connector.through is not None
     ]
-    return aligned([("Connectors", "pin", "wired to", ""), *rows], left={0, 1, 2, 3}) if rows else []
+    return (Table(("Connectors", "pin", "wired to", ""), tuple(rows), frozenset(range(4))),) if rows else ()
 
 
 def sentences(circuit: Circuit) -> list[str]:

@@ -1,7 +1,7 @@
 """The page that every plot is drawn on: size, type, palette, frequency axis, heading, and how it is saved.
 
 In: text and axes limits. Out: a `Page` to draw on, and the same drawing as SVG and PNG bytes, the same bytes for
-the same input. The only module that saves a figure. It refuses to know what a curve means.
+the same input, and as a picture for sheets. The only module that saves a figure. It refuses to know what a curve means.
 
 matplotlib is imported inside the functions: it takes half a second, and most commands draw nothing. pyplot
 is not used at all, since it keeps figures alive and picks a window system.
@@ -25,6 +25,8 @@ from typing import Any
 from xml.sax.saxutils import escape
 
 from shuntwise.diagnostics.terminal import visible
+from shuntwise.documents import sheet
+from shuntwise.documents.page import Picture
 
 WIDTH_INCH, HEIGHT_INCH, DOTS_PER_INCH = 10.0, 6.4, 150
 
@@ -72,10 +74,11 @@ def line_style(index: int) -> LineStyle:
 
 @dataclass(frozen=True)
 class Drawing:
-    """One plot in both forms."""
+    """One plot in every form: as files, and as a picture for sheets."""
 
     svg: bytes
     png: bytes
+    picture: Picture
 
 
 def load_matplotlib() -> None:
@@ -245,7 +248,7 @@ class Page:
         self.figure.text(right, 19 / top, foot, size=8, color=GREY, ha="right", va="baseline")
 
     def save(self) -> Drawing:
-        """Both forms. Date, program version and document type are left out: they would change, or be fetched."""
+        """Every form. Date, program version and document type are left out: they would change, or be fetched."""
         png, svg = io.BytesIO(), io.BytesIO()
         self.figure.savefig(png, format="png", dpi=DOTS_PER_INCH, metadata={"Software": None})
         nothing = dict.fromkeys(("Date", "Creator", "Format", "Type"))
@@ -253,7 +256,17 @@ class Page:
         text = re.sub(r"<!DOCTYPE[^>]*>\n?", "", svg.getvalue().decode("utf-8"), count=1)
         said = f"<title>{escape(self.heading.title)}</title>\n <desc>{escape(self.description)}</desc>"
         text = re.sub(r"(<svg [^>]*)>", lambda tag: f'{tag[1]} role="img">\n {said}', text, count=1)
-        return Drawing(text.encode("utf-8"), png.getvalue())
+        return Drawing(text.encode("utf-8"), png.getvalue(), self.picture())
+
+    def picture(self) -> Picture:
+        """The same in millimetres."""
+        from shuntwise.documents.plot_strokes import Strokes
+
+        tones = {INK: sheet.INK, GREY: sheet.GREY, "#ffffff": sheet.PAPER}
+        strokes = Strokes(self.renderer, self.width, self.height, DOTS_PER_INCH, tones)
+        self.figure.draw(strokes)
+        drawn = sheet.Drawn(tuple(strokes.marks), f"{self.heading.subtitle}. {self.description}")
+        return Picture(drawn, self.width * strokes.mm, self.height * strokes.mm, self.heading.subtitle, on_white=True)
 
 
 def _frequency_axis(panel: Any, freq_hz: tuple[float, float], *, labelled: bool) -> None:

@@ -75,10 +75,15 @@ def visible_lines(text: str) -> str:
 # --- words
 
 
-def amount(quantity: Quantity) -> str:
-    """A value as spoken before a noun: `0.82 millihenry`, `8 ohm`; six digits if they are exact, else four."""
+def whole(quantity: Quantity) -> str:
+    """A value as it was stated: with six digits if they are exact, else, being worked out, with four."""
     exact = abs(float(f"{quantity.value:.6g}") - quantity.value) <= 1e-9 * abs(quantity.value)
-    number, _, unit = write(quantity.value, quantity.dimension, 6 if exact else 4).partition(" ")
+    return write(quantity.value, quantity.dimension, 6 if exact else 4)
+
+
+def amount(quantity: Quantity) -> str:
+    """A value as spoken before a noun: `0.82 millihenry`, `8 ohm`."""
+    number, _, unit = whole(quantity).partition(" ")
     return f"{number} {_SPOKEN.get(unit, unit)}".rstrip()
 
 

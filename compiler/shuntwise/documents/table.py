@@ -16,6 +16,7 @@ import numpy as np
 import numpy.typing as npt
 
 from shuntwise.diagnostics.terminal import cell_width, visible
+from shuntwise.documents.page import Table
 from shuntwise.response.measures import FLOOR_DB
 from shuntwise.response.sensitivity import group_delay
 
@@ -129,6 +130,20 @@ def _block(owner: str, columns: Sequence[Column]) -> list[str]:
     return [visible(owner) + " " * (width - cell_width(owner)), *(row.rjust(width) for row in rows)]
 
 
+def as_tables(columns: Sequence[Column], every: int = 1) -> tuple[Table, ...]:
+    """The same for pages: one table to each owner, with the frequency in front; one in `every` rows."""
+    freq, *others = columns
+
+    def named(column: Column) -> tuple[str, ...]:
+        return f"{column.quantity} ({column.unit})", *_written(column)[:: max(every, 1)]
+
+    tables = []
+    for owner, group in groupby(others, key=lambda column: column.owner):
+        heads, *rows = zip(named(freq), *map(named, group), strict=True)
+        tables.append(Table((f"{owner}: {heads[0]}", *heads[1:]), tuple(rows), frozenset()))
+    return tuple(tables)
+
+
 def _written(column: Column) -> list[str]:
     return ["-" if isnan(value) else format(value, column.layout) for value in column.values]
 
@@ -139,12 +154,12 @@ def as_csv(columns: Sequence[Column]) -> str:
     Lines end with CR LF, as section 2 of the RFC says. Numbers have 9 significant digits: more than any part
     is known to, few enough that two machines write the same file. Where there is no number the cell is empty.
     """
-    head = [_cell(f"{column.owner} {column.quantity} ({column.unit})".lstrip()) for column in columns]
+    head = [cell(f"{column.owner} {column.quantity} ({column.unit})".lstrip()) for column in columns]
     numbers = (["" if isnan(value) else f"{value:.9g}" for value in column.values] for column in columns)
     return "".join(",".join(row) + "\r\n" for row in [head, *zip(*numbers, strict=True)])
 
 
-def _cell(text: str) -> str:
+def cell(text: str) -> str:
     """A cell of text: not a formula to a spreadsheet, quoted where the RFC asks for it, nothing hidden in it."""
     text = ("'" if text.startswith(FORMULA_STARTS) else "") + visible(text)
     return '"' + text.replace('"', '""') + '"' if any(mark in text for mark in ',"') else text

@@ -1,0 +1,222 @@
+"""Chapters -> one page for the screen, whole in one file: no script, nothing fetched, readable without seeing it.
+
+In: chapters. Out: HTML. Its policy forbids whatever is not in it, its own style told by digest, so that no text of a
+design could act even if it came to stand unescaped. Light or dark as the reader has it; ink, grey and paper of drawings
+follow, pictures made for white ground keep it. It refuses to know what a chapter says.
+"""
+
+from __future__ import annotations
+
+from base64 import b64encode
+from collections.abc import Iterable, Iterator, Sequence
+from html import escape
+
+from shuntwise.diagnostics.terminal import visible
+from shuntwise.documents.page import Behind, Block, Chapter, Front, Group, Heading, Listing, Paragraph, Picture, Table
+from shuntwise.documents.sheet import GREY, INK, PAPER, Drawn, Mark, Sheet, Stroke, Text, flat
+
+_STYLE = """
+:root { color-scheme: light dark; --ink: #1a1a1a; --grey: #5a5a5a; --paper: #fff; --rule: #c4c4c4; --link: #0a4f8f }
+@media (prefers-color-scheme: dark) {
+  :root { --ink: #ececec; --grey: #b4b4b4; --paper: #161616; --rule: #4a4a4a; --link: #8ec5ff }
+}
+.white { --ink: #1a1a1a; --grey: #5a5a5a; --paper: #fff }
+html { background: var(--paper); color: var(--ink); font: 1rem/1.5 system-ui, sans-serif }
+body { margin: 0 auto; max-width: 66rem; padding: 1rem clamp(1rem, 4vw, 3rem) 3rem }
+h1, h2, h3, p, li, th, td, summary { unicode-bidi: plaintext }
+h1, h2, h3, p, li, summary, tbody th { overflow-wrap: anywhere }
+h1 { font-size: 2rem; line-height: 1.2; margin: 0.5rem 0 }
+h2 { border-top: 1px solid var(--rule); font-size: 1.5rem; margin: 2.5rem 0 1rem; padding-top: 1.5rem }
+h3 { font-size: 1.1rem; margin: 1.5rem 0 0.5rem }
+p { margin: 0.25rem 0; max-width: 44rem }
+li { max-width: 44rem }
+.group { margin: 1rem 0 }
+ul.plain { list-style: none; padding-left: 1rem }
+a { color: var(--link) }
+:focus-visible { outline: 3px solid var(--link); outline-offset: 2px }
+.skip { left: -99rem; position: absolute }
+.skip:focus { background: var(--paper); left: 1rem; padding: 0.5rem; top: 0.5rem }
+.grey { color: var(--grey) }
+.wide { overflow-x: auto }
+table { border-collapse: collapse; font-size: 0.9rem; margin: 0.5rem 0 }
+th, td { border-bottom: 1px solid var(--rule); padding: 0.2rem 1rem 0.2rem 0; text-align: right; vertical-align: top }
+thead th { border-bottom-width: 2px; vertical-align: bottom }
+tbody th { font-weight: normal; min-width: 6rem }
+td { white-space: nowrap }
+.left { text-align: left }
+summary { cursor: pointer; padding: 0.3rem 0 }
+svg { display: block; height: auto; max-width: 100% }
+svg.white { background: var(--paper) }
+svg text { font-family: "DejaVu Sans", Verdana, sans-serif; white-space: pre }
+.s-ink { stroke: var(--ink) } .s-grey { stroke: var(--grey) } .s-paper { stroke: var(--paper) }
+.f-ink { fill: var(--ink) } .f-grey { fill: var(--grey) } .f-paper { fill: var(--paper) }
+@page { margin: 14mm }
+@media print {
+  :root { --ink: #000; --grey: #5a5a5a; --paper: #fff; --rule: #999; --link: #000 }
+  body { font-size: 10pt; max-width: none; padding: 0 }
+  td { white-space: normal }
+  nav, .skip, details:not([open]) { display: none }
+  h2, h3 { break-after: avoid }
+  svg, tr { break-inside: avoid }
+}
+"""
+
+_TONES = (INK, GREY, PAPER)
+
+
+def as_html(chapters: Sequence[Chapter], front: Front) -> str:
+    """The whole file. The first chapter stands on top, the others have a list of links before them."""
+    from hashlib import sha256
+
+    digest = b64encode(sha256(_STYLE.encode()).digest()).decode()
+    policy = f"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'"
+    first, *others = chapters
+    told = " · ".join(filter(None, [front.variant, front.mark and f"design mark {front.mark}"]))
+    lines = [
+        "<!doctype html>",
+        '<html lang="en">',
+        "<head>",
+        '<meta charset="utf-8">',
+        f'<meta http-equiv="Content-Security-Policy" content="{policy}">',
+        '<meta name="viewport" content="width=device-width, initial-scale=1">',
+        '<meta name="referrer" content="no-referrer">',
+        f"<title>{_text(front.title)}</title>",
+        f"<style>{_STYLE}</style>",
+        "</head>",
+        "<body>",
+        '<a class="skip" href="#content">Skip to the content</a>',
+        f"<header><h1>{_text(first.title)}</h1></header>",
+        '<nav aria-label="Contents"><ol>',
+        *(f'<li><a href="#{one.key}">{_text(one.title)}</a></li>' for one in others),
+        "</ol></nav>",
+        '<main id="content" tabindex="-1">',
+        f'<section id="{first.key}" aria-label="Key figures">',
+        *_content(first),
+        "</section>",
+    ]
+    for chapter in others:
+        lines.append(f'<section id="{chapter.key}" aria-labelledby="{chapter.key}-title">')
+        lines.append(f'<h2 id="{chapter.key}-title">{_text(chapter.title)}</h2>')
+        lines += _content(chapter)
+        lines.append("</section>")
+    lines += ["</main>", f'<footer class="grey"><p>{_text(told)}</p></footer>', "</body>", "</html>", ""]
+    return "\n".join(lines)
+
+
+def _text(text: str) -> str:
+    """What an author wrote, as text and nothing else."""
+    return escape(visible(text))
+
+
+def _content(chapter: Chapter) -> Iterator[str]:
+    for number, entry in enumerate(chapter.content, start=1):
+        if isinstance(entry, Sheet):
+            said = " ".join(part.said for part in entry.content if isinstance(part, Drawn))
+            name = f"{chapter.key}-{number}"
+            yield from _svg(entry.width, entry.height, flat(entry.content), entry.title, said, name)
+        else:
+            yield from _group(entry, chapter, f"{chapter.key}-{number}")
+
+
+def _group(group: Group, chapter: Chapter, name: str) -> Iterator[str]:
+    heading = next((block.text for block in group if isinstance(block, Heading)), chapter.title)
+    yield '<div class="group">'
+    for number, block in enumerate(group, start=1):
+        yield from _block(block, heading, f"{name}-{number}")
+    yield "</div>"
+
+
+def _block(block: Block, heading: str, name: str) -> Iterator[str]:
+    match block:
+        case Heading(text):
+            yield f"<h3>{_text(text)}</h3>"
+        case Paragraph(text):
+            yield f"<p>{_text(text)}</p>"
+        case Listing(entries, marked):
+            yield "<ul>" if marked else '<ul class="plain">'
+            yield from (f"<li>{_text(entry)}</li>" for entry in entries)
+            yield "</ul>"
+        case Table():
+            yield from _table(block, heading)
+        case Picture():
+            where = (block.width, block.height, block.drawn.marks)
+            yield from _svg(*where, block.title, block.drawn.said, name, white=block.on_white)
+        case Behind(title, tables):
+            yield f"<details><summary>{_text(title)}</summary>"
+            for table in tables:
+                yield from _table(table, title)
+            yield "</details>"
+
+
+def _table(table: Table, heading: str) -> Iterator[str]:
+    """One that is wider than the screen scrolls, by the keyboard too."""
+    yield f'<div class="wide" role="region" tabindex="0" aria-label="{_text(heading)}"><table>'
+    if table.heads:
+        yield f"<thead><tr>{''.join(_cells(table.heads, table.left, 'col'))}</tr></thead>"
+    yield "<tbody>"
+    for row in table.rows:
+        yield f"<tr>{''.join(_cells(row, table.left))}</tr>"
+    yield "</tbody></table></div>"
+
+
+def _cells(cells: Iterable[str], left: frozenset[int], scope: str = "") -> Iterator[str]:
+    for place, cell in enumerate(cells):
+        side = ' class="left"' if place in left else ""
+        tag, of = ("th", f' scope="{scope or "row"}"') if (scope and cell) or place == 0 else ("td", "")
+        yield f"<{tag}{of}{side}>{_text(cell)}</{tag}>"
+
+
+# --- drawings
+
+
+def _svg(
+    width: float, height: float, marks: Iterable[Mark], title: str, said: str, name: str, *, white: bool = False
+) -> Iterator[str]:
+    ground = ' class="white"' if white else ""
+    yield (
+        f'<svg{ground} role="img" aria-labelledby="{name}-t {name}-d" width="{width:.6g}mm" height="{height:.6g}mm" '
+        f'viewBox="0 0 {width:.6g} {height:.6g}">'
+    )
+    yield f'<title id="{name}-t">{_text(title)}</title>'
+    yield f'<desc id="{name}-d">{_text(said)}</desc>'
+    for mark in marks:
+        yield _written(mark) if isinstance(mark, Text) else _drawn(mark)
+    yield "</svg>"
+
+
+def _written(mark: Text) -> str:
+    looks = _attributes([_paint("f", "fill", mark.tone)])
+    looks += "" if mark.anchor == "start" else f' text-anchor="{mark.anchor}"'
+    looks += ' font-weight="bold"' if mark.bold else ""
+    return f'<text x="{_mm(mark.x)}" y="{_mm(mark.y)}" font-size="{_mm(mark.size)}"{looks}>{_text(mark.text)}</text>'
+
+
+def _drawn(mark: Stroke) -> str:
+    path = "".join(
+        "M" + "L".join(f"{_mm(x)} {_mm(y)}" for x, y in ring) + "Z" * mark.closed for ring in (mark.points, *mark.rest)
+    )
+    paints = [_paint("f", "fill", mark.fill or "none")]
+    looks = ""
+    if mark.width:
+        paints.append(_paint("s", "stroke", mark.tone))
+        looks = f' stroke-width="{_mm(mark.width)}" stroke-linejoin="round"'
+        looks += f' stroke-dasharray="{" ".join(map(_mm, mark.dashes))}"' if mark.dashes else ' stroke-linecap="round"'
+    rule = ' fill-rule="evenodd"' if mark.fill is not None and mark.rest else ""
+    return f'<path d="{path}"{_attributes(paints)}{looks}{rule}/>'
+
+
+def _paint(letter: str, attribute: str, tone: str) -> tuple[str, str]:
+    """Attribute and value: a tone is a class, which follows the reader's setting, a colour stands as it is."""
+    return ("class", f"{letter}-{tone}") if tone in _TONES else (attribute, tone)
+
+
+def _attributes(paints: Iterable[tuple[str, str]]) -> str:
+    """Written out, with one `class` at the most."""
+    told: dict[str, list[str]] = {}
+    for attribute, value in paints:
+        told.setdefault(attribute, []).append(value)
+    return "".join(f' {attribute}="{escape(" ".join(values))}"' for attribute, values in told.items())
+
+
+def _mm(length: float) -> str:
+    return f"{length:.3f}".rstrip("0").rstrip(".")

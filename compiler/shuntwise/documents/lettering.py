@@ -1,0 +1,86 @@
+"""How wide a text is on a sheet, and where it is broken: by the font that all sheets are set in.
+
+In: texts. Out: millimetres and lines. The font is the one that the plotting library ships, so that plots, PDF and pages
+look alike; it is looked up without loading that library. Refuses to know what a text says.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from functools import cache
+from importlib.util import find_spec
+from pathlib import Path
+
+from shuntwise.diagnostics.terminal import visible
+
+ASCENT, DESCENT = 0.76, 0.24
+"""How far capitals and descenders reach from the baseline, as shares of the size (measured on the font)."""
+
+
+@cache
+def font_file(*, bold: bool = False) -> Path:
+    """The font's file. Raises FileNotFoundError where the plotting library has moved it."""
+    spec = find_spec("matplotlib")
+    folders = spec.submodule_search_locations if spec is not None else None
+    name = "DejaVuSans-Bold.ttf" if bold else "DejaVuSans.ttf"
+    for folder in folders or ():
+        path = Path(folder, "mpl-data", "fonts", "ttf", name)
+        if path.is_file():
+            return path
+    raise FileNotFoundError(name)
+
+
+@cache
+def _widths(*, bold: bool) -> Mapping[int, float]:
+    """By character the advance, for a size of 1."""
+    from fontTools.ttLib import TTFont
+
+    with TTFont(font_file(bold=bold), lazy=True) as font:
+        advances, unit = font["hmtx"].metrics, font["head"].unitsPerEm
+        return {code: advances[glyph][0] / unit for code, glyph in font.getBestCmap().items()}
+
+
+def settable(text: str) -> str:
+    """An author's text in one line, with `?` for what the font cannot set; nothing in it steers anything."""
+    plain, bold = _widths(bold=False), _widths(bold=True)
+    shown = visible(text)
+    if shown.isascii():
+        return shown
+    return "".join(c if ord(c) in plain and ord(c) in bold else "?" for c in shown)
+
+
+def width(text: str, size: float, *, bold: bool = False) -> float:
+    """Millimetres from the start of a settable text to its end."""
+    known = _widths(bold=bold)
+    return size * sum(known.get(ord(character), 0.6) for character in text)
+
+
+def wrapped(text: str, room: float, size: float, *, bold: bool = False) -> list[str]:
+    """Lines no wider than `room` mm: broken at blanks; a word that is wider behind `_`, `.`, `-`, `+` and `/`, else
+    anywhere.
+    """
+    lines: list[str] = []
+    line = ""
+    for word in re.findall(r"[^ ]* ?", text):
+        whole = width(word.rstrip(), size, bold=bold) <= room
+        for piece in [word] if whole else re.findall(r"[^_.+/-]*[_.+/-]?", word):
+            if line and width((line + piece).rstrip(), size, bold=bold) > room:
+                lines.append(line.rstrip())
+                line = ""
+            line += piece if line else piece.lstrip()
+            while len(line.rstrip()) > 1 and width(line.rstrip(), size, bold=bold) > room:
+                count = _that_fit(line, room, size, bold=bold)
+                lines.append(line[:count])
+                line = line[count:]
+    return [*lines, line.rstrip()] if line.strip() or not lines else lines
+
+
+def _that_fit(line: str, room: float, size: float, *, bold: bool) -> int:
+    """How many characters of a line fit, but at least one."""
+    used = 0.0
+    for count, character in enumerate(line):
+        used += width(character, size, bold=bold)
+        if used > room:
+            return max(count, 1)
+    return len(line)

@@ -1,0 +1,249 @@
+"""Sheets -> a PDF file: the same bytes for the same sheets, with its fonts inside, and tagged for who listens to it.
+
+In: sheets, and where chapters begin. Out: bytes. Texts stand in the order of the sheets' content, each with what it is
+(heading, cell, paragraph); pictures have their words as alternative text; heads and feet of pages are artifacts. The
+only user of reportlab, which writes no structure itself: the tree of ISO 32000-1, 14.7, is made here. It refuses to lay
+anything out.
+"""
+
+from __future__ import annotations
+
+import io
+import sys
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+from functools import cache
+from types import ModuleType
+from typing import Any
+
+from shuntwise.documents.flow import Place
+from shuntwise.documents.lettering import font_file
+from shuntwise.documents.sheet import GREY, INK, PAPER, Drawn, Mark, Sheet, Stroke, Text
+
+POINTS = 72 / 25.4
+"""A millimetre in points."""
+
+FONTS = {False: "Regular", True: "Bold"}
+
+COLOURS = {INK: "#000000", GREY: "#5a5a5a", PAPER: "#ffffff"}
+
+_SETTINGS_OF_OTHERS = ("reportlab_mods", "reportlab_settings")
+"""Modules that the library would import from anywhere on Python's path, or from the home folder."""
+
+
+def as_pdf(sheets: Sequence[Sheet], title: str, places: Iterable[Place] = (), date: str = "") -> bytes:
+    """The whole file. `date` (ISO 8601) is the only one that it bears; without it there is none in it."""
+    return _Writer(title, date).write(sheets, places)
+
+
+@cache
+def _library() -> Any:
+    """reportlab's module of pages, without any settings but its own, its fonts known."""
+    before = {name: sys.modules.get(name) for name in _SETTINGS_OF_OTHERS}
+    sys.modules.update({name: ModuleType(name) for name in _SETTINGS_OF_OTHERS})
+    try:
+        from reportlab import rl_config
+        from reportlab.pdfbase import pdfmetrics
+        from reportlab.pdfbase.ttfonts import TTFont
+        from reportlab.pdfgen import canvas
+    finally:
+        for name, module in before.items():
+            del sys.modules[name]
+            if module is not None:
+                sys.modules[name] = module
+    rl_config.useA85 = 0
+    for bold, name in FONTS.items():
+        pdfmetrics.registerFont(TTFont(name, str(font_file(bold=bold))))
+    return canvas
+
+
+@dataclass
+class _Element:
+    """An element of the structure: its type, its alternative text, what it holds (elements, or pieces of a page)."""
+
+    kind: str
+    said: str = ""
+    holds: list[_Element | int] = field(default_factory=list)
+    scope: str = ""
+
+
+class _Page:
+    """The structure of one page, as its pieces come: each text by its role, the cells of a table in their rows."""
+
+    def __init__(self) -> None:
+        self.elements: list[_Element] = []
+        self.owners: list[_Element] = []
+
+    def put(self, role: str, said: str = "") -> tuple[str, int]:
+        """The type and the number (MCID) of the next piece."""
+        number = len(self.owners)
+        if role or not self.owners:
+            element = _Element("TH" if role == "TR" else role or "P", said)
+            self._hang(element, role)
+        else:
+            element = self.owners[-1]
+        element.holds.append(number)
+        self.owners.append(element)
+        return element.kind, number
+
+    def _hang(self, element: _Element, role: str) -> None:
+        if role not in ("TR", "TH", "TD"):
+            self.elements.append(element)
+            return
+        element.scope = {"TR": "Row", "TH": "Column"}.get(role, "")
+        before = self.owners[-1].scope if self.owners else ""
+        begins = role == "TH" and before != "Column"
+        if begins or not self.elements or self.elements[-1].kind != "Table":
+            self.elements.append(_Element("Table"))
+        table = self.elements[-1]
+        if begins or role == "TR" or not table.holds:
+            table.holds.append(_Element("TR"))
+        row = table.holds[-1]
+        assert isinstance(row, _Element)
+        row.holds.append(element)
+
+
+class _Writer:
+    def __init__(self, title: str, date: str) -> None:
+        self.title, self.date = title, date
+        self.out = io.BytesIO()
+        self.canvas = _library().Canvas(
+            self.out, invariant=1, pageCompression=1, lang="en", initialFontName=FONTS[False], pdfVersion=(1, 7)
+        )
+        self.height = 0.0
+        self.pages: list[_Page] = []
+
+    def write(self, sheets: Sequence[Sheet], places: Iterable[Place]) -> bytes:
+        canvas = self.canvas
+        begins: dict[int, list[Place]] = {}
+        for place in places:
+            begins.setdefault(place.sheet, []).append(place)
+        canvas.setViewerPreference("DisplayDocTitle", "true")
+        for number, sheet in enumerate(sheets):
+            self.height = sheet.height * POINTS
+            canvas.setPageSize((sheet.width * POINTS, self.height))
+            canvas.setLineJoin(1)
+            for place in begins.get(number, ()):
+                key = f"{number}-{place.title}"
+                canvas.bookmarkHorizontalAbsolute(key, self.height - place.y * POINTS)
+                canvas.addOutlineEntry(place.title, key)
+            self.page(sheet)
+            canvas.showPage()
+        self.structure()
+        canvas._doc.info = _info(self.title, self.date)
+        canvas.save()
+        return self.out.getvalue()
+
+    # --- marks
+
+    def page(self, sheet: Sheet) -> None:
+        page = _Page()
+        self.pages.append(page)
+        for entry in sheet.content:
+            if isinstance(entry, Drawn):
+                self.piece(*page.put("Figure", entry.said), entry.marks)
+            elif isinstance(entry, Stroke) or entry.role == "Artifact":
+                self.code("/Artifact BMC")
+                self.mark(entry)
+                self.code("EMC")
+            else:
+                self.piece(*page.put(entry.role), (entry,))
+
+    def piece(self, kind: str, number: int, marks: Iterable[Mark]) -> None:
+        self.code(f"/{kind} <</MCID {number}>> BDC")
+        for mark in marks:
+            self.mark(mark)
+        self.code("EMC")
+
+    def code(self, operators: str) -> None:
+        self.canvas._code.append(operators)
+
+    def mark(self, mark: Mark) -> None:
+        if isinstance(mark, Text):
+            self.text(mark)
+        else:
+            self.stroke(mark)
+
+    def text(self, mark: Text) -> None:
+        canvas = self.canvas
+        canvas.setFillColor(_colour(mark.tone))
+        canvas.setFont(FONTS[mark.bold], mark.size * POINTS)
+        put = {"start": canvas.drawString, "middle": canvas.drawCentredString, "end": canvas.drawRightString}
+        put[mark.anchor](mark.x * POINTS, self.height - mark.y * POINTS, mark.text)
+
+    def stroke(self, mark: Stroke) -> None:
+        canvas, path = self.canvas, self.canvas.beginPath()
+        for ring in (mark.points, *mark.rest):
+            for number, (x, y) in enumerate(ring):
+                (path.lineTo if number else path.moveTo)(x * POINTS, self.height - y * POINTS)
+            if mark.closed:
+                path.close()
+        if mark.fill is not None:
+            canvas.setFillColor(_colour(mark.fill))
+        if mark.width:
+            canvas.setStrokeColor(_colour(mark.tone))
+            canvas.setLineWidth(mark.width * POINTS)
+            canvas.setLineCap(0 if mark.dashes else 1)
+            canvas.setDash([length * POINTS for length in mark.dashes] or [])
+        canvas.drawPath(path, stroke=int(mark.width > 0), fill=int(mark.fill is not None), fillMode=0)
+
+    # --- the structure
+
+    def structure(self) -> None:
+        """The tree of what the pages hold, and the way back from each page's pieces to it."""
+        from reportlab.pdfbase.pdfdoc import PDFArray, PDFDictionary, PDFName, PDFString
+
+        document = self.canvas._doc
+
+        def made(kind: str, **entries: object) -> tuple[Any, Any]:
+            dictionary = PDFDictionary({"Type": PDFName(kind), **entries})
+            return dictionary, document.Reference(dictionary)
+
+        def element(one: _Element, parent: object, page: object, seen: dict[int, object]) -> object:
+            dictionary, here = made("StructElem", S=PDFName(one.kind), P=parent, Pg=page)
+            seen[id(one)] = here
+            if one.said:
+                dictionary["Alt"] = PDFString(one.said)
+            if one.scope:
+                dictionary["A"] = PDFDictionary({"O": PDFName("Table"), "Scope": PDFName(one.scope)})
+            held = (element(inner, here, page, seen) if isinstance(inner, _Element) else inner for inner in one.holds)
+            dictionary["K"] = PDFArray([*held])
+            return here
+
+        root, root_at = made("StructTreeRoot")
+        whole, whole_at = made("StructElem", S=PDFName("Document"), P=root_at)
+        children: list[object] = []
+        parents: list[object] = []
+        for number, (content, page) in enumerate(zip(self.pages, document.Pages.pages, strict=True)):
+            page.__NoDefault__ = [*page.__NoDefault__, "StructParents", "Tabs"]
+            page.StructParents, page.Tabs = number, PDFName("S")
+            seen: dict[int, object] = {}
+            at = document.Reference(page)
+            children += [element(one, whole_at, at, seen) for one in content.elements]
+            parents += [number, PDFArray([seen[id(owner)] for owner in content.owners])]
+        whole["K"] = PDFArray(children)
+        root["K"], root["ParentTree"] = whole_at, PDFDictionary({"Nums": PDFArray(parents)})
+        root["ParentTreeNextKey"] = len(self.pages)
+        document.Catalog.StructTreeRoot = root
+        document.Catalog.MarkInfo = PDFDictionary({"Marked": "true"})
+
+
+def _info(title: str, date: str) -> Any:
+    """The document's facts: its title, and a day if one was given. Neither program, person nor time of making."""
+    from reportlab.pdfbase.pdfdoc import PDFDictionary, PDFInfo, PDFString
+
+    class Info(PDFInfo):  # type: ignore[misc]
+        def format(self, document: Any) -> Any:
+            facts: Mapping[str, Any] = {"Title": PDFString(title)}
+            if date:
+                facts = {**facts, "CreationDate": PDFString(f"D:{date.replace('-', '')}")}
+            return PDFDictionary(facts).format(document)
+
+    return Info()
+
+
+@cache
+def _colour(tone: str) -> Any:
+    from reportlab.lib.colors import HexColor
+
+    return HexColor(COLOURS.get(tone, tone))

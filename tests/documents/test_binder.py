@@ -1,0 +1,85 @@
+"""The binder in the folder that `build` writes: named after the design, with the options, and open to more chapters."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from pathlib import Path
+
+import pytest
+
+from documents.binders import page, side_fill
+from documents.designs import TWO_WAY
+from shuntwise.cli.main import main
+from shuntwise.documents import binder
+from shuntwise.documents.binder import CHAPTERS, Row, chapters
+from shuntwise.documents.material import Material
+from shuntwise.documents.page import Group
+from shuntwise.documents.sheet import Drawn, Sheet, Stroke
+from shuntwise.files import safe_stem
+from shuntwise.workspace import Workspace
+
+
+def test_build_names_it_after_the_design_and_takes_the_options(tmp_path: Path) -> None:
+    design, out = tmp_path / "my box (2).shunt", tmp_path / "out"
+    design.write_text(TWO_WAY, encoding="utf-8")
+    command = ["build", str(design), "-o", str(out), "--boards", "5", "--paper", "letter", "--date", "2026-11-30"]
+    assert main(command) == 0
+    before = {file.name: file.read_bytes() for file in out.iterdir()}
+    assert {"my-box--2.pdf", "my-box--2.html", "parts.csv"} <= before.keys()
+    assert b"Date: 2026-11-30" in before["my-box--2.html"] and b"5 boards" in before["my-box--2.html"]
+    assert b"612 792" in before["my-box--2.pdf"] and b"C1,1,5,5," in before["parts.csv"]
+    assert main(command) == 0
+    assert {file.name: file.read_bytes() for file in out.iterdir()} == before
+
+
+@pytest.mark.parametrize("options", [["--boards", "0"], ["--date", "30.11.2026"], ["--date", "2026-02-30"]])
+def test_what_is_no_count_or_date_is_refused(
+    options: list[str], tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (tmp_path / "box.shunt").write_text(TWO_WAY, encoding="utf-8")
+    assert main(["build", str(tmp_path / "box.shunt"), "-o", str(tmp_path / "out"), *options]) == 2
+    assert not (tmp_path / "out").exists() and "such as" in capsys.readouterr().err.replace("for example", "such as")
+
+
+@pytest.mark.parametrize(
+    ("name", "safe"),
+    [
+        ("13-harbour-stage", "13-harbour-stage"),
+        ("a b/../c\\d:e", "a-b-..-c-d-e"),
+        ("..", "design"),
+        ("-rf", "rf"),
+        ("\u202egnp", "gnp"),
+        ("nul", "design-nul"),
+        ("COM1.x", "design-COM1.x"),
+        ("é" * 100, "é" * 60),
+        ("<script>", "script"),
+    ],
+)
+def test_the_name_of_a_design_is_made_safe(name: str, safe: str) -> None:
+    assert safe_stem(name) == safe and len(f"{safe}.html".encode()) < 255
+
+
+def test_a_chapter_is_a_row(monkeypatch: pytest.MonkeyPatch) -> None:
+    """By the recipe alone: whole sheets and blocks; what is empty is left out."""
+
+    def drawing(material: Material) -> Iterable[Group | Sheet]:
+        yield Sheet(210.0, 297.0, "Drawing", (Drawn((Stroke(((30.0, 30.0), (60.0, 30.0))),), material.title),))
+
+    rows = (CHAPTERS[0], Row("drawing", "Drawing", drawing), Row("none", "Nothing", lambda _: ()))
+    monkeypatch.setattr(binder, "CHAPTERS", rows)
+    assert [chapter.key for chapter in chapters(Workspace.of_text(TWO_WAY).material())] == ["cover", "drawing"]
+
+
+def test_keys_and_titles_are_unique_and_safe_in_links() -> None:
+    assert len({row.key for row in CHAPTERS}) == len({row.title for row in CHAPTERS}) == len(CHAPTERS)
+    assert all(row.key.replace("-", "").isalpha() and row.key.isascii() for row in CHAPTERS)
+
+
+def test_cautions_of_the_box_stand_before_those_of_every_box() -> None:
+    text = page(side_fill())
+    assert text.index("With woofer unplugged the load falls") < text.index("First power-up")
+
+
+def test_without_an_amplifier_the_binder_says_what_is_lacking() -> None:
+    said = page(Workspace.of_text(TWO_WAY).material())
+    assert "an `amplifier` with its power and load" in said and "Do not run with" not in said
