@@ -8,7 +8,7 @@ import pytest
 
 from documents.binders import hostile, sheets, side_fill
 from shuntwise.documents.binder import chapters
-from shuntwise.documents.flow import BOTTOM, LEFT, RIGHT, TOP, flow
+from shuntwise.documents.flow import BOTTOM, LEFT, RIGHT, TOP, block, flow
 from shuntwise.documents.lettering import ASCENT, DESCENT, width
 from shuntwise.documents.page import Chapter, Front, Heading, Listing, Paragraph, Table
 from shuntwise.documents.sheet import Drawn, Sheet, Stroke, Text, flat
@@ -73,16 +73,24 @@ def test_headings_stay_with_what_follows_and_a_row_longer_than_a_page_goes_on() 
         sound(sheet)
 
 
-def test_a_short_chapter_shares_a_page_and_a_whole_sheet_stands_alone() -> None:
-    whole = Sheet(297.0, 210.0, "Drawing", (Drawn((Stroke(((60.0, 60.0), (90.0, 60.0))),), "a line"),))
+def test_a_short_chapter_shares_a_page_and_a_whole_sheet_has_its_own() -> None:
+    """Across if it is wider than high; as large as it is, or smaller where the paper is."""
+    room, height = block("a4", across=True)
+    line = Drawn((Stroke(((0.0, 0.0), (room, height))),), "a line")
+    twice = Drawn((Stroke(((0.0, 0.0), (2 * room, 2 * height))),), "a line")
+    whole = (Sheet(room, height, "Drawing", (line,)), Sheet(2 * room, 2 * height, "Large", (twice,)))
     chapters = [
         Chapter("a", "One", ((Paragraph("first"),),)),
         Chapter("b", "Two", ((Paragraph("second"),),)),
-        Chapter("c", "Drawing", (whole,)),
+        Chapter("c", "Drawing", whole),
         Chapter("d", "Three", ((Paragraph("third"),),)),
     ]
     made, places = flow(chapters, FRONT)
-    assert [(sheet.width, sheet.height) for sheet in made] == [(210.0, 297.0), (297.0, 210.0), (210.0, 297.0)]
-    assert [place.sheet for place in places] == [0, 0, 1, 2] and places[1].y > places[0].y == TOP
-    assert "page 2 of 3" in [mark.text for mark in made[1].marks if isinstance(mark, Text)]
-    assert all(place.y < made[place.sheet].height - BOTTOM for place in places)
+    across = (297.0, 210.0)
+    assert [(sheet.width, sheet.height) for sheet in made] == [(210.0, 297.0), across, across, (210.0, 297.0)]
+    assert [place.sheet for place in places] == [0, 0, 1, 3] and places[1].y > places[0].y == TOP
+    assert "page 2 of 4" in [mark.text for mark in made[1].marks if isinstance(mark, Text)]
+    for sheet in made[1:3]:
+        (first, last) = next(iter(sheet.marks)).points
+        assert (*first, *last) == pytest.approx((LEFT, TOP, 297 - RIGHT, 210 - BOTTOM))
+        sound(sheet)

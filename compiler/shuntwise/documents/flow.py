@@ -67,9 +67,16 @@ class Place:
     y: float
 
 
+def block(paper: str, *, across: bool = False) -> tuple[float, float]:
+    """Width and height in mm of what a page has room for between its margins, the paper upright or `across`."""
+    size = PAPER_MM[paper]
+    width, height = (size[1], size[0]) if across else size
+    return width - LEFT - RIGHT, height - TOP - BOTTOM
+
+
 def flow(chapters: Sequence[Chapter], front: Front, paper: str = "a4") -> tuple[tuple[Sheet, ...], tuple[Place, ...]]:
     """All chapters in order. One that fits whole below another shares its page; whole sheets stand alone."""
-    pages = _Pages(*PAPER_MM[paper])
+    pages = _Pages(paper)
     for number, chapter in enumerate(chapters):
         pages.add(chapter, FIRST if number == 0 else CHAPTER)
     count = len(pages.sheets)
@@ -83,9 +90,10 @@ def flow(chapters: Sequence[Chapter], front: Front, paper: str = "a4") -> tuple[
 class _Pages:
     """Pages as they fill."""
 
-    def __init__(self, paper_width: float, paper_height: float) -> None:
-        self.width, self.height = paper_width, paper_height
-        self.room, self.end = paper_width - LEFT - RIGHT, paper_height - BOTTOM
+    def __init__(self, paper: str) -> None:
+        self.paper = paper
+        self.width, self.height = PAPER_MM[paper]
+        self.room, self.end = self.width - LEFT - RIGHT, self.height - BOTTOM
         self.sheets: list[Sheet] = []
         self.places: list[Place] = []
         self.open = False
@@ -100,10 +108,18 @@ class _Pages:
         if groups:
             self._fill(chapter.title, strips)
         for place, sheet in enumerate(entry for entry in chapter.content if isinstance(entry, Sheet)):
-            self.sheets.append(sheet)
-            self.open = False
+            self._whole(sheet)
             if not groups and place == 0:
                 self.places.append(Place(chapter.title, len(self.sheets) - 1, 0.0))
+
+    def _whole(self, sheet: Sheet) -> None:
+        """Between the margins of a page of its own, upright or across as the sheet is, smaller if it must be."""
+        across = sheet.width > sheet.height
+        room, height = block(self.paper, across=across)
+        scale = min(1.0, room / sheet.width, height / sheet.height)
+        content = tuple(_moved(entry, LEFT, TOP, scale) for entry in sheet.content)
+        self.sheets.append(Sheet(room + LEFT + RIGHT, height + TOP + BOTTOM, sheet.title, content))
+        self.open = False
 
     def _fill(self, title: str, strips: Sequence[Strip]) -> None:
         whole = GAP_BETWEEN_CHAPTERS + sum(strip.gap + strip.height for strip in strips)

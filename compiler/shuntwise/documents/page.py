@@ -73,7 +73,7 @@ Group = tuple[Block, ...]
 
 @dataclass(frozen=True)
 class Chapter:
-    """`key` is its name in links. A whole `Sheet` among the groups is a page of its own."""
+    """`key` is its name in links. A whole `Sheet` among the groups has a page of its own, behind them."""
 
     key: str
     title: str
