@@ -450,7 +450,7 @@ def test_every_file_has_a_title_and_says_what_it_shows() -> None:
             level_spread_page(builds, made.design),
             impedance_spread_page(builds, made.design),
         ):
-            root = ET.fromstring(page.save().svg)
+            root = ET.fromstring(page.svg())
             first, second = root[:2]
             assert (first.tag, second.tag) == ("{http://www.w3.org/2000/svg}title", "{http://www.w3.org/2000/svg}desc")
             assert first.text == "Design without a title" and second.text == page.description

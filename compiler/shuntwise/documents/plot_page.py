@@ -19,7 +19,7 @@ import warnings
 from collections.abc import Iterator, Sequence
 from contextlib import chdir, contextmanager
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, cached_property
 from pathlib import Path
 from typing import Any
 from xml.sax.saxutils import escape
@@ -72,13 +72,26 @@ def line_style(index: int) -> LineStyle:
     return replace(LINES[(place + turn) % len(LINES)], colour=LINES[place].colour)
 
 
-@dataclass(frozen=True)
 class Drawing:
-    """One plot in every form: as files, and as a picture for sheets."""
+    """One plot, in every form that is asked for: as files, and as a picture for sheets."""
 
-    svg: bytes
-    png: bytes
-    picture: Picture
+    def __init__(self, page: Page) -> None:
+        self._page = page
+
+    @cached_property
+    def svg(self) -> bytes:
+        with drawing_settings():
+            return self._page.svg()
+
+    @cached_property
+    def png(self) -> bytes:
+        with drawing_settings():
+            return self._page.png()
+
+    @cached_property
+    def picture(self) -> Picture:
+        with drawing_settings():
+            return self._page.picture()
 
 
 def load_matplotlib() -> None:
@@ -247,16 +260,19 @@ class Page:
         foot = self.fitted(heading.foot, room, 8)
         self.figure.text(right, 19 / top, foot, size=8, color=GREY, ha="right", va="baseline")
 
-    def save(self) -> Drawing:
-        """Every form. Date, program version and document type are left out: they would change, or be fetched."""
-        png, svg = io.BytesIO(), io.BytesIO()
-        self.figure.savefig(png, format="png", dpi=DOTS_PER_INCH, metadata={"Software": None})
+    def svg(self) -> bytes:
+        """Date, program version and document type are left out: they would change, or be fetched."""
+        written = io.BytesIO()
         nothing = dict.fromkeys(("Date", "Creator", "Format", "Type"))
-        self.figure.savefig(svg, format="svg", metadata=nothing)
-        text = re.sub(r"<!DOCTYPE[^>]*>\n?", "", svg.getvalue().decode("utf-8"), count=1)
+        self.figure.savefig(written, format="svg", metadata=nothing)
+        text = re.sub(r"<!DOCTYPE[^>]*>\n?", "", written.getvalue().decode("utf-8"), count=1)
         said = f"<title>{escape(self.heading.title)}</title>\n <desc>{escape(self.description)}</desc>"
-        text = re.sub(r"(<svg [^>]*)>", lambda tag: f'{tag[1]} role="img">\n {said}', text, count=1)
-        return Drawing(text.encode("utf-8"), png.getvalue(), self.picture())
+        return re.sub(r"(<svg [^>]*)>", lambda tag: f'{tag[1]} role="img">\n {said}', text, count=1).encode("utf-8")
+
+    def png(self) -> bytes:
+        written = io.BytesIO()
+        self.figure.savefig(written, format="png", dpi=DOTS_PER_INCH, metadata={"Software": None})
+        return written.getvalue()
 
     def picture(self) -> Picture:
         """The same in millimetres."""

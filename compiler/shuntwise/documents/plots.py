@@ -51,13 +51,13 @@ def response_plot(
     Crossings are marked; `mark` tells from which text the plot was made (see `mark.design_mark`).
     """
     with drawing_settings():
-        return response_page(response, design, figures, mark=mark, below=below).save()
+        return Drawing(response_page(response, design, figures, mark=mark, below=below))
 
 
 def impedance_plot(response: Response, design: Design, figures: Usual, *, mark: str = "") -> Drawing:
     """Modulus and phase of the impedance at every input, the least modulus marked."""
     with drawing_settings():
-        return impedance_page(response, design, figures, mark=mark).save()
+        return Drawing(impedance_page(response, design, figures, mark=mark))
 
 
 def response_page(

@@ -39,13 +39,13 @@ STEPS = (0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50)
 def level_spread_plot(spread: Spread, design: Design, *, mark: str = "") -> Drawing:
     """Levels with their bands, and below how many dB from the stated level builds lie, where the driver is heard."""
     with drawing_settings():
-        return level_spread_page(spread, design, mark=mark).save()
+        return Drawing(level_spread_page(spread, design, mark=mark))
 
 
 def impedance_spread_plot(spread: Spread, design: Design, *, mark: str = "") -> Drawing:
     """Impedances with their bands, and below how many per cent from the stated impedance builds lie."""
     with drawing_settings():
-        return impedance_spread_page(spread, design, mark=mark).save()
+        return Drawing(impedance_spread_page(spread, design, mark=mark))
 
 
 def level_spread_page(spread: Spread, design: Design, *, mark: str = "") -> Page:
