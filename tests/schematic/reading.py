@@ -1,7 +1,8 @@
 """A circuit read from a sheet as a person reads it: by strokes, dots, signs and names, and by nothing else.
 
-It knows the pens (wires 0.25 mm, symbols 0.35 mm) and the shapes of the symbols, and no module that draws them. A wire's end
-on another wire joins the two; where two cross only a dot does. A label belongs to the symbol that it is nearest to.
+It knows the pens (wires 0.25 mm, symbols 0.35 mm) and the shapes of the symbols, and no module that draws them. A
+wire's end on another wire joins the two; where two cross only a dot does. A label belongs to the symbol that it is
+nearest to.
 """
 
 from __future__ import annotations
@@ -9,7 +10,7 @@ from __future__ import annotations
 from collections import Counter, defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
-from itertools import combinations
+from itertools import combinations, pairwise
 from math import dist, hypot
 
 from shuntwise.documents.lettering import width
@@ -90,8 +91,8 @@ _CORED = {None: "coil", False: "iron-cored coil", True: "ferrite-cored coil"}
 
 @dataclass(frozen=True)
 class Read:
-    """By label its kind; and the nets, each with what is attached to it: (label, terminal), where the ends of what is the
-    same both ways round have no terminal, and (post, "").
+    """By label its kind; and the nets, each with what is attached to it: (label, terminal), where the ends of what is
+    the same both ways round have no terminal, and (post, "").
     """
 
     kinds: dict[str, str]
@@ -289,7 +290,7 @@ def on(point: Point, wire: Sequence[Point]) -> bool:
 
 def sides(stroke: Stroke) -> list[tuple[Point, Point]]:
     points = (*stroke.points, stroke.points[0]) if stroke.closed else stroke.points
-    return list(zip(points, points[1:], strict=False))
+    return list(pairwise(points))
 
 
 def off(point: Point, side: tuple[Point, Point]) -> float:

@@ -9,10 +9,10 @@ from math import inf
 from pathlib import Path
 
 import pytest
-from schematic.circuits import Random_, circuit_of
-from schematic.reading import WIRE, Box, apart, hull_of, sides, text_box
 
 from documents.designs import ROOT, lowered
+from schematic.circuits import Random_, circuit_of
+from schematic.reading import WIRE, Box, apart, hull_of, sides, text_box
 from shuntwise.documents.schematic.draw import A4_ACROSS, LEAST, schematic_sheets
 from shuntwise.documents.sheet import Point, Sheet, Stroke, Text
 from shuntwise.graph.circuit import Circuit

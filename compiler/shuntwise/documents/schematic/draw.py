@@ -1,7 +1,7 @@
 """The schematic of a circuit as sheets: a ladder for each input, legs under one another, drivers in one column.
 
-In: a `Circuit`. Out: `Sheet`s, of which a reader can take the circuit again (a test does). Refuses to know files, and what
-a sheet becomes.
+In: a `Circuit`. Out: `Sheet`s, of which a reader can take the circuit again (a test does). Refuses to know files, and
+what a sheet becomes.
 """
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ A4_ACROSS = (297.0, 210.0)
 LEAST = (190.0, 150.0)
 """A page must have this width and height in mm for one branch with long names."""
 
-MOST = 2000
+MOST = 600
 """Circuits of more elements are not drawn: no page shows them."""
 
 EDGE = 12.0
@@ -41,26 +41,27 @@ class _Page:
 
 
 def schematic_sheets(
-    circuit: Circuit, *, page: tuple[float, float] = A4_ACROSS, ratings: bool = False
+    circuit: Circuit, *, page: tuple[float, float] = A4_ACROSS, ratings: bool = False, title: str = ""
 ) -> tuple[Sheet, ...]:
-    """The sheets of a circuit, sound or not, of width and height `page` in mm; with an infinite height it is one, as high as
-    it must be and no wider. With `ratings` the words beside a part have its ratings.
+    """The sheets of a circuit, sound or not, of width and height `page` in mm; with an infinite height it is one, as
+    high as it must be and no wider. With `ratings` the words beside a part have its ratings. `title` is for a design
+    that has none.
 
     Raises ValueError where a page is smaller than `LEAST`.
     """
     if page[0] < LEAST[0] or page[1] < LEAST[1]:
         raise ValueError(f"a page must have {LEAST[0]:g} x {LEAST[1]:g} mm")
     stock = take_stock(circuit, ratings=ratings)
-    return _Drawing(circuit, stock, page).sheets()
+    return _Drawing(circuit, stock, page, circuit.design.title or title or "Schematic").sheets()
 
 
 class _Drawing:
-    def __init__(self, circuit: Circuit, stock: Inventory, page: tuple[float, float]) -> None:
+    def __init__(self, circuit: Circuit, stock: Inventory, page: tuple[float, float], title: str) -> None:
         self.circuit = circuit
         self.stock = stock
         self.width, self.height = page
         design = circuit.design
-        self.title = settable(design.title or "Schematic")
+        self.title = settable(title)
         self.variant = settable(design.variant_title or design.variant or "")
         self.head = wrapped(self.title, self.width - 2 * EDGE, TITLE, bold=True)
         self.under = wrapped(self.variant, self.width - 2 * EDGE, NOTE) if self.variant else []
@@ -164,7 +165,7 @@ class _Drawing:
         return Sheet(width, height, f"{self.title}: {of[0].lower()}{of[1:]}", (*marks, picture))
 
     def said(self, of: str) -> str:
-        """For who does not see it: what stands in it. How it is wired the document that reads the wiring aloud tells."""
+        """For who does not see it: what stands in it. How it is wired is told by the document that reads it aloud."""
         drivers = [" ".join(e.lines) for e in self.stock.elements if e.is_driver]
         parts = [" ".join(e.lines) for e in self.stock.elements if not e.is_driver]
         told = f"{of} of {self.title}. Drivers: {', '.join(drivers) or 'none'}. Parts: {', '.join(parts) or 'none'}."

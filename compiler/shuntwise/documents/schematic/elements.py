@@ -11,6 +11,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from shuntwise.documents.lettering import settable
+from shuntwise.documents.schematic.symbols import has_symbol
 from shuntwise.graph.circuit import Circuit, point_of
 from shuntwise.graph.topology import DisjointSets
 from shuntwise.model.design import Design, Driver, Part, Quantity
@@ -22,8 +23,8 @@ from shuntwise.units import PLAIN, write
 class Element:
     """A part, a driver or one of its two voice coils. `nets` are those at its `terminals`, in their order.
 
-    `sections` are pairs of terminals by their numbers, of a part with three; `symbol` says how it is drawn, `lines` what
-    is written beside it, the label first.
+    `sections` are pairs of terminals by their numbers, of a part with three; `symbol` says how it is drawn, `lines`
+    what is written beside it, the label first.
     """
 
     label: str
@@ -71,9 +72,10 @@ def take_stock(circuit: Circuit, *, ratings: bool = False) -> Inventory:
     elements = [
         *(_driver(driver, nets, ratings) for driver in design.drivers.values()),
         *(
-            _part(part, nets, part.label in coupled, ratings)
+            element
             for part in design.parts.values()
             if part.fitted or (KINDS[part.kind].wire and _wired(circuit, part))
+            for element in _part(part, nets, part.label in coupled, ratings)
         ),
     ]
     posts = tuple(
@@ -146,7 +148,8 @@ _TOLD = {"attenuator": ("loss",), "tapped coil": ("tap",)}
 """Beside the value, what a part cannot be understood without."""
 
 
-def _part(part: Part, nets: Mapping[str, str], coupled: bool, ratings: bool) -> Element:
+def _part(part: Part, nets: Mapping[str, str], coupled: bool, ratings: bool) -> Iterator[Element]:
+    """One element; of a kind that has no symbol one for each section."""
     kind = KINDS[part.kind]
     lines = [part.label]
     if part.value is not None:
@@ -163,17 +166,16 @@ def _part(part: Part, nets: Mapping[str, str], coupled: bool, ratings: bool) -> 
     elif kind.wire:
         symbol = "fitted link" if part.fitted else "open link"
         lines += [] if part.fitted else ["left out"]
+    if len(kind.terminals) > 2 and not has_symbol(symbol):
+        for name, terminals in kind.sections.items():
+            label = f"{part.label}.{name}"
+            own = tuple(nets[point_of(part.label, terminal)] for terminal in terminals)
+            yield Element(label, symbol, terminals, own, tuple(map(settable, (label, *lines[1:]))), (), kind.inductive)
+        return
     order = {terminal: number for number, terminal in enumerate(kind.terminals)}
     sections = tuple((order[a], order[b]) for a, b in kind.sections.values()) if len(kind.terminals) > 2 else ()
-    return Element(
-        part.label,
-        symbol,
-        kind.terminals,
-        tuple(nets[point_of(part.label, terminal)] for terminal in kind.terminals),
-        tuple(map(settable, lines)),
-        sections,
-        coupled,
-    )
+    own = tuple(nets[point_of(part.label, terminal)] for terminal in kind.terminals)
+    yield Element(part.label, symbol, kind.terminals, own, tuple(map(settable, lines)), sections, coupled)
 
 
 def _ratings(part: Part, told: tuple[str, ...]) -> Iterator[str]:

@@ -5,7 +5,7 @@ In: pieces, and the room on a page in mm. Out: pieces that fit. Refuses to know 
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from math import inf
 
@@ -28,7 +28,9 @@ STACKED = 4
 """Drivers in a row that stand under one another in one piece."""
 
 RIGHT = 58.0
-"""What stands right of the column of drivers has so much room: words, what lies behind a driver, wires that join legs."""
+"""What stands right of the column of drivers has so much room: words, what lies behind a driver, wires that join
+legs.
+"""
 
 
 def fitted(stock: Inventory, pieces: Pieces, width: float, height: float) -> tuple[list[Sizes], list[Sizes]]:
@@ -36,8 +38,7 @@ def fitted(stock: Inventory, pieces: Pieces, width: float, height: float) -> tup
     named = pieces.named
     while True:
         fitting = _Fitting(stock, named, width, height)
-        for piece in (*pieces.ladders, *pieces.rows):
-            fitting.piece(piece)
+        fitting.all((*pieces.ladders, *pieces.rows))
         if fitting.named == named:
             break
         # Names take room, so all is measured anew. They only become more, so this ends.
@@ -60,14 +61,21 @@ class _Fitting:
         self.started = False
         self.tall = self.height
 
+    def measured(self, piece: Piece) -> Sizes:
+        return Sizes(self.stock, piece, frozenset(self.named))
+
     def emit(self, tree: Tree) -> None:
         """Have a tree drawn by itself."""
         self.named |= {real(net) for net in (tree.a, tree.b) if net != NOWHERE}
         self.waiting.append(Piece(tree.a, tree.b, tree))
 
-    def later(self) -> None:
-        while self.waiting:
-            self.piece(self.waiting.pop(0))
+    def all(self, pieces: Iterable[Piece]) -> None:
+        """Each piece, and behind it what had to be cut off it."""
+        left = list(pieces)[::-1]
+        while left:
+            self.waiting = []
+            self.piece(left.pop())
+            left += self.waiting[::-1]
 
     def piece(self, piece: Piece) -> None:
         if piece.is_ladder:
@@ -78,22 +86,21 @@ class _Fitting:
     # --- ladders
 
     def ladder(self, piece: Piece) -> None:
-        self.sizes = Sizes(self.stock, piece, self.known)
+        self.sizes = self.measured(piece)
         if piece.tree is None:
             self.ladders.append(piece)
             return
         tags = [self.sizes.name(net).width for net in (piece.a, piece.b) if real(net) in self.named]
         room = self.width - max(tags, default=0.0) - START - RIGHT
-        named, waiting = set(self.named), list(self.waiting)
+        named = set(self.named)
         for share in SHARES:
-            self.named, self.waiting, self.started = set(named), list(waiting), False
+            self.named, self.waiting, self.started = set(named), [], False
             self.tall = share * self.height
             tree = self.trimmed(piece.tree, room, 0, self.tall)
             parts = [replace(piece, tree=part) for part in self.shared_out(tree)]
             if all(self.high(part) <= self.height for part in parts):
                 break
         self.ladders += parts
-        self.later()
 
     def high(self, piece: Piece) -> float:
         self.sizes.piece, own = piece, self.sizes.piece
@@ -161,10 +168,11 @@ class _Fitting:
             tall -= self.sizes.standing(rest).height
         left = tall if rest is None or not rest.path else tall - END
         trimmed = self.trimmed(body, room, level + 1, left)
-        if rest is not None and self.waiting and self.waiting[-1].tree is body:
-            # Without its body the rest would hang in the air: it goes with it.
-            self.waiting.pop()
-            return row([*kept, self.cut(row([body, rest]))])
+        if rest is not None and trimmed.form == "end":
+            # Without its body the rest would hang in the air.
+            if rest.form != "gap":
+                self.emit(rest)
+            return row([*kept, trimmed])
         kept.append(trimmed)
         if rest is None or not rest.path:
             return row(kept if rest is None else [*kept, rest])
@@ -220,24 +228,23 @@ class _Fitting:
     def row(self, piece: Piece) -> None:
         tree = piece.tree
         assert tree is not None
-        sizes = self.sizes = Sizes(self.stock, piece, self.known)
+        sizes = self.sizes = self.measured(piece)
         if tree.form not in ("row", "group") or (tree.depth <= DEEP and self.row_fits(sizes)):
             self.rows.append(piece)
             return
         run: list[Tree] = []
         for kid in tree.kids:
-            if kid.depth > DEEP - 1 or not self.row_fits(Sizes(self.stock, Piece(kid.a, kid.b, kid), self.known)):
+            if kid.depth > DEEP - 1 or not self.row_fits(self.measured(Piece(kid.a, kid.b, kid))):
                 self.keep(tree, run)
                 run = []
                 self.keep(tree, [kid])
                 continue
             longer = _together(tree, [*run, kid])
-            if run and not self.row_fits(Sizes(self.stock, Piece(longer.a, longer.b, longer), self.known)):
+            if run and not self.row_fits(self.measured(Piece(longer.a, longer.b, longer))):
                 self.keep(tree, run)
                 run = []
             run.append(kid)
         self.keep(tree, run)
-        self.later()
 
     def keep(self, tree: Tree, run: list[Tree]) -> None:
         if run:

@@ -1,7 +1,7 @@
 """The circuit in pieces that can be drawn: a ladder for each pair of posts, and rows for what lies elsewhere.
 
-In: an `Inventory`. Out: `Piece`s. What a leg is: the elements that hang together without a post between them. Refuses to
-know how large anything is.
+In: an `Inventory`. Out: `Piece`s. What a leg is: the elements that hang together without a post between them. Refuses
+to know how large anything is.
 """
 
 from __future__ import annotations
@@ -20,7 +20,9 @@ AGAIN = "\0"
 
 @dataclass(frozen=True)
 class Piece:
-    """Drawn by itself, from the net `a` to `b`; `posts` if these are a pair. Without a tree it is a lone pair of posts."""
+    """Drawn by itself, from the net `a` to `b`; `posts` if these are a pair. Without a tree it is a lone pair of
+    posts.
+    """
 
     a: str
     b: str
@@ -29,7 +31,7 @@ class Piece:
 
     @property
     def is_ladder(self) -> bool:
-        return self.posts is not None or (self.tree is not None and self.tree.path and not self.tree.loose)
+        return self.posts is not None or (self.tree is not None and self.tree.path and self.b != NOWHERE)
 
 
 @dataclass(frozen=True)
@@ -46,8 +48,8 @@ def real(net: str) -> str:
 
 
 def taken_apart(stock: Inventory) -> Pieces:
-    """All pieces; a part of three terminals whose sections do not come to lie together is drawn from end to end, its third
-    terminal named.
+    """All pieces; a part of three terminals whose sections do not come to lie together is drawn from end to end, its
+    third terminal named.
     """
     apart: set[str] = set()
     while True:

@@ -1,7 +1,7 @@
 """A piece of a schematic placed on a canvas: symbols, texts, wires and names, in mm.
 
-In: a `Piece` and its `Sizes`. Out: marks on a `Canvas`. The wires between elements are right-angled, and those of one net are
-one figure. Refuses to know pages.
+In: a `Piece` and its `Sizes`. Out: marks on a `Canvas`. The wires between elements are right-angled, and those of one
+net are one figure. Refuses to know pages.
 """
 
 from __future__ import annotations
@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from shuntwise.documents.lettering import ASCENT
 from shuntwise.documents.schematic.pieces import real
@@ -35,7 +36,7 @@ class Canvas:
     boxes: dict[str, list[Box]] = field(default_factory=lambda: defaultdict(list))
 
     def wire(self, *points: Point) -> None:
-        self.wires += [(a, b) for a, b in zip(points, points[1:], strict=False) if a != b]
+        self.wires += [(a, b) for a, b in pairwise(points) if a != b]
 
     def ring(self, points: Iterable[Point]) -> None:
         self.marks.append(Stroke(tuple(points), PEN, closed=True, fill=PAPER))
@@ -131,7 +132,9 @@ class Placing:
     # --- pieces
 
     def piece(self, x: float, y: float, drivers: float) -> None:
-        """The piece with its upper left corner at (x, y); its drivers stand `drivers` from the left, if it is a ladder."""
+        """The piece with its upper left corner at (x, y); its drivers stand `drivers` from the left, if it is a
+        ladder.
+        """
         piece, frame = self.sizes.piece, framed(self.sizes)
         tree = piece.tree
         x, y = x + frame.left, y + frame.above
@@ -240,7 +243,7 @@ class Placing:
 
     def tags_along(self, tree: Tree, end: int, x: float, y: float) -> float:
         """The tags at one end of a lying part, from x on; returns where they end."""
-        for tag in self.sizes.tags.get((id(tree), end), ()):
+        for tag in self.sizes.tags.get((tree, end), ()):
             middle = x + (tag.width + AIR) / 2
             stem = 0.0 if tag.kind == "name" else STEM
             self.canvas.wire((x, y), (middle, y))
@@ -340,7 +343,7 @@ class Placing:
             canvas.name(third, (tip, at[1]), (-1, 0))
 
     def tags_down(self, tree: Tree, end: int, x: float, y: float) -> float:
-        for tag in self.sizes.tags.get((id(tree), end), ()):
+        for tag in self.sizes.tags.get((tree, end), ()):
             middle = y + (tag.height + AIR) / 2
             stem = 0.0 if tag.kind == "name" else STEM
             self.canvas.wire((x, y), (x, middle))
@@ -354,8 +357,8 @@ class Placing:
     # --- ladders
 
     def ladder(self, tree: Tree, x: float, y: float, height: float, *, led: bool = True) -> list[float]:
-        """From (x, y) to the right and down to y + height; returns where it meets the lower wire, which is not drawn. It
-        begins with a wire from x, if it is `led` there.
+        """From (x, y) to the right and down to y + height; returns where it meets the lower wire, which is not drawn.
+        It begins with a wire from x, if it is `led` there.
         """
         match tree.form:
             case "row":
@@ -400,7 +403,9 @@ class Placing:
         return self.ladder(rest, start, lower, height - first - drop(under), led=drop(under) > 0)
 
     def way_down(self, tree: Tree, x: float) -> float:
-        """Where the first wire goes down from the upper wire of a ladder that begins at x; x itself, if that goes on first."""
+        """Where the first wire goes down from the upper wire of a ladder that begins at x; x itself, if that goes on
+        first.
+        """
         if tree.form == "row" and not tree.parted[0]:
             return self.way_down(tree.parted[1], x)
         if tree.form == "group" and (across := tree.split[0]):
@@ -490,8 +495,8 @@ class Placing:
 
 @dataclass(frozen=True)
 class Frame:
-    """Of a piece: what stands left of its first point and above it, the whole width, and from the upper to the lower wire;
-    `drivers` is from its left edge to the column of drivers.
+    """Of a piece: what stands left of its first point and above it, the whole width, and from the upper to the lower
+    wire; `drivers` is from its left edge to the column of drivers.
     """
 
     left: float

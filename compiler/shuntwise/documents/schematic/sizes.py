@@ -1,8 +1,8 @@
 """How much room everything on a schematic takes: texts, names at wires, symbols, and trees of them.
 
-In: a tree and the nets that are named. Out: millimetres. Everything is drawn in one of three ways: lying from left to right,
-standing from top to bottom, or as a ladder whose drivers stand in one column at the right. Refuses to know a place on the
-sheet.
+In: a tree and the nets that are named. Out: millimetres. Everything is drawn in one of three ways: lying from left to
+right, standing from top to bottom, or as a ladder whose drivers stand in one column at the right. Refuses to know a
+place on the sheet.
 """
 
 from __future__ import annotations
@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import Literal, TypeVar
 
 from shuntwise.documents.lettering import width, wrapped
@@ -61,14 +61,15 @@ class Block:
         return sum(line.size * LEADING for line in self.lines)
 
 
+@lru_cache(maxsize=4096)
 def block(text: str, size: float, *, bold: bool = False, room: float = ROOM) -> Block:
     return Block(tuple(Line(line, size, bold) for line in wrapped(text, room, size, bold=bold)))
 
 
 @dataclass(frozen=True)
 class Tag:
-    """What is written at a wire: a `name` of the author's, the name of a `net` that is drawn in several places, in a box
-    with a point, or a point for a `test`.
+    """What is written at a wire: a `name` of the author's, the name of a `net` that is drawn in several places, in a
+    box with a point, or a point for a `test`.
     """
 
     kind: Literal["name", "net", "test"]
@@ -125,9 +126,9 @@ class Sizes:
         self.piece = piece
         self.named = named
         self.tags = self._tags()
-        self._lying: dict[int, Lying] = {}
-        self._standing: dict[int, Standing] = {}
-        self._ladders: dict[int, Ladder] = {}
+        self._lying: dict[Tree, Lying] = {}
+        self._standing: dict[Tree, Standing] = {}
+        self._ladders: dict[Tree, Ladder] = {}
 
     # --- texts
 
@@ -154,20 +155,23 @@ class Sizes:
             return [Tag("test", block(self.stock.tested[net], NAME))]
         return [Tag("name", block(self.stock.noted[net], NAME))] if net in self.stock.noted else []
 
-    def _tags(self) -> Mapping[tuple[int, int], list[Tag]]:
-        """By leaf and its end. Each net has its tags once, where a wire of it first has room: behind a part, if it can."""
+    def _tags(self) -> Mapping[tuple[Tree, int], list[Tag]]:
+        """By leaf and its end. Each net has its tags once, where a wire of it first has room: behind a part, if it
+        can.
+        """
         if self.piece.tree is None:
             return {}
-        hosts: dict[str, tuple[int, int]] = {}
-        covered = _covered(self.piece.tree)
+        hosts: dict[str, tuple[Tree, int]] = {}
+        covered, borne = _covered(self.piece.tree)
+        borne |= {self.piece.a, self.piece.b}
         for end in (1, 0):
             for leaf in self.piece.tree.leaves():
                 if leaf.form not in ("one", "tee"):
                     continue
                 net = leaf.a if end == 0 else leaf.kids[0].a if leaf.form == "tee" else leaf.b
-                if (id(leaf), end) not in covered and net not in (self.piece.a, self.piece.b):
-                    hosts.setdefault(net, (id(leaf), end))
-        tags: dict[tuple[int, int], list[Tag]] = defaultdict(list)
+                if (leaf, end) not in covered and net not in borne:
+                    hosts.setdefault(net, (leaf, end))
+        tags: dict[tuple[Tree, int], list[Tag]] = defaultdict(list)
         for net, host in hosts.items():
             own = self.own_tags(net)
             if net in self.named:
@@ -187,9 +191,9 @@ class Sizes:
     # --- lying
 
     def lying(self, tree: Tree) -> Lying:
-        found = self._lying.get(id(tree))
+        found = self._lying.get(tree)
         if found is None:
-            found = self._lying[id(tree)] = self._measure_lying(tree)
+            found = self._lying[tree] = self._measure_lying(tree)
         return found
 
     def _measure_lying(self, tree: Tree) -> Lying:
@@ -220,11 +224,11 @@ class Sizes:
         return Lying(before + after + 2 * drawn.lead + middle + AIR, above, below)
 
     def both(self, tree: Tree) -> list[Tag]:
-        return [*self.tags.get((id(tree), 0), ()), *self.tags.get((id(tree), 1), ())]
+        return [*self.tags.get((tree, 0), ()), *self.tags.get((tree, 1), ())]
 
     def along(self, tree: Tree, end: int) -> float:
         """Length of wire at one end of a lying part that its tags take."""
-        return sum(tag.width + AIR for tag in self.tags.get((id(tree), end), ()))
+        return sum(tag.width + AIR for tag in self.tags.get((tree, end), ()))
 
     @staticmethod
     def over(tag: Tag) -> float:
@@ -234,9 +238,9 @@ class Sizes:
     # --- standing
 
     def standing(self, tree: Tree) -> Standing:
-        found = self._standing.get(id(tree))
+        found = self._standing.get(tree)
         if found is None:
-            found = self._standing[id(tree)] = self._measure_standing(tree)
+            found = self._standing[tree] = self._measure_standing(tree)
         return found
 
     def _measure_standing(self, tree: Tree) -> Standing:
@@ -262,10 +266,10 @@ class Sizes:
         right = max([drawn.above + AIR + words.width, *(self.beside(tag) for tag in self.both(tree))])
         left = drawn.below + (STEM * 2 + third.width if third else 0)
         middle = max(drawn.length + 2 * drawn.lead, words.height + AIR, third.height + AIR if third else 0)
-        return Standing(top + bottom + middle, max(left, 2.6), right + AIR / 2)
+        return Standing(top + bottom + middle, max(left, 2.6), right + AIR)
 
     def down(self, tree: Tree, end: int) -> float:
-        return sum(tag.height + AIR for tag in self.tags.get((id(tree), end), ()))
+        return sum(tag.height + AIR for tag in self.tags.get((tree, end), ()))
 
     @staticmethod
     def beside(tag: Tag) -> float:
@@ -275,9 +279,9 @@ class Sizes:
     # --- ladders
 
     def ladder(self, tree: Tree) -> Ladder:
-        found = self._ladders.get(id(tree))
+        found = self._ladders.get(tree)
         if found is None:
-            found = self._ladders[id(tree)] = self._measure_ladder(tree)
+            found = self._ladders[tree] = self._measure_ladder(tree)
         return found
 
     def _measure_ladder(self, tree: Tree) -> Ladder:
@@ -365,14 +369,19 @@ def drop(under: Ladder) -> float:
     return 0.0 if under.above == 0 else under.above + GAP
 
 
-def _covered(tree: Tree) -> set[tuple[int, int]]:
-    """Ends of leaves at which nothing but the end of a wire is, which has its own name."""
-    found: set[tuple[int, int]] = set()
+def _covered(tree: Tree) -> tuple[set[tuple[Tree, int]], set[str]]:
+    """Ends of leaves at which nothing but the end of a wire is, which has its own name; and the nets from which a wire
+    goes that does nothing but bear the name.
+    """
+    found: set[tuple[Tree, int]] = set()
+    nets: set[str] = set()
     waiting = [tree]
     while waiting:
         here = waiting.pop()
         waiting.extend(here.kids)
+        if here.form == "group":
+            nets |= {kid.a for kid in here.kids if kid.form == "end"}
         if here.form == "row" and here.kids[-1].form == "end":
             net = here.kids[-1].a
-            found |= {(id(leaf), 1) for leaf in here.kids[-2].leaves() if leaf.b == net}
-    return found
+            found |= {(leaf, 1) for leaf in here.kids[-2].leaves() if leaf.b == net}
+    return found, nets

@@ -1,4 +1,5 @@
-"""The symbols of a schematic as strokes, after IEC 60617 (DB:2024, from memory; what is added to it is told at the symbol).
+"""The symbols of a schematic as strokes, after IEC 60617 (from memory; what is added to it is told at the
+symbol).
 
 In: the name of a symbol. Out: a `Symbol`, lying from its first terminal at (0, 0) to its second at (`length`, 0), and
 placed as strokes and texts. Refuses to know what it is called and what it is joined to.
@@ -26,8 +27,8 @@ Ring = tuple[Point, ...]
 
 @dataclass(frozen=True)
 class Symbol:
-    """`above` and `below` are how far it reaches from the line between its terminals, signs included; `lead` is the least
-    length of a straight wire at both ends, so that signs have room. `third` is where a third terminal is.
+    """`above` and `below` are how far it reaches from the line between its terminals, signs included; `lead` is the
+    least length of a straight wire at both ends, so that signs have room. `third` is where a third terminal is.
 
     Signs are short texts, each with the middle of its letters at a point.
     """
@@ -95,8 +96,14 @@ def _box(length: float, half: float) -> Ring:
 
 @cache
 def symbol(name: str, coupled: bool = False) -> Symbol:
-    """Raises KeyError for a name that is none."""
-    return _coil(name, coupled) if name in _COILS else _SYMBOLS[name]
+    """A name that has none gets a plain box, in a winding with a dot at its start."""
+    if name in _COILS:
+        return _coil(name, coupled)
+    return _SYMBOLS.get(name, _MARKED if coupled else _PLAIN)
+
+
+def has_symbol(name: str) -> bool:
+    return name in _COILS or name in _SYMBOLS
 
 
 def _winding() -> Ring:
@@ -131,6 +138,9 @@ _PLATES: tuple[Ring, ...] = (((0, -2.4), (0, 2.4)), ((1.3, -2.4), (1.3, 2.4)))
 _RESISTOR = _box(7.5, 1.25)
 _CROSS = 2.4 / 2**0.5
 _ENDS = (circle(0.7, 0, 0.7), circle(7.3, 0, 0.7))
+
+_PLAIN = Symbol(6, 2.6, 2.6, closed=(_box(6, 2.5),))
+_MARKED = Symbol(6, 2.6, 3.9, closed=(_box(6, 2.5),), filled=(circle(0.5, 3.3, 0.5, 16),))
 
 _SYMBOLS = {
     "capacitor": Symbol(1.3, 2.5, 2.5, lines=_PLATES, lead=4),

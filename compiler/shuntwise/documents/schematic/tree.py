@@ -2,8 +2,8 @@
 
 In: leaves, and the two poles. Out: a `Reduced`. What hangs at one net only becomes a twig of it; what is not
 series-parallel loses the part whose removal lets most reduce, which becomes a twig too, with a name at its far end.
-The rules are those of J. Valdes, R. E. Tarjan, E. L. Lawler, The recognition of series parallel digraphs, SIAM J. Comput.
-11(2), 1982, without directions. Refuses to know what is drawn how.
+The rules are those of J. Valdes, R. E. Tarjan, E. L. Lawler, The recognition of series parallel digraphs, SIAM J.
+Comput. 11(2), 1982, without directions. Refuses to know what is drawn how.
 """
 
 from __future__ import annotations
@@ -71,7 +71,9 @@ class Tree:
 
     @cached_property
     def parted(self) -> tuple[tuple[Tree, ...], Tree, Tree | None]:
-        """A row as a ladder has it: what lies along the upper wire, the body with the first driver, and the rest under it."""
+        """A row as a ladder has it: what lies along the upper wire, the body with the first driver, and the rest
+        under it.
+        """
         first = next((number for number, kid in enumerate(self.kids) if kid.path), len(self.kids) - 1)
         under = self.kids[first + 1 :]
         return self.kids[:first], self.kids[first], row(under) if under else None
@@ -182,8 +184,8 @@ def reduced(leaves: Sequence[Tree], poles: tuple[str, str]) -> Reduced:
 def _reduce(
     leaves: Iterable[Tree], poles: tuple[str, str], named: set[str]
 ) -> tuple[list[Tree], dict[str, list[Tree]]]:
-    """What cannot be reduced any more, and the twigs by the net at which they hang. Nets at which something begins and ends
-    are added to `named`.
+    """What cannot be reduced any more, and the twigs by the net at which they hang. Nets at which something begins
+    and ends are added to `named`.
     """
     between: dict[frozenset[str], Tree] = {}
     at: dict[str, dict[frozenset[str], None]] = defaultdict(dict)
