@@ -60,6 +60,13 @@ def _cautions(material: Material) -> Iterable[Group | Sheet]:
     yield (Heading("Every box"), Listing(GENERAL))
 
 
+def _schematic(material: Material) -> Iterable[Group | Sheet]:
+    from shuntwise.documents.flow import block
+    from shuntwise.documents.schematic.draw import schematic_sheets
+
+    return schematic_sheets(material.circuit, page=block(material.printing.paper, across=True), title=material.title)
+
+
 def _parts(material: Material) -> Iterable[Group | Sheet]:
     from shuntwise.documents.parts_list import pages
 
@@ -103,6 +110,7 @@ def _response(material: Material) -> tuple[Table, ...]:
 CHAPTERS: tuple[Row, ...] = (
     Row("cover", "", _cover),
     Row("cautions", "Cautions", _cautions),
+    Row("schematic", "Schematic", _schematic),
     Row("parts", "Parts list", _parts),
     Row("connectors", "Connectors", _connectors),
     Row("plots", "Response and impedance", _plots),

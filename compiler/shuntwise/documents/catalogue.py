@@ -47,6 +47,16 @@ def _table(material: Material) -> str:
     return as_csv(material.columns)
 
 
+def _schematic(material: Material) -> str:
+    from math import inf
+
+    from shuntwise.documents.schematic.draw import A4_ACROSS, schematic_sheets
+    from shuntwise.documents.svg import as_svg
+
+    (sheet,) = schematic_sheets(material.circuit, page=(A4_ACROSS[0], inf), title=material.title)
+    return as_svg(sheet)
+
+
 def _read_back(material: Material) -> str:
     from shuntwise.documents.read_aloud import read_aloud
 
@@ -97,6 +107,7 @@ def _page(material: Material) -> str:
 
 
 DOCUMENTS: tuple[Document, ...] = (
+    Document("schematic.svg", "circuit", _schematic),
     Document("netlist.cir", "network", _netlist),
     Document("response.csv", "network", _table),
     Document("response.svg", "network", lambda material: material.level_plot.svg),

@@ -9,13 +9,13 @@ from __future__ import annotations
 
 from base64 import b64encode
 from collections.abc import Iterable, Iterator, Sequence
-from html import escape
 
-from shuntwise.diagnostics.terminal import visible
 from shuntwise.documents.page import Behind, Block, Chapter, Front, Group, Heading, Listing, Paragraph, Picture, Table
-from shuntwise.documents.sheet import GREY, INK, PAPER, Drawn, Mark, Sheet, Stroke, Text, flat
+from shuntwise.documents.sheet import Drawn, Sheet, flat
+from shuntwise.documents.svg import PAINTS, drawing, safe
 
-_STYLE = """
+_STYLE = (
+    """
 :root { color-scheme: light dark; --ink: #1a1a1a; --grey: #5a5a5a; --paper: #fff; --rule: #c4c4c4; --link: #0a4f8f }
 @media (prefers-color-scheme: dark) {
   :root { --ink: #ececec; --grey: #b4b4b4; --paper: #161616; --rule: #4a4a4a; --link: #8ec5ff }
@@ -48,8 +48,6 @@ summary { cursor: pointer; padding: 0.3rem 0 }
 svg { display: block; height: auto; max-width: 100% }
 svg.white { background: var(--paper) }
 svg text { font-family: "DejaVu Sans", Verdana, sans-serif; white-space: pre }
-.s-ink { stroke: var(--ink) } .s-grey { stroke: var(--grey) } .s-paper { stroke: var(--paper) }
-.f-ink { fill: var(--ink) } .f-grey { fill: var(--grey) } .f-paper { fill: var(--paper) }
 @page { margin: 14mm }
 @media print {
   :root { --ink: #000; --grey: #5a5a5a; --paper: #fff; --rule: #999; --link: #000 }
@@ -60,8 +58,8 @@ svg text { font-family: "DejaVu Sans", Verdana, sans-serif; white-space: pre }
   svg, tr { break-inside: avoid }
 }
 """
-
-_TONES = (INK, GREY, PAPER)
+    + PAINTS
+)
 
 
 def as_html(chapters: Sequence[Chapter], front: Front) -> str:
@@ -80,14 +78,14 @@ def as_html(chapters: Sequence[Chapter], front: Front) -> str:
         f'<meta http-equiv="Content-Security-Policy" content="{policy}">',
         '<meta name="viewport" content="width=device-width, initial-scale=1">',
         '<meta name="referrer" content="no-referrer">',
-        f"<title>{_text(front.title)}</title>",
+        f"<title>{safe(front.title)}</title>",
         f"<style>{_STYLE}</style>",
         "</head>",
         "<body>",
         '<a class="skip" href="#content">Skip to the content</a>',
-        f"<header><h1>{_text(first.title)}</h1></header>",
+        f"<header><h1>{safe(first.title)}</h1></header>",
         '<nav aria-label="Contents"><ol>',
-        *(f'<li><a href="#{one.key}">{_text(one.title)}</a></li>' for one in others),
+        *(f'<li><a href="#{one.key}">{safe(one.title)}</a></li>' for one in others),
         "</ol></nav>",
         '<main id="content" tabindex="-1">',
         f'<section id="{first.key}" aria-label="Key figures">',
@@ -96,16 +94,11 @@ def as_html(chapters: Sequence[Chapter], front: Front) -> str:
     ]
     for chapter in others:
         lines.append(f'<section id="{chapter.key}" aria-labelledby="{chapter.key}-title">')
-        lines.append(f'<h2 id="{chapter.key}-title">{_text(chapter.title)}</h2>')
+        lines.append(f'<h2 id="{chapter.key}-title">{safe(chapter.title)}</h2>')
         lines += _content(chapter)
         lines.append("</section>")
-    lines += ["</main>", f'<footer class="grey"><p>{_text(told)}</p></footer>', "</body>", "</html>", ""]
+    lines += ["</main>", f'<footer class="grey"><p>{safe(told)}</p></footer>', "</body>", "</html>", ""]
     return "\n".join(lines)
-
-
-def _text(text: str) -> str:
-    """What an author wrote, as text and nothing else."""
-    return escape(visible(text))
 
 
 def _content(chapter: Chapter) -> Iterator[str]:
@@ -113,7 +106,7 @@ def _content(chapter: Chapter) -> Iterator[str]:
         if isinstance(entry, Sheet):
             said = " ".join(part.said for part in entry.content if isinstance(part, Drawn))
             name = f"{chapter.key}-{number}"
-            yield from _svg(entry.width, entry.height, flat(entry.content), entry.title, said, name)
+            yield from drawing(entry.width, entry.height, flat(entry.content), entry.title, said, name)
         else:
             yield from _group(entry, chapter, f"{chapter.key}-{number}")
 
@@ -129,20 +122,20 @@ def _group(group: Group, chapter: Chapter, name: str) -> Iterator[str]:
 def _block(block: Block, heading: str, name: str) -> Iterator[str]:
     match block:
         case Heading(text):
-            yield f"<h3>{_text(text)}</h3>"
+            yield f"<h3>{safe(text)}</h3>"
         case Paragraph(text):
-            yield f"<p>{_text(text)}</p>"
+            yield f"<p>{safe(text)}</p>"
         case Listing(entries, marked):
             yield "<ul>" if marked else '<ul class="plain">'
-            yield from (f"<li>{_text(entry)}</li>" for entry in entries)
+            yield from (f"<li>{safe(entry)}</li>" for entry in entries)
             yield "</ul>"
         case Table():
             yield from _table(block, heading)
         case Picture():
             where = (block.width, block.height, block.drawn.marks)
-            yield from _svg(*where, block.title, block.drawn.said, name, white=block.on_white)
+            yield from drawing(*where, block.title, block.drawn.said, name, white=block.on_white)
         case Behind(title, tables):
-            yield f"<details><summary>{_text(title)}</summary>"
+            yield f"<details><summary>{safe(title)}</summary>"
             for table in tables:
                 yield from _table(table, title)
             yield "</details>"
@@ -150,7 +143,7 @@ def _block(block: Block, heading: str, name: str) -> Iterator[str]:
 
 def _table(table: Table, heading: str) -> Iterator[str]:
     """One that is wider than the screen scrolls, by the keyboard too."""
-    yield f'<div class="wide" role="region" tabindex="0" aria-label="{_text(heading)}"><table>'
+    yield f'<div class="wide" role="region" tabindex="0" aria-label="{safe(heading)}"><table>'
     if table.heads:
         yield f"<thead><tr>{''.join(_cells(table.heads, table.left, 'col'))}</tr></thead>"
     yield "<tbody>"
@@ -163,60 +156,4 @@ def _cells(cells: Iterable[str], left: frozenset[int], scope: str = "") -> Itera
     for place, cell in enumerate(cells):
         side = ' class="left"' if place in left else ""
         tag, of = ("th", f' scope="{scope or "row"}"') if (scope and cell) or place == 0 else ("td", "")
-        yield f"<{tag}{of}{side}>{_text(cell)}</{tag}>"
-
-
-# --- drawings
-
-
-def _svg(
-    width: float, height: float, marks: Iterable[Mark], title: str, said: str, name: str, *, white: bool = False
-) -> Iterator[str]:
-    ground = ' class="white"' if white else ""
-    yield (
-        f'<svg{ground} role="img" aria-labelledby="{name}-t {name}-d" width="{width:.6g}mm" height="{height:.6g}mm" '
-        f'viewBox="0 0 {width:.6g} {height:.6g}">'
-    )
-    yield f'<title id="{name}-t">{_text(title)}</title>'
-    yield f'<desc id="{name}-d">{_text(said)}</desc>'
-    for mark in marks:
-        yield _written(mark) if isinstance(mark, Text) else _drawn(mark)
-    yield "</svg>"
-
-
-def _written(mark: Text) -> str:
-    looks = _attributes([_paint("f", "fill", mark.tone)])
-    looks += "" if mark.anchor == "start" else f' text-anchor="{mark.anchor}"'
-    looks += ' font-weight="bold"' if mark.bold else ""
-    return f'<text x="{_mm(mark.x)}" y="{_mm(mark.y)}" font-size="{_mm(mark.size)}"{looks}>{_text(mark.text)}</text>'
-
-
-def _drawn(mark: Stroke) -> str:
-    path = "".join(
-        "M" + "L".join(f"{_mm(x)} {_mm(y)}" for x, y in ring) + "Z" * mark.closed for ring in (mark.points, *mark.rest)
-    )
-    paints = [_paint("f", "fill", mark.fill or "none")]
-    looks = ""
-    if mark.width:
-        paints.append(_paint("s", "stroke", mark.tone))
-        looks = f' stroke-width="{_mm(mark.width)}" stroke-linejoin="round"'
-        looks += f' stroke-dasharray="{" ".join(map(_mm, mark.dashes))}"' if mark.dashes else ' stroke-linecap="round"'
-    rule = ' fill-rule="evenodd"' if mark.fill is not None and mark.rest else ""
-    return f'<path d="{path}"{_attributes(paints)}{looks}{rule}/>'
-
-
-def _paint(letter: str, attribute: str, tone: str) -> tuple[str, str]:
-    """Attribute and value: a tone is a class, which follows the reader's setting, a colour stands as it is."""
-    return ("class", f"{letter}-{tone}") if tone in _TONES else (attribute, tone)
-
-
-def _attributes(paints: Iterable[tuple[str, str]]) -> str:
-    """Written out, with one `class` at the most."""
-    told: dict[str, list[str]] = {}
-    for attribute, value in paints:
-        told.setdefault(attribute, []).append(value)
-    return "".join(f' {attribute}="{escape(" ".join(values))}"' for attribute, values in told.items())
-
-
-def _mm(length: float) -> str:
-    return f"{length:.3f}".rstrip("0").rstrip(".")
+        yield f"<{tag}{of}{side}>{safe(cell)}</{tag}>"

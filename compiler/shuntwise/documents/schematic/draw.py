@@ -1,0 +1,254 @@
+"""The schematic of a circuit as sheets: a ladder for each input, legs under one another, drivers in one column.
+
+In: a `Circuit`. Out: `Sheet`s, of which a reader can take the circuit again (a test does). Refuses to know files, and
+what a sheet becomes.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from math import inf
+
+from shuntwise.documents.lettering import settable, wrapped
+from shuntwise.documents.schematic.elements import Inventory, take_stock
+from shuntwise.documents.schematic.fit import fitted
+from shuntwise.documents.schematic.pieces import taken_apart
+from shuntwise.documents.schematic.place import Box, Canvas, Placing, framed, wires
+from shuntwise.documents.schematic.sizes import LEADING, NAME, Sizes, block
+from shuntwise.documents.schematic.symbols import WIRE
+from shuntwise.documents.sheet import GREY, Drawn, Mark, Sheet, Stroke, Text
+from shuntwise.graph.circuit import Circuit
+
+A4_ACROSS = (297.0, 210.0)
+LEAST = (190.0, 150.0)
+"""A page must have this width and height in mm for one branch with long names."""
+
+MOST = 600
+"""Circuits of more elements are not drawn: no page shows them."""
+
+EDGE = 12.0
+TITLE, NOTE = 4.5, 2.6
+BETWEEN = 8.0
+"""Edges of a page, sizes of type, and the room between pieces, in mm."""
+
+
+@dataclass
+class _Page:
+    canvas: Canvas = field(default_factory=Canvas)
+    low: float = 0.0
+
+
+def schematic_sheets(
+    circuit: Circuit, *, page: tuple[float, float] = A4_ACROSS, ratings: bool = False, title: str = ""
+) -> tuple[Sheet, ...]:
+    """The sheets of a circuit, sound or not, of width and height `page` in mm; with an infinite height it is one, as
+    high as it must be and no wider. With `ratings` the words beside a part have its ratings. `title` is for a design
+    that has none.
+
+    Raises ValueError where a page is smaller than `LEAST`.
+    """
+    if page[0] < LEAST[0] or page[1] < LEAST[1]:
+        raise ValueError(f"a page must have {LEAST[0]:g} x {LEAST[1]:g} mm")
+    stock = take_stock(circuit, ratings=ratings)
+    return _Drawing(circuit, stock, page, circuit.design.title or title or "Schematic").sheets()
+
+
+class _Drawing:
+    def __init__(self, circuit: Circuit, stock: Inventory, page: tuple[float, float], title: str) -> None:
+        self.circuit = circuit
+        self.stock = stock
+        self.width, self.height = page
+        design = circuit.design
+        self.title = settable(title)
+        self.variant = settable(design.variant_title or design.variant or "")
+        self.head = wrapped(self.title, self.width - 2 * EDGE, TITLE, bold=True)
+        self.under = wrapped(self.variant, self.width - 2 * EDGE, NOTE) if self.variant else []
+        self.top = EDGE + TITLE * LEADING * len(self.head) + NOTE * LEADING * (len(self.under) + 1) + 4
+        self.pages = [_Page(low=self.top)]
+
+    def sheets(self) -> tuple[Sheet, ...]:
+        notes: list[str] = []
+        if len(self.stock.elements) > MOST:
+            notes.append(f"Not drawn: more than {MOST} parts and drivers.")
+        else:
+            notes += self.draw()
+        self.notes(notes)
+        return tuple(self.sheet(page, number) for number, page in enumerate(self.pages, start=1))
+
+    def draw(self) -> list[str]:
+        stock = self.stock
+        room = self.height - self.top - EDGE - BETWEEN
+        ladders, rows = fitted(stock, taken_apart(stock), self.width - 2 * EDGE, room)
+        self.ladders(ladders)
+        self.rows(rows)
+        notes = []
+        if rows or any(sizes.piece.posts is None for sizes in ladders) or any(_named_inside(s) for s in ladders):
+            notes.append("A name in a pointed box: all wires with this name are joined.")
+        if stock.couplings:
+            notes.append(f"Coupled coils, dots at their starts: {'; '.join(stock.couplings)}.")
+        if stock.omitted:
+            notes.append(f"Left out: {', '.join(map(settable, stock.omitted))}.")
+        return notes
+
+    def room_for(self, height: float) -> _Page:
+        page = self.pages[-1]
+        if page.low + height > self.height - EDGE and page.low > self.top:
+            page = _Page(low=self.top)
+            self.pages.append(page)
+        return page
+
+    def ladders(self, ladders: list[Sizes]) -> None:
+        """One under the other, their first points and their drivers in line as far as the page is wide enough."""
+        frames = [framed(sizes) for sizes in ladders]
+        first = max((frame.left for frame in frames), default=0.0)
+        column = max((first + frame.drivers - frame.left for frame in frames), default=0.0)
+        for sizes, frame in zip(ladders, frames, strict=True):
+            high = frame.above + frame.height + frame.below
+            page = self.room_for(high)
+            spare = max(self.width - 2 * EDGE - frame.width, 0.0)
+            indent = min(first - frame.left, spare)
+            drivers = min(column - indent, frame.drivers + spare - indent)
+            Placing(page.canvas, sizes).piece(EDGE + indent, page.low, drivers)
+            page.low += high + BETWEEN
+
+    def rows(self, rows: list[Sizes]) -> None:
+        """Side by side, as many as fit."""
+        line: list[Sizes] = []
+        used = 0.0
+        for sizes in rows:
+            wide = framed(sizes).width + BETWEEN
+            if line and used + wide > self.width - 2 * EDGE + BETWEEN:
+                self.line(line)
+                line, used = [], 0.0
+            line.append(sizes)
+            used += wide
+        if line:
+            self.line(line)
+
+    def line(self, line: list[Sizes]) -> None:
+        frames = [framed(sizes) for sizes in line]
+        above, below = max(f.above for f in frames), max(f.below for f in frames)
+        page = self.room_for(above + below)
+        x = EDGE
+        for sizes, frame in zip(line, frames, strict=True):
+            Placing(page.canvas, sizes).piece(x, page.low + above - frame.above, 0)
+            x += frame.width + BETWEEN
+        page.low += above + below + BETWEEN
+
+    def notes(self, notes: list[str]) -> None:
+        for note in notes:
+            lines = block(note, NOTE, room=self.width - 2 * EDGE)
+            page = self.room_for(lines.height)
+            page.canvas.words(lines, EDGE, page.low, "start")
+            page.low += lines.height + 1
+
+    def sheet(self, page: _Page, number: int) -> Sheet:
+        marks: list[Mark] = []
+        y = EDGE
+        for line in self.head:
+            y += TITLE * LEADING
+            marks.append(Text(EDGE, y, line, TITLE, bold=True))
+        of = f"Circuit diagram, sheet {number} of {len(self.pages)}" if len(self.pages) > 1 else "Circuit diagram"
+        for line in [*self.under, of]:
+            y += NOTE * LEADING
+            marks.append(Text(EDGE, y + 0.5, line, NOTE, tone=GREY))
+        drawn = wires(page.canvas)
+        framing = _frames(page.canvas, drawn, self.circuit.design.network_of)
+        picture = Drawn((*framing, *drawn, *page.canvas.marks), self.said(of))
+        width, height = self.width, self.height
+        if height == inf:
+            # The sheet is as large as what is on it.
+            height = page.low + EDGE - BETWEEN / 2
+            width = min(width, EDGE + max(_extent(mark)[2] for mark in (*marks, *drawn, *page.canvas.marks)))
+        return Sheet(width, height, f"{self.title}: {of[0].lower()}{of[1:]}", (*marks, picture))
+
+    def said(self, of: str) -> str:
+        """For who does not see it: what stands in it. How it is wired is told by the document that reads it aloud."""
+        drivers = [" ".join(e.lines) for e in self.stock.elements if e.is_driver]
+        parts = [" ".join(e.lines) for e in self.stock.elements if not e.is_driver]
+        told = f"{of} of {self.title}. Drivers: {', '.join(drivers) or 'none'}. Parts: {', '.join(parts) or 'none'}."
+        return f"{told} The wiring in words is in read-back.txt."
+
+
+def _named_inside(sizes: Sizes) -> bool:
+    tree = sizes.piece.tree
+    own = {sizes.piece.a, sizes.piece.b}
+    tags = any(tag.kind == "net" for tags in sizes.tags.values() for tag in tags)
+    return tags or (
+        tree is not None
+        and any(
+            leaf.form == "gap"
+            or (leaf.form == "end" and (leaf.a in sizes.named or "\0" in leaf.a or leaf.a in own))
+            or (leaf.element is not None and sizes.third(leaf) is not None)
+            for leaf in tree.leaves()
+        )
+    )
+
+
+# --- frames
+
+
+def _frames(canvas: Canvas, drawn: list[Mark], networks: Mapping[str, str]) -> list[Mark]:
+    """A dashed frame with its name about the parts of each used network, where nothing else is among them."""
+    members: dict[str, list[Box]] = defaultdict(list)
+    for label, boxes in canvas.boxes.items():
+        for name in networks:
+            if label.startswith(f"{name}."):
+                members[name] += boxes
+    marks: list[Mark] = []
+    for name, boxes in members.items():
+        others = [box for label, more in canvas.boxes.items() if not label.startswith(f"{name}.") for box in more]
+        frame = _grown(_hull(boxes), 1.5)
+        if any(_meet(frame, box) for box in others):
+            continue
+        text = block(settable(f"{name}: {networks[name]}"), NAME, room=60)
+        taken = [*others, *boxes, *map(_extent, [*drawn, *canvas.marks, *marks])]
+        at = _free(frame, text.width, text.height, taken)
+        if at is not None:
+            left, top, right, low = frame
+            corners = ((left, top), (right, top), (right, low), (left, low))
+            marks.append(Stroke(corners, WIRE, GREY, (1.5, 1.0), closed=True))
+            lettering = Canvas()
+            lettering.words(text, *at, "start")
+            marks += lettering.marks
+    return marks
+
+
+def _free(frame: Box, width: float, height: float, taken: Iterable[Box]) -> tuple[float, float] | None:
+    """A place for a name at the edge of a frame: over it, under it, or inside."""
+    left, top, right, low = frame
+    boxes = list(taken)
+    steps = [left + n * max(right - left - width, 0.0) / 4 for n in range(5)]
+    for y in (top - height - 0.3, low + 0.3, top + 0.3, low - height - 0.3):
+        for x in steps:
+            own = (x, y, x + width, y + height)
+            if not any(_meet(own, box) for box in boxes):
+                return x, y
+    return None
+
+
+def _hull(boxes: Iterable[Box]) -> Box:
+    lefts, tops, rights, lows = zip(*boxes, strict=True)
+    return min(lefts), min(tops), max(rights), max(lows)
+
+
+def _grown(box: Box, by: float) -> Box:
+    return box[0] - by, box[1] - by, box[2] + by, box[3] + by
+
+
+def _meet(a: Box, b: Box) -> bool:
+    return a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]
+
+
+def _extent(mark: Mark) -> Box:
+    from shuntwise.documents.lettering import ASCENT, DESCENT
+    from shuntwise.documents.lettering import width as wide
+
+    if isinstance(mark, Text):
+        span = wide(mark.text, mark.size, bold=mark.bold)
+        left = mark.x - {"start": 0.0, "middle": span / 2, "end": span}[mark.anchor]
+        return left, mark.y - ASCENT * mark.size, left + span, mark.y + DESCENT * mark.size
+    points = [point for ring in (mark.points, *mark.rest) for point in ring]
+    return _hull((x, y, x, y) for x, y in points)

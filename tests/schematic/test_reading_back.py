@@ -1,0 +1,50 @@
+"""The circuit is read back from the strokes of its schematic, by a reader that knows nothing of how it was drawn."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+import pytest
+
+from documents.designs import ROOT, lowered
+from schematic.circuits import Random_, circuit_of, wanted, without_links
+from schematic.reading import read
+from shuntwise.documents.schematic.draw import schematic_sheets
+from shuntwise.graph.circuit import Circuit
+
+EXAMPLES = sorted((ROOT / "examples").rglob("*.shunt"))
+LONG = os.environ.get("SHUNTWISE_LONG") == "1"
+
+
+def holds(circuit: Circuit) -> None:
+    found = without_links(read(schematic_sheets(circuit)), circuit)
+    assert found == wanted(circuit)
+
+
+@pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
+def test_every_example_is_read_back(path: Path) -> None:
+    for compiled in lowered(path):
+        holds(compiled.circuit)
+
+
+@pytest.mark.parametrize("block", range(10))
+def test_random_series_parallel_circuits_are_read_back(block: int) -> None:
+    count = 200 if LONG else 10
+    for seed in range(block * count, (block + 1) * count):
+        text = Random_(seed).series_parallel()
+        try:
+            holds(circuit_of(text))
+        except Exception as error:
+            raise AssertionError(f"seed {seed}:\n{text}") from error
+
+
+@pytest.mark.parametrize("block", range(10))
+def test_any_random_circuit_is_read_back(block: int) -> None:
+    count = 100 if LONG else 5
+    for seed in range(block * count, (block + 1) * count):
+        text = Random_(seed).any_graph()
+        try:
+            holds(circuit_of(text))
+        except Exception as error:
+            raise AssertionError(f"seed {seed}:\n{text}") from error
