@@ -38,7 +38,11 @@ def test_the_author_s_names_stand_at_their_wires_and_posts() -> None:
 
 
 def test_used_networks_are_framed_with_their_names() -> None:
-    sheet = sheet_of(example("13-harbour-stage")[0])
+    for ratings in (False, True):
+        framed(sheet_of(example("13-harbour-stage")[0], ratings=ratings))
+
+
+def framed(sheet: Sheet) -> None:
     frames = [mark for mark in sheet.marks if isinstance(mark, Stroke) and mark.tone == GREY and mark.dashes]
     assert len(frames) == 3
     assert {"Z1: zobel", "Z2: zobel", "P1: lpad"} <= {text.text for text in texts(sheet)}
