@@ -3,13 +3,18 @@
 from __future__ import annotations
 
 from collections import Counter
+from functools import cache
+from pathlib import Path
 from random import Random
 
+from documents.designs import ROOT
 from schematic.reading import Read
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.connect import connect
+from shuntwise.loading import read_design
 from shuntwise.model.design import Part
 from shuntwise.model.resolve import resolve
+from shuntwise.model.variants import to_check
 from shuntwise.pipeline import read as read_text
 from shuntwise.source import Source
 
@@ -18,6 +23,21 @@ CORES = {
     "ferrite core": "ferrite-cored coil",
     "polar electrolytic": "polarised capacitor",
 }
+
+
+EXAMPLES = sorted((ROOT / "examples").rglob("*.shunt"))
+
+
+@cache
+def circuits(path: Path) -> tuple[Circuit, ...]:
+    """Of the design of a file and of its variants, not lowered: what a driver is made of is of no account here."""
+    collected, _ = read_design(str(path))
+    variants = (None, *to_check(resolve(collected)[0]))
+    return tuple(connect(resolve(collected, variant=variant)[0])[0] for variant in variants)
+
+
+def example(stem: str) -> tuple[Circuit, ...]:
+    return circuits(ROOT / "examples" / f"{stem}.shunt")
 
 
 def circuit_of(text: str) -> Circuit:

@@ -7,13 +7,11 @@ from pathlib import Path
 
 import pytest
 
-from documents.designs import ROOT, lowered
-from schematic.circuits import Random_, circuit_of, wanted, without_links
+from schematic.circuits import EXAMPLES, Random_, circuit_of, circuits, wanted, without_links
 from schematic.reading import read
 from shuntwise.documents.schematic.draw import schematic_sheets
 from shuntwise.graph.circuit import Circuit
 
-EXAMPLES = sorted((ROOT / "examples").rglob("*.shunt"))
 LONG = os.environ.get("SHUNTWISE_LONG") == "1"
 
 
@@ -24,8 +22,8 @@ def holds(circuit: Circuit) -> None:
 
 @pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
 def test_every_example_is_read_back(path: Path) -> None:
-    for compiled in lowered(path):
-        holds(compiled.circuit)
+    for circuit in circuits(path):
+        holds(circuit)
 
 
 @pytest.mark.parametrize("block", range(10))

@@ -4,24 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from dataclasses import replace
-from functools import cache
 from itertools import combinations
 
 import pytest
 
-from documents.designs import ROOT, lowered
-from schematic.circuits import wanted, without_links
+from schematic.circuits import example, wanted, without_links
 from schematic.reading import PEN, WIRE, Read, Unreadable, gathered, read
 from shuntwise.documents.schematic.draw import schematic_sheets
 from shuntwise.documents.sheet import Mark, Sheet, Stroke, Text, moved
 from shuntwise.graph.circuit import Circuit
 
 DESIGNS = ("02-rehearsal-wedge", "05-cafe-series", "07-market-horn", "13-harbour-stage")
-
-
-@cache
-def circuit_in(stem: str) -> Circuit:
-    return lowered(ROOT / "examples" / f"{stem}.shunt")[0].circuit
 
 
 def seen(sheet: Sheet, marks: list[Mark], circuit: Circuit) -> bool:
@@ -100,7 +93,7 @@ SPOILERS: tuple[Callable[[list[Mark]], Iterator[tuple[str, list[Mark]]]], ...] =
 @pytest.mark.parametrize("stem", DESIGNS)
 @pytest.mark.parametrize("spoil", SPOILERS, ids=lambda spoil: spoil.__name__)
 def test_a_spoilt_sheet_is_seen(spoil: Callable[[list[Mark]], Iterator[tuple[str, list[Mark]]]], stem: str) -> None:
-    circuit = circuit_in(stem)
+    circuit = example(stem)[0]
     (sheet,) = schematic_sheets(circuit)
     marks = list(sheet.marks)
     assert not seen(sheet, marks, circuit)

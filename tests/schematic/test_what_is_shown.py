@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from math import inf
 
-from documents.designs import ROOT, TWO_WAY, lowered, one
+from documents.designs import TWO_WAY, one
+from schematic.circuits import example
 from shuntwise.documents.schematic.draw import schematic_sheets
 from shuntwise.documents.sheet import GREY, Drawn, Sheet, Stroke, Text
 from shuntwise.graph.circuit import Circuit
@@ -23,10 +24,6 @@ def texts(sheet: Sheet) -> list[Text]:
     return [mark for mark in sheet.marks if isinstance(mark, Text)]
 
 
-def example(stem: str, number: int = 0) -> Circuit:
-    return lowered(ROOT / "examples" / f"{stem}.shunt")[number].circuit
-
-
 def test_values_always_and_ratings_on_request() -> None:
     text = TWO_WAY.replace("coil L1 0.5 mH", "coil L1 0.5 mH { dcr 0.2 ohm, 5 %, iron core, 20 A }")
     plain, rated = shown(one(text).circuit), shown(one(text).circuit, ratings=True)
@@ -36,12 +33,16 @@ def test_values_always_and_ratings_on_request() -> None:
 
 
 def test_the_author_s_names_stand_at_their_wires_and_posts() -> None:
-    assert {"high", "hp", "input+", "input-"} <= set(shown(example("13-harbour-stage")))
-    assert {"low+", "low-", "high+", "high-"} <= set(shown(example("10-museum-loop", 1)))
+    assert {"high", "hp", "input+", "input-"} <= set(shown(example("13-harbour-stage")[0]))
+    assert {"low+", "low-", "high+", "high-"} <= set(shown(example("10-museum-loop")[1]))
 
 
 def test_used_networks_are_framed_with_their_names() -> None:
-    sheet = sheet_of(example("13-harbour-stage"))
+    for ratings in (False, True):
+        framed(sheet_of(example("13-harbour-stage")[0], ratings=ratings))
+
+
+def framed(sheet: Sheet) -> None:
     frames = [mark for mark in sheet.marks if isinstance(mark, Stroke) and mark.tone == GREY and mark.dashes]
     assert len(frames) == 3
     assert {"Z1: zobel", "Z2: zobel", "P1: lpad"} <= {text.text for text in texts(sheet)}
@@ -52,13 +53,13 @@ def test_drivers_stand_in_one_column_in_the_order_of_the_design() -> None:
         ("13-harbour-stage", ["woofer", "mid", "tweeter"]),
         ("10-museum-loop", ["woofer", "tweeter"]),
     ):
-        labels = [text for text in texts(sheet_of(example(stem))) if text.bold and text.text in drivers]
+        labels = [text for text in texts(sheet_of(example(stem)[0])) if text.bold and text.text in drivers]
         assert len({text.x for text in labels}) == 1
         assert [text.text for text in sorted(labels, key=lambda text: text.y)] == drivers
 
 
 def test_notes_tell_what_cannot_be_drawn() -> None:
-    assert "Coupled coils, dots at their starts: L1 and L2 -0.4 %." in shown(example("13-harbour-stage"))
+    assert "Coupled coils, dots at their starts: L1 and L2 -0.4 %." in shown(example("13-harbour-stage")[0])
     text = TWO_WAY.replace("-- C1 --", "-- (C1 | R1) --") + "resistor R1 4 ohm\nomit R1\n"
     assert "Left out: R1." in shown(one(text).circuit)
 
@@ -78,10 +79,10 @@ def test_a_tapped_coil_and_an_attenuator_are_one_part_in_the_ladder() -> None:
 
 
 def test_who_does_not_see_it_is_told_what_it_shows() -> None:
-    (picture,) = [entry for entry in sheet_of(example("13-harbour-stage")).content if isinstance(entry, Drawn)]
+    (picture,) = [entry for entry in sheet_of(example("13-harbour-stage")[0]).content if isinstance(entry, Drawn)]
     for said in ("woofer 8 ohm", "L1 2.2 mH", "Z1.C 30 uF", "read-back.txt"):
         assert said in picture.said
-    assert sheet_of(example("13-harbour-stage", 2)).title == "Harbour stage side fill: circuit diagram"
+    assert sheet_of(example("13-harbour-stage")[2]).title == "Harbour stage side fill: circuit diagram"
 
 
 def test_a_circuit_with_nothing_in_it_is_a_sheet() -> None:

@@ -57,7 +57,6 @@ def schematic_sheets(
 
 class _Drawing:
     def __init__(self, circuit: Circuit, stock: Inventory, page: tuple[float, float], title: str) -> None:
-        self.circuit = circuit
         self.stock = stock
         self.width, self.height = page
         design = circuit.design
@@ -155,7 +154,7 @@ class _Drawing:
             y += NOTE * LEADING
             marks.append(Text(EDGE, y + 0.5, line, NOTE, tone=GREY))
         drawn = wires(page.canvas)
-        framing = _frames(page.canvas, drawn, self.circuit.design.network_of)
+        framing = _frames(page.canvas, drawn, self.stock.networks)
         picture = Drawn((*framing, *drawn, *page.canvas.marks), self.said(of))
         width, height = self.width, self.height
         if height == inf:

@@ -52,7 +52,7 @@ class Posts:
 @dataclass(frozen=True)
 class Inventory:
     """`names` are how nets are called where they must be, one for each; `noted` those that an author gave, and `tested`
-    the nets at which a meter is held. `omitted` are parts that are left out, links apart.
+    the nets at which a meter is held. `omitted` are parts that are left out, links apart, `networks` the used networks.
     """
 
     elements: tuple[Element, ...]
@@ -62,6 +62,7 @@ class Inventory:
     tested: Mapping[str, str]
     omitted: tuple[str, ...]
     couplings: tuple[str, ...]
+    networks: Mapping[str, str]
 
 
 def take_stock(circuit: Circuit, *, ratings: bool = False) -> Inventory:
@@ -90,6 +91,7 @@ def take_stock(circuit: Circuit, *, ratings: bool = False) -> Inventory:
         _called(nets, design.testpoints),
         tuple(part.label for part in design.parts.values() if not part.fitted and not KINDS[part.kind].wire),
         tuple(_couplings(circuit)),
+        design.network_of,
     )
 
 

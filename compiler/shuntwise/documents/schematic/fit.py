@@ -19,7 +19,7 @@ DEEP = 24
 """Levels in one piece: a page has no room for more, and nothing here may nest as deeply as a hostile text can."""
 
 SHARES = (1.0, 0.8, 0.65, 0.5, 0.4, 0.3)
-"""Of a page's height so much is tried in turn for what stands between the wires of a ladder."""
+"""Of the room on a page so much is tried in turn for a ladder."""
 
 END = 8.0
 """Height of the end of a wire with its name."""
@@ -96,17 +96,16 @@ class _Fitting:
         for share in SHARES:
             self.named, self.waiting, self.started = set(named), [], False
             self.tall = share * self.height
-            tree = self.trimmed(piece.tree, room, 0, self.tall)
+            tree = self.trimmed(piece.tree, share * room, 0, self.tall)
             parts = [replace(piece, tree=part) for part in self.shared_out(tree)]
-            if all(self.high(part) <= self.height for part in parts):
+            if all(self.fits(part) for part in parts):
                 break
         self.ladders += parts
 
-    def high(self, piece: Piece) -> float:
-        self.sizes.piece, own = piece, self.sizes.piece
-        frame = framed(self.sizes)
-        self.sizes.piece = own
-        return frame.above + frame.height + frame.below
+    def fits(self, piece: Piece) -> bool:
+        """Is it as small as was asked? With the names that it bears by now, some of which it got while it was cut."""
+        frame = framed(self.measured(piece))
+        return frame.above + frame.height + frame.below <= self.height and frame.width <= self.width
 
     def shared_out(self, tree: Tree) -> Iterator[Tree]:
         """The legs of one pair of posts, as many together as fit on a page."""

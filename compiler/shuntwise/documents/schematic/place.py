@@ -276,6 +276,8 @@ class Placing:
             case "row":
                 top = y
                 y = self.lowered(x, y, height - sizes.standing(tree).height)
+                canvas.wire((x, y), (x, y + sizes.margin(tree)))
+                y += sizes.margin(tree)
                 for kid in tree.kids:
                     own = sizes.standing(kid).height
                     self.standing(kid, x, y, own)

@@ -247,7 +247,8 @@ class Sizes:
         match tree.form:
             case "row":
                 row = [self.standing(kid) for kid in tree.kids]
-                return Standing(sum(size.height for size in row), max(s.left for s in row), max(s.right for s in row))
+                height = sum(size.height for size in row) + self.margin(tree)
+                return Standing(height, max(s.left for s in row), max(s.right for s in row))
             case "group":
                 sizes = [self.standing(kid) for kid in tree.kids]
                 spread = sum(s.left + s.right + GAP for s in sizes) - GAP - sizes[0].left
@@ -267,6 +268,11 @@ class Sizes:
         left = drawn.below + (STEM * 2 + third.width if third else 0)
         middle = max(drawn.length + 2 * drawn.lead, words.height + AIR, third.height + AIR if third else 0)
         return Standing(top + bottom + middle, max(left, 2.6), right + AIR)
+
+    def margin(self, tree: Tree) -> float:
+        """Over a standing row that is a used network's: room for the frame about it and its name."""
+        used = {leaf.part.label.partition(".")[0] for leaf in tree.leaves() if leaf.element is not None}
+        return NAME * LEADING + GAP if len(used) == 1 and used <= self.stock.networks.keys() else 0.0
 
     def down(self, tree: Tree, end: int) -> float:
         return sum(tag.height + AIR for tag in self.tags.get((tree, end), ()))
