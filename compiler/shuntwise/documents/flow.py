@@ -68,10 +68,10 @@ class Place:
 
 
 def block(paper: str, *, across: bool = False) -> tuple[float, float]:
-    """Width and height in mm of what a page has room for between its margins, the paper upright or `across`."""
+    """Width and height in mm of what a page has room for below a chapter's title, the paper upright or `across`."""
     size = PAPER_MM[paper]
     width, height = (size[1], size[0]) if across else size
-    return width - LEFT - RIGHT, height - TOP - BOTTOM
+    return width - LEFT - RIGHT, height - TOP - BOTTOM - LEADING * CHAPTER
 
 
 def flow(chapters: Sequence[Chapter], front: Front, paper: str = "a4") -> tuple[tuple[Sheet, ...], tuple[Place, ...]]:
@@ -108,17 +108,22 @@ class _Pages:
         if groups:
             self._fill(chapter.title, strips)
         for place, sheet in enumerate(entry for entry in chapter.content if isinstance(entry, Sheet)):
-            self._whole(sheet)
-            if not groups and place == 0:
+            begins = not groups and place == 0
+            self._whole(sheet, strips if begins else ())
+            if begins:
                 self.places.append(Place(chapter.title, len(self.sheets) - 1, 0.0))
 
-    def _whole(self, sheet: Sheet) -> None:
+    def _whole(self, sheet: Sheet, head: Sequence[Strip]) -> None:
         """Between the margins of a page of its own, upright or across as the sheet is, smaller if it must be."""
         across = sheet.width > sheet.height
-        room, height = block(self.paper, across=across)
-        scale = min(1.0, room / sheet.width, height / sheet.height)
-        content = tuple(_moved(entry, LEFT, TOP, scale) for entry in sheet.content)
-        self.sheets.append(Sheet(room + LEFT + RIGHT, height + TOP + BOTTOM, sheet.title, content))
+        (room, height), title = block(self.paper, across=across), LEADING * CHAPTER
+        below, content = TOP, list[Mark | Drawn]()
+        for strip in head:
+            content += (_moved(entry, LEFT, below) for entry in strip.content)
+            below += strip.height
+        scale = min(1.0, room / sheet.width, (height + title + TOP - below) / sheet.height)
+        content += (_moved(entry, LEFT, below, scale) for entry in sheet.content)
+        self.sheets.append(Sheet(room + LEFT + RIGHT, height + title + TOP + BOTTOM, sheet.title, tuple(content)))
         self.open = False
 
     def _fill(self, title: str, strips: Sequence[Strip]) -> None:
