@@ -63,7 +63,7 @@ def test_pictures_of_a_broken_text_stay_and_are_told_to_be_old(file: Path) -> No
     work = Workspace(str(file), causes=False)
     shown = list(views(work, View()))
     assert [set(view.pictures) >= {"response.svg", "impedance.svg"} for view in shown] == [False, True]
-    assert not shown[-1].old and all(picture.startswith(b"<?xml") for picture in shown[-1].pictures.values())
+    assert not shown[-1].old and all(b"<svg" in picture[:200] for picture in shown[-1].pictures.values())
     file.write_text(DESIGN + "coil {\n", encoding="utf-8")
     (broken,) = views(work, shown[-1])
     assert broken.pictures["response.svg"] == shown[-1].pictures["response.svg"] and "response.svg" in broken.old

@@ -62,9 +62,11 @@ def _cautions(material: Material) -> Iterable[Group | Sheet]:
 
 def _schematic(material: Material) -> Iterable[Group | Sheet]:
     from shuntwise.documents.flow import block
-    from shuntwise.documents.schematic.draw import schematic_sheets
+    from shuntwise.documents.schematic.draw import EDGE, schematic_sheets
 
-    return schematic_sheets(material.circuit, page=block(material.printing.paper, across=True), title=material.title)
+    width, height = block(material.printing.paper, across=True)
+    page = width + EDGE, height + EDGE  # a little smaller, it has no need of edges of its own
+    return schematic_sheets(material.circuit, page=page, title=material.title)
 
 
 def _parts(material: Material) -> Iterable[Group | Sheet]:

@@ -68,10 +68,10 @@ class Place:
 
 
 def block(paper: str, *, across: bool = False) -> tuple[float, float]:
-    """Width and height in mm of what a page has room for below a chapter's title, the paper upright or `across`."""
+    """Width and height in mm of what a page has room for between its margins, the paper upright or `across`."""
     size = PAPER_MM[paper]
     width, height = (size[1], size[0]) if across else size
-    return width - LEFT - RIGHT, height - TOP - BOTTOM - LEADING * CHAPTER
+    return width - LEFT - RIGHT, height - TOP - BOTTOM
 
 
 def flow(chapters: Sequence[Chapter], front: Front, paper: str = "a4") -> tuple[tuple[Sheet, ...], tuple[Place, ...]]:
@@ -116,14 +116,14 @@ class _Pages:
     def _whole(self, sheet: Sheet, head: Sequence[Strip]) -> None:
         """Between the margins of a page of its own, upright or across as the sheet is, smaller if it must be."""
         across = sheet.width > sheet.height
-        (room, height), title = block(self.paper, across=across), LEADING * CHAPTER
+        room, height = block(self.paper, across=across)
         below, content = TOP, list[Mark | Drawn]()
         for strip in head:
             content += (_moved(entry, LEFT, below) for entry in strip.content)
             below += strip.height
-        scale = min(1.0, room / sheet.width, (height + title + TOP - below) / sheet.height)
+        scale = min(1.0, room / sheet.width, (height + TOP - below) / sheet.height)
         content += (_moved(entry, LEFT, below, scale) for entry in sheet.content)
-        self.sheets.append(Sheet(room + LEFT + RIGHT, height + title + TOP + BOTTOM, sheet.title, tuple(content)))
+        self.sheets.append(Sheet(room + LEFT + RIGHT, height + TOP + BOTTOM, sheet.title, tuple(content)))
         self.open = False
 
     def _fill(self, title: str, strips: Sequence[Strip]) -> None:
