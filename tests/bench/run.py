@@ -12,7 +12,7 @@ from pathlib import Path
 
 sys.path[:0] = [str(Path(__file__).parents[2] / "compiler"), str(Path(__file__).parents[1])]
 
-from bench import growth, ladders, solver, startup
+from bench import growth, ladders, sheets, solver, startup
 
 
 def main() -> None:
@@ -23,6 +23,7 @@ def main() -> None:
         "start": startup.measure(),
         "ladders": ladders.measure(),
         "growth": growth.measure(),
+        "sheets": sheets.measure(),
     }
     if parser.parse_args().json:
         print(json.dumps(figures, indent=1))
@@ -31,6 +32,7 @@ def main() -> None:
     print(startup.words(figures["start"]))
     print(ladders.words(figures["ladders"]))
     print(growth.words(figures["growth"]))
+    print(sheets.words(figures["sheets"]))
 
 
 if __name__ == "__main__":
