@@ -151,10 +151,18 @@ def test_events_tell_the_newest_view(preview: Preview) -> None:
 # --- the command
 
 
+STARTED = """
+import signal, sys
+from shuntwise.cli.main import main
+signal.signal(signal.SIGINT, signal.default_int_handler)  # a shell that runs tests in the background has it ignored
+sys.exit(main(sys.argv[1:]))
+"""
+
+
 def started(*arguments: str, **environment: str) -> subprocess.Popen[str]:
     known = {name: value for name, value in os.environ.items() if name not in ("DISPLAY", "WAYLAND_DISPLAY")}
     return subprocess.Popen(
-        [sys.executable, "-m", "shuntwise", "watch", *arguments],
+        [sys.executable, "-c", STARTED, "watch", *arguments],
         stdout=subprocess.PIPE,
         stderr=subprocess.PIPE,
         text=True,
