@@ -59,9 +59,9 @@ def test_drivers_stand_in_one_column_in_the_order_of_the_design() -> None:
 
 
 def test_notes_tell_what_cannot_be_drawn() -> None:
-    assert "Coupled coils, dots at their starts: L1 and L2 -0.4 %." in shown(example("13-harbour-stage")[0])
+    assert "Coupled coils, dots at their starts: L1 and L2, minus 0.4 %." in shown(example("13-harbour-stage")[0])
     text = TWO_WAY.replace("-- C1 --", "-- (C1 | R1) --") + "resistor R1 4 ohm\nomit R1\n"
-    assert "Left out: R1." in shown(one(text).circuit)
+    assert "Left out: R1 (4 ohm)." in shown(one(text).circuit)
 
 
 def test_a_tapped_coil_and_an_attenuator_are_one_part_in_the_ladder() -> None:

@@ -87,8 +87,13 @@ class _Drawing:
             notes.append("A name in a pointed box: all wires with this name are joined.")
         if stock.couplings:
             notes.append(f"Coupled coils, dots at their starts: {'; '.join(stock.couplings)}.")
+        elif any(element.symbol == "tapped coil" for element in stock.elements):
+            notes.append("A dot at a tapped coil: its start, from which its tap is counted.")
+        unfed = [settable(pair.name) for pair in stock.posts if not pair.fed]
+        if unfed:
+            notes.append(f"Posts that no amplifier feeds of its own: {', '.join(unfed)}.")
         if stock.omitted:
-            notes.append(f"Left out: {', '.join(map(settable, stock.omitted))}.")
+            notes.append(f"Left out: {', '.join(stock.omitted)}.")
         return notes
 
     def room_for(self, height: float) -> _Page:

@@ -16,6 +16,7 @@ from shuntwise.graph.circuit import Circuit, point_of
 from shuntwise.graph.topology import DisjointSets
 from shuntwise.model.design import Design, Driver, Part, Quantity
 from shuntwise.model.kinds import BODY, KINDS
+from shuntwise.structure.reach import turned_round
 from shuntwise.units import PLAIN, write
 
 
@@ -42,11 +43,12 @@ class Element:
 
 @dataclass(frozen=True)
 class Posts:
-    """A pair of posts, and the nets at their plus and minus."""
+    """A pair of posts, the nets at their plus and minus, and whether an amplifier feeds them."""
 
     name: str
     plus: str
     minus: str
+    fed: bool
 
 
 @dataclass(frozen=True)
@@ -69,9 +71,10 @@ def take_stock(circuit: Circuit, *, ratings: bool = False) -> Inventory:
     """All that is drawn of a circuit; with `ratings` what is written beside each part tells them too."""
     design = circuit.design
     nets = _nets(circuit)
+    turned = turned_round(circuit)
     coupled = {label for coupling in design.couplings for label in (coupling.first, coupling.second)}
     elements = [
-        *(_driver(driver, nets, ratings) for driver in design.drivers.values()),
+        *(_driver(driver, nets, ratings, turned=driver.name in turned) for driver in design.drivers.values()),
         *(
             element
             for part in design.parts.values()
@@ -80,7 +83,7 @@ def take_stock(circuit: Circuit, *, ratings: bool = False) -> Inventory:
         ),
     ]
     posts = tuple(
-        Posts(pair.name, nets[f"{pair.name}+"], nets[f"{pair.name}-"])
+        Posts(pair.name, nets[f"{pair.name}+"], nets[f"{pair.name}-"], pair.fed)
         for pair in sorted(design.terminals, key=lambda pair: not pair.fed)
     )
     return Inventory(
@@ -89,10 +92,14 @@ def take_stock(circuit: Circuit, *, ratings: bool = False) -> Inventory:
         _names(elements, posts, nets, design),
         _called(nets, design.node_spans),
         _called(nets, design.testpoints),
-        tuple(part.label for part in design.parts.values() if not part.fitted and not KINDS[part.kind].wire),
+        tuple(_left_out(part) for part in design.parts.values() if not part.fitted and not KINDS[part.kind].wire),
         tuple(_couplings(circuit)),
         design.network_of,
     )
+
+
+def _left_out(part: Part) -> str:
+    return settable(part.label) + (f" ({_amount(part.value)})" if part.value is not None else "")
 
 
 def _wired(circuit: Circuit, part: Part) -> bool:
@@ -133,12 +140,13 @@ def _names(
     return names
 
 
-def _driver(driver: Driver, nets: Mapping[str, str], ratings: bool) -> Element:
+def _driver(driver: Driver, nets: Mapping[str, str], ratings: bool, *, turned: bool) -> Element:
     lines = [driver.name]
     if driver.nominal is not None:
         lines.append(_amount(driver.nominal))
     if driver.coil_of is not None:
         lines.append(f"one voice coil of {driver.coil_of}")
+    lines += ["turned round"] if turned else []
     if ratings and "power" in driver.quantities:
         lines.append(_amount(driver.quantities["power"]))
     own = (nets[driver.name + "+"], nets[driver.name + "-"])
@@ -165,6 +173,8 @@ def _part(part: Part, nets: Mapping[str, str], coupled: bool, ratings: bool) -> 
         symbol = _CORES.get(part.construction or "", symbol)
     elif part.construction == "polar electrolytic":
         symbol = "polarised capacitor"
+    elif part.construction == "non-polar electrolytic":
+        lines.append("non-polar")
     elif kind.wire:
         symbol = "fitted link" if part.fitted else "open link"
         lines += [] if part.fitted else ["left out"]
@@ -202,4 +212,5 @@ def _amount(quantity: Quantity, digits: int = 4) -> str:
 def _couplings(circuit: Circuit) -> Iterator[str]:
     for coupling in circuit.design.couplings:
         if coupling.k is not None:
-            yield settable(f"{coupling.first} and {coupling.second} {100 * coupling.k.value:.4g} %")
+            sign = "minus " if coupling.k.value < 0 else ""
+            yield settable(f"{coupling.first} and {coupling.second}, {sign}{100 * abs(coupling.k.value):.4g} %")
