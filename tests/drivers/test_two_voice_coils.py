@@ -107,3 +107,13 @@ def test_two_coils_that_are_fed_alike_take_alike(way: str) -> None:
     assert not isinstance(stress, Lacking)
     assert stress.sine_heat_w("sub.a") == pytest.approx(stress.sine_heat_w("sub.b"), rel=1e-3)
     assert stress.bears("sub.a").heat_w == pytest.approx(stress.bears("sub.b").heat_w, rel=1e-3)
+
+
+def test_a_coil_that_is_driven_by_the_other_takes_no_less_than_nothing(recwarn: pytest.WarningsRecorder) -> None:
+    """One coil at the amplifier, the other on a resistor, which it feeds: its copper is warmed by 0.32 of that."""
+    walks = "input+ -- sub.a+\nsub.a- -- return\nsub.b+ -- R1 -- sub.b-\nsub.b- -- return"
+    work = design("amplifier 100 W into 8 ohm { least 1 ohm }\nresistor R1 10 ohm { 50 W }\n" + TWO, walks)
+    stress = work.material().stress
+    assert not isinstance(stress, Lacking)
+    assert stress.bears("sub.b").heat_w == pytest.approx(0.32 * stress.bears("R1").heat_w, rel=1e-3)
+    assert work.material().shares and not recwarn.list

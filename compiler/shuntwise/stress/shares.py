@@ -30,17 +30,21 @@ class Share:
 
 
 def taken(response: Response, label: str) -> Real:
-    """The power (W for 1 V) that goes into a branch; of all but one of two voice coils on one former its own heat.
+    """The power (W for 1 V) that a branch takes up: its heat; one of two voice coils what goes in at its pads.
 
-    What these two move is told of one of them alone, so what goes in at the pads is what each takes up.
+    What these two move stands in one of them alone. One that is driven by the other gives power back; then it is the
+    heat of its copper.
     """
     network = response.network
     owner = {element.name: element.part for element in network.elements}
-    through = owner[network.branch[label].through]
+    copper = network.branch[label].through
+    through = owner[copper]
     fields = [{owner[c.first], owner[c.second]} for c in network.couplings]
     if not any(through in field and len(field) > 1 and field <= {d.name for d in network.drivers} for field in fields):
         return response.dissipation(label)
-    return np.real(response.branch_voltage(label) * np.conj(response.current(label)))
+    against = np.conj(response.current(label))
+    at_pads, in_copper = response.branch_voltage(label) * against, response.element_voltage(copper) * against
+    return np.maximum(np.real(at_pads), np.real(in_copper))
 
 
 def shares(response: Response) -> tuple[Share, ...]:
