@@ -66,7 +66,7 @@ def test_pictures_of_a_broken_text_stay_and_are_told_to_be_old(file: Path) -> No
     assert not shown[-1].old and all(b"<svg" in picture[:200] for picture in shown[-1].pictures.values())
     file.write_text(DESIGN + "coil {\n", encoding="utf-8")
     (broken,) = views(work, shown[-1])
-    assert broken.pictures["response.svg"] == shown[-1].pictures["response.svg"] and "response.svg" in broken.old
+    assert broken.pictures == shown[-1].pictures and broken.old == {"schematic.svg", "response.svg", "impedance.svg"}
     assert "[syntax-error]" in broken.findings and "coil {" in broken.findings  # with its excerpt
     file.unlink()
     (gone,) = views(work, broken)

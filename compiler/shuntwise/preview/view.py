@@ -91,11 +91,10 @@ def views(work: Workspace, last: View, variant: str | None = None, newer: Callab
     findings = render_text(material.findings, material.not_checked, width=WIDTH) or "nothing found\n"
     sound = isinstance(material.lowered, Network)
     documents = {document.name: document for document in DOCUMENTS}
-    pictures = {**last.pictures}
-    if not material.design.unread:
-        pictures |= {name: documents[name].content(material) for name in QUICK}
-    fresh = frozenset(QUICK) if not material.design.unread else frozenset()
-    first = View(last.number + 1, material.title, findings, pictures, frozenset(pictures) - fresh)
+    broken = material.design.lost_wiring or material.design.unread
+    fresh = {name: documents[name].content(material) for name in QUICK if not (broken and name in last.pictures)}
+    pictures = {**last.pictures, **fresh}
+    first = View(last.number + 1, material.title, findings, pictures, frozenset(pictures.keys() - fresh.keys()))
     yield first
     if newer() or not sound:
         return
