@@ -54,6 +54,8 @@ WORDS = [
     (LINE, "lpad P9 { loss 4 dB }", 'include "lpad" from library'),
     (LINE, "use pad as P9 { loss 4 dB }", 'include "lpad" from library'),
     (LINE, "use lpad as P9 { loss 4 dB }", 'include "lpad" from library'),
+    (LINE, "knob A1 8 ohm { loss 3 dB }", "attenuator"),
+    (LINE, "potentiometer A1 8 ohm { loss 3 dB }", "attenuator"),
     # attributes
     (CAPACITOR, "capacitor C1 12 uF { NPE, 5 %,", "non-polar electrolytic"),
     (CAPACITOR, "capacitor C1 12 uF { bipolar, 5 %,", "bipolar electrolytic"),

@@ -59,6 +59,8 @@ SAID_FOR = {
     "res": "resistor",
     "bulb": "lamp",
     "ptc": "protector",
+    "potentiometer": "attenuator",
+    "knob": "attenuator",
     "thermistor": "protector",
     "jumper": "link",
     "wire": "link",
