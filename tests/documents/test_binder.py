@@ -11,10 +11,11 @@ from documents.binders import page, side_fill
 from documents.designs import TWO_WAY
 from shuntwise.cli.main import main
 from shuntwise.documents import binder
-from shuntwise.documents.binder import CHAPTERS, Row, chapters
+from shuntwise.documents.binder import CHAPTERS, ROWS_OF_BANDS, Row, chapters
 from shuntwise.documents.material import Material
-from shuntwise.documents.page import Group
+from shuntwise.documents.page import Behind, Group, Table, blocks
 from shuntwise.documents.sheet import Drawn, Sheet, Stroke
+from shuntwise.documents.tolerance_text import spread_report
 from shuntwise.files import safe_stem
 from shuntwise.workspace import Workspace
 
@@ -78,6 +79,25 @@ def test_keys_and_titles_are_unique_and_safe_in_links() -> None:
 def test_cautions_of_the_box_stand_before_those_of_every_box() -> None:
     text = page(side_fill())
     assert text.index("With woofer unplugged the load falls") < text.index("First power-up")
+
+
+def test_tolerances_are_told_as_by_the_command_that_tells_only_them() -> None:
+    material = side_fill()
+    assert material.spread is not None
+    report = {" ".join(line.split()) for line in spread_report(material.spread, material.design).splitlines()}
+    (chapter,) = [chapter for chapter in chapters(material) if chapter.key == "tolerances"]
+    tables = [block for block in blocks(chapter.content) if isinstance(block, Table)]
+    rows = [" ".join(filter(None, row)) for table in tables for row in table.rows]
+    assert len(rows) > 25 and {*rows} <= report
+    (bands,) = [block for block in blocks(chapter.content) if isinstance(block, Behind)]
+    assert len(bands.blocks) == 4 and all(ROWS_OF_BANDS <= len(table.rows) < 40 for table in bands.blocks)
+
+
+def test_where_nothing_varies_no_tolerances_are_told() -> None:
+    exact = Workspace.of_text(
+        "driver woofer 8 ohm\ncoil L1 1 mH\nleg woofer { input+ -- L1 -- woofer+\nwoofer- -- return }\n", "box.shunt"
+    ).material()
+    assert exact.spread is None and "tolerances" not in [chapter.key for chapter in chapters(exact)]
 
 
 def test_without_an_amplifier_the_binder_says_what_is_lacking() -> None:

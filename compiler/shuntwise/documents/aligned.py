@@ -26,13 +26,13 @@ def lines(group: Iterable[Block]) -> Iterator[str]:
                 yield from wrap(text, WIDTH)
             case Listing(entries):
                 for entry in entries:
-                    yield from hanging(entry)
+                    yield from _hanging(entry)
             case Table(heads, rows, left):
                 indented = [(f"  {name}", *cells) for name, *cells in rows]
                 yield from aligned([*filter(None, [heads]), *indented], left)
 
 
-def hanging(text: str) -> list[str]:
+def _hanging(text: str) -> list[str]:
     return [f"  {'  ' * (number > 0)}{line}" for number, line in enumerate(wrap(text, WIDTH - 4))]
 
 

@@ -16,6 +16,9 @@ from shuntwise.documents.sheet import Sheet
 ROWS_PER_DECADE = 10
 """Of the table that stands for a plot: enough to hear how a curve runs."""
 
+ROWS_OF_BANDS = 30
+"""The same, of bands."""
+
 
 @dataclass(frozen=True)
 class Row:
@@ -88,6 +91,19 @@ def _ratings(material: Material) -> Iterable[Group | Sheet]:
     yield for_one_volt(material.design, material.figures, material.shares)
 
 
+def _tolerances(material: Material) -> Iterable[Group | Sheet]:
+    from shuntwise.documents.table import as_tables
+    from shuntwise.documents.tolerance_text import band_columns, told
+
+    if material.spread is None:
+        return
+    yield from told(material.spread)
+    levels, impedance = material.spread_plots
+    yield (levels.picture,)
+    every = len(material.spread.freq_hz) // ROWS_OF_BANDS
+    yield (impedance.picture, Behind("The bands as a table", as_tables(band_columns(material.spread), every)))
+
+
 def _connectors(material: Material) -> Iterable[Group | Sheet]:
     from shuntwise.documents import pins
 
@@ -117,6 +133,7 @@ CHAPTERS: tuple[Row, ...] = (
     Row("connectors", "Connectors", _connectors),
     Row("plots", "Response and impedance", _plots),
     Row("ratings", "What each part sees", _ratings),
+    Row("tolerances", "What tolerances do", _tolerances),
     Row("read-aloud", "The circuit read aloud", _read_aloud),
     Row("label", "Label of the box", _label),
 )

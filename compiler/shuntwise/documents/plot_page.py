@@ -286,8 +286,12 @@ class Page:
 
 
 def _frequency_axis(panel: Any, freq_hz: tuple[float, float], *, labelled: bool) -> None:
-    """A logarithmic axis with ticks at 1, 2, 5 and lines at the digits between."""
-    from matplotlib.ticker import FixedFormatter, FixedLocator
+    """A logarithmic axis with numbers at 1, 2, 5 and lines at every digit.
+
+    The lines are no ticks: of these the library makes five objects each, which took a quarter of a plot's time.
+    """
+    from matplotlib.collections import LineCollection
+    from matplotlib.ticker import FixedFormatter, FixedLocator, NullLocator
 
     low, high = freq_hz
     panel.set_xscale("log")
@@ -295,15 +299,17 @@ def _frequency_axis(panel: Any, freq_hz: tuple[float, float], *, labelled: bool)
     digits = [(digit, digit * 10.0**power) for power in range(-3, 8) for digit in range(1, 10)]
     major = [f for digit, f in digits if digit in (1, 2, 5) and low * 0.999 <= f <= high * 1.001]
     minor = [f for digit, f in digits if digit not in (1, 2, 5) and low <= f <= high]
-    panel.xaxis.set_major_locator(FixedLocator(major))
-    panel.xaxis.set_minor_locator(FixedLocator(minor))
-    panel.xaxis.set_minor_formatter(FixedFormatter([]))
+    panel.xaxis.set_major_locator(FixedLocator(major) if labelled else NullLocator())
+    panel.xaxis.set_minor_locator(NullLocator())
     names = [f"{f / 1e6:g}M" if f >= 1e6 else f"{f / 1e3:g}k" if f >= 1e3 else f"{f:g}" for f in major]
-    panel.xaxis.set_major_formatter(FixedFormatter(names if labelled else []))
+    panel.xaxis.set_major_formatter(FixedFormatter(names))
     panel.tick_params(which="both", length=0, pad=6)
     panel.tick_params(axis="x", which="both", pad=9)  # its first text is no neighbour of the other axis' lowest
-    panel.grid(which="major", color=PALE, linewidth=0.8)
-    panel.grid(which="minor", color=PALER, linewidth=0.6)
+    panel.grid(axis="y", color=PALE, linewidth=0.8)
     panel.set_axisbelow(True)
+    for freqs, colour, width in ((minor, PALER, 0.6), (major, PALE, 0.8)):
+        lines = LineCollection([[(f, 0), (f, 1)] for f in freqs], colors=colour, linewidths=width, zorder=0.4)
+        lines.set_transform(panel.get_xaxis_transform())
+        panel.add_collection(lines, autolim=False)
     if labelled:
         panel.set_xlabel("frequency / Hz", color=INK)

@@ -1,7 +1,7 @@
 """Spread -> the report of how builds differ, in plain words, and the bands as a table of numbers.
 
-In: a `Spread` and the design that it belongs to. Out: text of at most `WIDTH` cells a line (more only where a name is
-very long), safe to print, and CSV. It refuses to work anything out.
+In: a `Spread` and the design that it belongs to. Out: groups of blocks for the report and the binder, and columns of
+numbers. It refuses to work anything out.
 """
 
 from __future__ import annotations
@@ -14,8 +14,9 @@ import numpy as np
 import numpy.typing as npt
 
 from shuntwise import units as u
-from shuntwise.diagnostics.terminal import wrap
-from shuntwise.documents.aligned import WIDTH, aligned, hanging
+from shuntwise.documents.aligned import as_text
+from shuntwise.documents.page import Block, Group, Heading, Listing, Paragraph, Table
+from shuntwise.documents.summary import variant_told
 from shuntwise.documents.table import Column
 from shuntwise.figures.figure import Crossing, Figure
 from shuntwise.model.design import Design
@@ -33,66 +34,66 @@ DISTRIBUTIONS = {
 
 def spread_report(spread: Spread, design: Design, *, mark: str = "") -> str:
     """The whole report; it ends with a line end."""
-    blocks = [_title(design, mark), _what(spread), _figures(spread), _yields(spread), _influences(spread)]
-    return "\n\n".join("\n".join(block) for block in blocks if block) + "\n"
+    return as_text([_title(design, mark), *told(spread)])
 
 
-def _title(design: Design, mark: str) -> list[str]:
-    lines = wrap(design.title or "Design without a title", WIDTH)
-    if design.variant is not None:
-        title = design.variant_title
-        lines += wrap(f"variant {design.variant}" + (f": {title}" if title else ""), WIDTH)
-    return [*lines, f"design mark: {mark}"] if mark else lines
+def told(spread: Spread) -> tuple[Group, ...]:
+    """What varies, how figures come out, the yield, and which parts matter; some may be empty."""
+    return (_what(spread), _figures(spread), _yields(spread), _influences(spread))
 
 
-def _what(spread: Spread) -> list[str]:
+def _title(design: Design, mark: str) -> Group:
+    lines = [f"variant {text}" for text in variant_told(design)]
+    lines += [f"design mark: {mark}"] if mark else []
+    return (Heading(design.title or "Design without a title"), *map(Paragraph, lines))
+
+
+def _what(spread: Spread) -> Group:
     parts = sorted(spread.varying.parts, key=lambda part: (part.tolerance, part.label))
     groups = [
         f"{tolerance * 100:.3g} %: {', '.join(part.label for part in group)}"
         for tolerance, group in groupby(parts, key=lambda part: part.tolerance)
     ]
-    lines = wrap(
-        f"{spread.builds} builds, seed {spread.seed}. The value of every part that states a tolerance is "
-        f"{DISTRIBUTIONS[spread.distribution]}.",
-        WIDTH,
-    )
-    for group in groups:
-        lines += hanging(group)
+    blocks: list[Block] = [
+        Paragraph(
+            f"{spread.builds} builds, seed {spread.seed}. The value of every part that states a tolerance is "
+            f"{DISTRIBUTIONS[spread.distribution]}."
+        ),
+        Listing(tuple(groups)),
+    ]
     if spread.varying.exact:
-        lines += wrap(f"Without a tolerance, and so exact: {', '.join(spread.varying.exact)}.", WIDTH)
-    return lines + wrap(
+        blocks.append(Paragraph(f"Without a tolerance, and so exact: {', '.join(spread.varying.exact)}."))
+    kept = (
         "Kept as stated: the resistance of coils and capacitors, the coupling of coils, and the drivers' models. "
-        "Real drivers differ too: what is shown is what the parts alone do.",
-        WIDTH,
+        "Real drivers differ too: what is shown is what the parts alone do."
     )
+    return (*blocks, Paragraph(kept))
 
 
 # --- figures
 
 
-def _figures(spread: Spread) -> list[str]:
+def _figures(spread: Spread) -> Group:
     heads = ("How the box comes out", "as stated", "9 builds in 10", "all builds", "worst found")
-    rows = [
+    rows = tuple(
         (
-            f"  {one.figure.name}",
+            one.figure.name,
             quantity(one.figure, one.nominal),
             _range(one, one.percentiles[PERCENT.index(5)], one.percentiles[PERCENT.index(95)]),
             _range(one, one.percentiles[0], one.percentiles[-1]),
             _range(one, *one.worst),
         )
         for one in spread.figures
-    ]
-    lines = aligned([heads, *rows], left={0})
-    for one in spread.figures:
-        if one.missing:
-            lines += hanging(f"{one.missing} builds have no {one.figure.name}.")
+    )
+    notes = [f"{one.missing} builds have no {one.figure.name}." for one in spread.figures if one.missing]
     if spread.all_corners:
         corners = f"all {spread.corners} cases with every part at one end of its tolerance"
     else:
         corners = f"the {spread.corners} cases with every part at one end of its tolerance to which sensitivities point"
     if any(isinstance(one.figure, Crossing) and one.figure.louder_db for one in spread.figures):
-        lines += hanging("Crossings: where the drivers are as loud, for the sensitivities that the design states.")
-    return lines + hanging(f"Worst found: over the builds and {corners}.")
+        notes.append("Crossings: where the drivers are as loud, for the sensitivities that the design states.")
+    notes.append(f"Worst found: over the builds and {corners}.")
+    return (Table(heads, rows), Listing(tuple(notes), marked=False))
 
 
 def quantity(figure: Figure, value: float) -> str:
@@ -117,17 +118,15 @@ def _range(one: FigureSpread, low: float, high: float) -> str:
 # --- yield
 
 
-def _yields(spread: Spread) -> list[str]:
+def _yields(spread: Spread) -> Group:
     if spread.met is None:
-        return ["Yield: the design expects nothing that depends on values"]
-    told = [(one.share, _expectation(one)) for one in sorted(spread.yields, key=lambda one: one.share)]
-    if len(told) > 1:
-        told.append((spread.met, "all of these"))
-    rows = [(f"  {share(part)}", _sure(part, spread.builds), what) for part, what in told]
-    return [
-        "Yield: the share of builds that meet what the design expects, and its 95 % confidence interval",
-        *aligned(rows, left={1, 2}),
-    ]
+        return (Paragraph("Yield: the design expects nothing that depends on values"),)
+    shares = [(one.share, _expectation(one)) for one in sorted(spread.yields, key=lambda one: one.share)]
+    if len(shares) > 1:
+        shares.append((spread.met, "all of these"))
+    rows = tuple((share(part), _sure(part, spread.builds), what) for part, what in shares)
+    heading = "Yield: the share of builds that meet what the design expects, and its 95 % confidence interval"
+    return (Heading(heading), Table((), rows, left=frozenset({1, 2})))
 
 
 def _sure(part: float, builds: int) -> str:
@@ -147,23 +146,23 @@ def _expectation(one: Yield) -> str:
 # --- which part matters
 
 
-def _influences(spread: Spread) -> list[str]:
-    heads = ["Which part matters most", *[f"{place}." for place in range(1, MOST_PARTS + 1)]]
-    rows = [_influence_row(one) for one in spread.figures if one.influences and one.deviation > 0]
+def _influences(spread: Spread) -> Group:
+    heads = ("Which part matters most", *(f"{place}." for place in range(1, MOST_PARTS + 1)))
+    rows = tuple(_influence_row(one) for one in spread.figures if one.influences and one.deviation > 0)
     if not rows:
-        return []
+        return ()
     text = (
         "Share of the variance of each figure that a part brings in, and what its whole tolerance upwards does to "
         "the figure, both to first order."
     )
-    return [*aligned([heads, *rows], left=set(range(MOST_PARTS + 1))), *hanging(text)]
+    return (Table(heads, rows, left=frozenset(range(MOST_PARTS + 1))), Listing((text,), marked=False))
 
 
-def _influence_row(one: FigureSpread) -> list[str]:
+def _influence_row(one: FigureSpread) -> tuple[str, ...]:
     named = [influence for influence in one.influences[:MOST_PARTS] if influence.share >= 0.005]
     cells = [f"{part.label} {part.share * 100:.0f} % ({_change(one.figure, part.effect)})" for part in named]
     cells += [""] * (MOST_PARTS - len(cells))
-    return [f"  {one.figure.name}", *cells]
+    return (one.figure.name, *cells)
 
 
 def _change(figure: Figure, effect: float) -> str:
