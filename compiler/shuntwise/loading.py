@@ -126,7 +126,7 @@ def _from_library(name: str) -> Loaded | NotLoaded:
     if name not in names:
         close = nearest(name, names)
         known = "the library holds " + ", ".join(names)
-        return NotLoaded("the library has no such network", f"a similar one exists: `{close}`" if close else known)
+        return NotLoaded("the library has nothing of this name", f"a similar one exists: `{close}`" if close else known)
     found = read_source(LIBRARY / f"{name}.shunt", f"library/{name}.shunt")
     if isinstance(found, ReadFailure):
         return NotLoaded(found.reason, found.help)

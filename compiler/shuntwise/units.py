@@ -1,7 +1,7 @@
 """Values with units: what can be typed, what it means in SI, and how to write it back.
 
-A dimension is a tuple of exponents over volt, ampere, second, metre, gram, decibel, octave; everything
-an electrical value needs is a product of these. Refuses to know where a value stands.
+A dimension is a tuple of exponents over volt, ampere, second, metre, gram, decibel, octave, degree of
+angle; everything that a value needs is a product of these. Refuses to know where a value stands.
 """
 
 from __future__ import annotations
@@ -11,24 +11,25 @@ from dataclasses import dataclass
 
 Dimension = tuple[float, ...]
 
-# Exponents over (V, A, s, m, g, dB, octave).
-PLAIN: Dimension = (0, 0, 0, 0, 0, 0, 0)
-VOLT: Dimension = (1, 0, 0, 0, 0, 0, 0)
-AMPERE: Dimension = (0, 1, 0, 0, 0, 0, 0)
-SECOND: Dimension = (0, 0, 1, 0, 0, 0, 0)
-METRE: Dimension = (0, 0, 0, 1, 0, 0, 0)
-GRAM: Dimension = (0, 0, 0, 0, 1, 0, 0)
-DECIBEL: Dimension = (0, 0, 0, 0, 0, 1, 0)
-OCTAVE: Dimension = (0, 0, 0, 0, 0, 0, 1)
-DECIBEL_PER_OCTAVE: Dimension = (0, 0, 0, 0, 0, 1, -1)
-OHM: Dimension = (1, -1, 0, 0, 0, 0, 0)
-HENRY: Dimension = (1, -1, 1, 0, 0, 0, 0)
-FARAD: Dimension = (-1, 1, 1, 0, 0, 0, 0)
-WATT: Dimension = (1, 1, 0, 0, 0, 0, 0)
-HERTZ: Dimension = (0, 0, -1, 0, 0, 0, 0)
-METRE2: Dimension = (0, 0, 0, 2, 0, 0, 0)
-AMPERE2_SECOND: Dimension = (0, 2, 1, 0, 0, 0, 0)
-TESLA_METRE: Dimension = (1, 0, 1, -1, 0, 0, 0)
+# Exponents over (V, A, s, m, g, dB, octave, degree).
+PLAIN: Dimension = (0, 0, 0, 0, 0, 0, 0, 0)
+VOLT: Dimension = (1, 0, 0, 0, 0, 0, 0, 0)
+AMPERE: Dimension = (0, 1, 0, 0, 0, 0, 0, 0)
+SECOND: Dimension = (0, 0, 1, 0, 0, 0, 0, 0)
+METRE: Dimension = (0, 0, 0, 1, 0, 0, 0, 0)
+GRAM: Dimension = (0, 0, 0, 0, 1, 0, 0, 0)
+DECIBEL: Dimension = (0, 0, 0, 0, 0, 1, 0, 0)
+OCTAVE: Dimension = (0, 0, 0, 0, 0, 0, 1, 0)
+DECIBEL_PER_OCTAVE: Dimension = (0, 0, 0, 0, 0, 1, -1, 0)
+OHM: Dimension = (1, -1, 0, 0, 0, 0, 0, 0)
+HENRY: Dimension = (1, -1, 1, 0, 0, 0, 0, 0)
+FARAD: Dimension = (-1, 1, 1, 0, 0, 0, 0, 0)
+WATT: Dimension = (1, 1, 0, 0, 0, 0, 0, 0)
+HERTZ: Dimension = (0, 0, -1, 0, 0, 0, 0, 0)
+METRE2: Dimension = (0, 0, 0, 2, 0, 0, 0, 0)
+DEGREE: Dimension = (0, 0, 0, 0, 0, 0, 0, 1)
+AMPERE2_SECOND: Dimension = (0, 2, 1, 0, 0, 0, 0, 0)
+TESLA_METRE: Dimension = (1, 0, 1, -1, 0, 0, 0, 0)
 
 NAMES: dict[Dimension, str] = {
     PLAIN: "a plain number",
@@ -46,6 +47,7 @@ NAMES: dict[Dimension, str] = {
     WATT: "a power",
     HERTZ: "a frequency",
     METRE2: "a section",
+    DEGREE: "an angle",
     AMPERE2_SECOND: "an I2t value",
     TESLA_METRE: "a force factor",
 }
@@ -66,6 +68,7 @@ SYMBOLS: dict[Dimension, str] = {
     WATT: "W",
     HERTZ: "Hz",
     METRE2: "m2",
+    DEGREE: "deg",
     AMPERE2_SECOND: "A2s",
     TESLA_METRE: "Tm",
 }
@@ -99,6 +102,7 @@ def _units() -> dict[str, tuple[float, Dimension]]:
     units["mm2"] = units["mm²"] = (1e-6, METRE2)
     units["A2s"] = units["A²s"] = (1.0, AMPERE2_SECOND)
     units["Tm"] = (1.0, TESLA_METRE)
+    units["deg"] = (1.0, DEGREE)
     units["dB"] = (1.0, DECIBEL)
     units["octave"] = units["octaves"] = (1.0, OCTAVE)
     return units
@@ -128,6 +132,8 @@ SPOKEN = {
     "microhenry": "uH",
     "r": "ohm",
     "mms": "mm",
+    "degree": "deg",
+    "degrees": "deg",
 }
 """Words that people write for a unit, in small letters. Old lists have MF and MFD for microfarad (common practice, no
 source)."""
@@ -213,13 +219,13 @@ def describe(dimension: Dimension) -> str:
     """The dimension in words: `a resistance`; unusual ones by their base units."""
     if dimension in NAMES:
         return NAMES[dimension]
-    bases = ("V", "A", "s", "m", "g", "dB", "octave")
+    bases = ("V", "A", "s", "m", "g", "dB", "octave", "deg")
     return "a value in " + " ".join(f"{b}^{e:g}" for b, e in zip(bases, dimension, strict=True) if e)
 
 
 COMPOUND: dict[Dimension, tuple[float, str]] = {
-    (0, 1, 0, -2, 0, 0, 0): (1e6, "A / (1 mm)^2"),
-    (1, 1, 0, 0, -1, 0, 0): (1e-2, "W / 100 g"),
+    (0, 1, 0, -2, 0, 0, 0, 0): (1e6, "A / (1 mm)^2"),
+    (1, 1, 0, 0, -1, 0, 0, 0): (1e-2, "W / 100 g"),
 }
 """Values that are typed as a quotient: the factor to SI, and what stands behind the number."""
 
@@ -232,7 +238,7 @@ def write(value: float, dimension: Dimension, digits: int = 4) -> str:
         factor, formula = COMPOUND[dimension]
         return f"{_plain(value / factor, digits)} {formula}"
     symbol = SYMBOLS.get(dimension, "")
-    if dimension in (PLAIN, DECIBEL, DECIBEL_PER_OCTAVE, OCTAVE) or value == 0:
+    if dimension in (PLAIN, DECIBEL, DECIBEL_PER_OCTAVE, OCTAVE, DEGREE) or value == 0:
         return f"{value:.{digits}g} {symbol}".rstrip()
     if dimension == HENRY and 1e-5 <= abs(value) < 1:
         return f"{_plain(value * 1e3, digits)} mH"  # the trade counts coils in millihenry

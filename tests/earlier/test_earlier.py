@@ -32,7 +32,11 @@ def assert_says(now: Any, then: Any, where: str) -> None:
     if isinstance(then, dict):
         assert isinstance(now, dict), where
         for key, value in then.items():
-            assert_says(now.get(RENAMED.get(key, key), "gone"), value, f"{where}.{key}")
+            said = now.get(RENAMED.get(key, key), "gone")
+            if key == "dimension":  # without the bases of units that came later
+                said, rest = said[: len(value)], said[len(value) :]
+                assert not any(rest), where
+            assert_says(said, value, f"{where}.{key}")
     elif isinstance(then, list):
         assert isinstance(now, list) and len(now) == len(then), where
         for number, (inner, value) in enumerate(zip(now, then, strict=True)):

@@ -11,7 +11,7 @@ from shuntwise.api import load_text
 from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic
 from shuntwise.diagnostics.fixes import apply_fixes
 from shuntwise.loading import LIBRARY as FOLDER
-from shuntwise.syntax.words import LIBRARY
+from shuntwise.syntax.words import LIBRARY, LIBRARY_BOARDS
 
 BOX = """\
 driver woofer 8 ohm { re 5.9 ohm, le 0.4 mH, fs 61 Hz, qms 4.5, qes 0.48 }
@@ -174,4 +174,4 @@ def test_a_node_may_be_called_like_the_input() -> None:
 
 
 def test_the_words_for_the_library_are_its_files() -> None:
-    assert sorted(LIBRARY) == sorted(path.stem for path in FOLDER.glob("*.shunt"))
+    assert sorted((*LIBRARY, *LIBRARY_BOARDS)) == sorted(path.stem for path in FOLDER.glob("*.shunt"))

@@ -50,10 +50,12 @@ def test_words_of_statements_are_those_of_the_grammar(terminals: dict[str, Termi
     """Every word that begins a statement is in the list from which the nearest one is offered, and no other."""
     keywords = {str(t.pattern.value) for t in terminals.values() if t.pattern.type == "str" and t.name.isalpha()}
     spelled = {word for word in keywords if word.isalpha()}
-    spelled |= {name.lower() for name in ("CHOICE", "POSITION", "CONNECTOR") if name in terminals}  # only before a name
+    spelled |= {
+        name.lower() for name in ("CHOICE", "POSITION", "CONNECTOR", "BOARD", "LAYOUT") if name in terminals
+    }  # only before a name
     kinds = {kind for kind in PART_KINDS if terminals["KIND"].pattern.value.find(kind.split()[0]) >= 0}
     assert kinds == set(PART_KINDS)
-    assert spelled | {word for kind in PART_KINDS for word in kind.split()} == set(words.KEYWORDS)
+    assert spelled | {word for kind in PART_KINDS for word in kind.split()} == words.KEYWORDS | words.BOARD_WORDS
     offered = {*words.STATEMENTS, "driver woofer", "driver mid", "driver tweeter"}
     assert offered >= set(words.SAID_FOR.values())
     assert not set(words.SAID_FOR) & words.KEYWORDS
@@ -68,5 +70,6 @@ def test_signs_that_are_offered_are_those_of_the_grammar(terminals: dict[str, Te
 
 def test_heads_of_attribute_lists_are_statements() -> None:
     """The parser tells a list of attributes from a body of statements by the word before it."""
-    assert set(words.STATEMENTS) >= BLOCK_HEADS
+    lines = {line.split()[0] for line in (*words.BOARD_LINES, *words.LAYOUT_LINES)}
+    assert {*words.STATEMENTS} | lines >= BLOCK_HEADS
     assert all(kind in BLOCK_HEADS for kind in PART_KINDS)

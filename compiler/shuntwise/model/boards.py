@@ -182,8 +182,8 @@ class Place:
 class Layout:
     """What is done to one board. `drilled` are holes that the builder adds. `depth` is the room above the parts side.
 
-    `body_span` ends at its closing brace. `refused`: some statement of it could not be read, so that nothing is said of
-    what is missing.
+    `span` ends at its closing brace; it is that of the statement outside of variants, if there is one. `refused`: some
+    statement of it could not be read, so that nothing is said of what is missing.
     """
 
     name: str

@@ -23,8 +23,9 @@ _WORD = re.compile(r"[^\W\d]\w*")
 _IN_NETWORK = (t.Let, t.PartDecl, t.CouplingDecl, t.Use, t.Walk)
 _Single = TypeVar("_Single", t.DesignTitle, t.AmplifierDecl)
 _Owner = TypeVar("_Owner", t.TerminalsDecl, t.DriverDecl, t.PartDecl, t.Use)
-_Spanned = TypeVar("_Spanned", t.NetworkDecl, t.Let, t.Variant, t.Choice, t.ConnectorDecl, t.Testpoint, t.Set, t.Limit)
-_NOT_IN_VARIANT = (t.DesignTitle, t.NetworkDecl, t.Variant, t.Choice, t.Position, t.Include, t.Walk)
+_Spanned = TypeVar("_Spanned", t.NetworkDecl, t.Let, t.Variant, t.Choice, t.ConnectorDecl, t.Testpoint, t.Set, t.Limit,
+                   t.BoardDecl)  # fmt: skip
+_NOT_IN_VARIANT = (t.DesignTitle, t.NetworkDecl, t.Variant, t.Choice, t.Position, t.Include, t.Walk, t.BoardDecl)
 
 
 @dataclass
@@ -52,6 +53,9 @@ class Declarations:
     expects: list[t.Expect] = field(default_factory=list)
     allows: list[t.Allow] = field(default_factory=list)
     limits: dict[str, t.Limit] = field(default_factory=dict)
+    boards: dict[str, t.BoardDecl] = field(default_factory=dict)
+    layouts: list[tuple[int, t.LayoutDecl]] = field(default_factory=list)
+    """Each with the number of what lies below it: 0 outside of variants and positions."""
     stray_walks: bool = False
     stray_words: set[str] = field(default_factory=set)
 
@@ -113,6 +117,7 @@ class _Filling:
         self.replacing = False
         self.fresh: set[tuple[str, str]] = set()
         self.own_expects: list[t.Expect] = []
+        self.layers = 0
 
     def top(self, entries: Iterable[t.Entry]) -> None:
         for entry in entries:
@@ -128,6 +133,7 @@ class _Filling:
         what they fitted of a used network that it fits or leaves out itself.
         """
         self.replacing, self.fresh, self.own_expects = True, set(), []
+        self.layers += 1
         restated = {name for entry in entries if (name := _restates(entry)) is not None}
         fitted = {target.text for entry in entries if isinstance(entry, t.Fitting) for target in entry.targets}
         _set_aside(self.d.sets, restated)
@@ -231,6 +237,10 @@ class _Filling:
                 d.allows.append(entry)
             case t.Limit():
                 self.keyed(d.limits, entry.finding, entry, "limit")
+            case t.BoardDecl():
+                self.keyed(d.boards, entry.name, entry, "board")
+            case t.LayoutDecl():
+                self.layout(entry)
             case _:
                 self.misplaced(entry, "here")
 
@@ -301,6 +311,14 @@ class _Filling:
             else:
                 self.misplaced(inner, "in a leg", "a leg holds walks only; declare parts and values outside it")
         self.d.legs.append(t.Leg(entry.drivers, tuple(walks), entry.span))
+
+    def layout(self, entry: t.LayoutDecl) -> None:
+        """One of a name outside of variants, and one more in each."""
+        for number, old in self.d.layouts:
+            if number == self.layers and old.name.text == entry.name.text:
+                self.say(same_label_twice(entry.name.text, entry.name.span, old.name.span, "layout"))
+                return
+        self.d.layouts.append((self.layers, entry))
 
     def expect(self, entry: t.Expect) -> None:
         if self.replacing:

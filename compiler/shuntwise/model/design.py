@@ -8,10 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from shuntwise.model.kinds import PROGRAMME_OVER_NOISE, PROGRAMMES
 from shuntwise.source import Source, Span
 from shuntwise.units import Dimension
+
+if TYPE_CHECKING:
+    from shuntwise.model.boards import Board, Layout
 
 
 @dataclass(frozen=True)
@@ -336,6 +340,8 @@ class Design:
     choices: tuple[Choice, ...] = ()
     connectors: tuple[Connector, ...] = ()
     knob_ends: Mapping[str, str] = field(default_factory=dict)
+    boards: Mapping[str, Board] = field(default_factory=dict)
+    layouts: tuple[Layout, ...] = ()
 
     @property
     def variant_title(self) -> str:

@@ -14,7 +14,7 @@ from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic, Edit, Fix, 
 from shuntwise.model.kinds import Attribute
 from shuntwise.source import Span
 from shuntwise.syntax.tree import Ident
-from shuntwise.syntax.words import ATTRIBUTES_SAID_FOR, LIBRARY, RENAMED, nearest
+from shuntwise.syntax.words import ATTRIBUTES_SAID_FOR, LIBRARY, LIBRARY_BOARDS, RENAMED, nearest
 
 
 def error(name: str, span: Span, headline: str, **rest: object) -> Diagnostic:
@@ -275,3 +275,120 @@ def dimension_clash(span: Span, operator: str, left: units.Dimension, right: uni
         label="the units do not agree",
         help="check the formula: each term of a sum must come out in the same unit",
     )
+
+
+# --- boards and layouts
+
+
+def board_incomplete(board: Ident, what: str, example: str) -> Diagnostic:
+    return error(
+        "board-incomplete",
+        board.span,
+        f"the board `{board.text}` has no {what}",
+        label="cannot be drawn",
+        help=f"write it into its braces: `{example}`",
+    )
+
+
+def outline_impossible(span: Span, most: float) -> Diagnostic:
+    return error(
+        "shape-impossible",
+        span,
+        f"a board is not of the size `{span.text}`",
+        label=f"above 0 and up to {most:g} mm each way",
+        help="write how far it goes across and up: `outline 100:80 mm`",
+    )
+
+
+def no_corner(span: Span, size: tuple[float, float]) -> Diagnostic:
+    return error(
+        "shape-impossible",
+        span,
+        f"`{span.text}` is no corner of the board",
+        label=f"it is {size[0]:g} by {size[1]:g} mm",
+        help="name one of its four corners, such as `0:0 mm`",
+    )
+
+
+def shape_impossible(span: Span, headline: str, help_text: str) -> Diagnostic:
+    return error("shape-impossible", span, headline, label="cannot be", help=help_text)
+
+
+def outside_board(span: Span, board: str, size: tuple[float, float]) -> Diagnostic:
+    return error(
+        "outside-board",
+        span,
+        f"`{span.text}` is not on the board `{board}`",
+        label=f"it is {size[0]:g} by {size[1]:g} mm",
+        help="points are told across and up from the lower left corner; look at the number and its unit",
+    )
+
+
+def hole_outside_area(hole: str, span: Span, area: str, area_span: Span) -> Diagnostic:
+    return error(
+        "hole-outside-area",
+        span,
+        f"the hole `{hole}` is not in the area `{area}`",
+        label="said to be in it",
+        places=(Label(area_span, "the area"),),
+        help="mend the points of one of the two, or give the holes another name",
+    )
+
+
+def holes_collide(hole: str, span: Span, other: str, other_span: Span) -> Diagnostic:
+    return error(
+        "holes-collide",
+        span,
+        f"`{hole}` and `{other}` run into each other",
+        label=f"`{hole}`",
+        places=(Label(other_span, f"`{other}`"),),
+        help="mend the points, or leave one of them out",
+    )
+
+
+def too_much_on_board(span: Span, headline: str) -> Diagnostic:
+    return error(
+        "too-much-on-board",
+        span,
+        headline,
+        label="from here on nothing is read",
+        why="no crossover needs them, and a file must not be able to exhaust the compiler",
+        help="look at the number again",
+    )
+
+
+def unknown_board(name: Ident, declared: Collection[str]) -> Diagnostic:
+    """Perhaps one of the library that is not included."""
+    said = unknown_name(name.text, name.span, declared, "no board of this name")
+    close = name.text if name.text in LIBRARY_BOARDS else nearest(name.text, LIBRARY_BOARDS)
+    if said.fixes or close is None or close in declared:
+        return said
+    return dataclasses.replace(said, help=f'the library has one: `include "{close}" from library`')
+
+
+def layout_on_two_boards(layout: str, span: Span, first: Ident) -> Diagnostic:
+    return error(
+        "same-label-twice",
+        span,
+        f"the layout `{layout}` is on the board `{first.text}` already",
+        label="another board",
+        places=(Label(first.span, "said here"),),
+        help="give one of the two another name: `layout on BOARD as NAME { ... }`",
+        subjects=(layout,),
+    )
+
+
+def told_twice(what: str, subject: str, again: Span, first: Span) -> Diagnostic:
+    return error(
+        "attribute-twice",
+        again,
+        f"{what} is given twice for `{subject}`",
+        label="again",
+        places=(Label(first, "first here"),),
+        help="keep one of them",
+        subjects=(subject,),
+    )
+
+
+def lead_unclear(span: Span, headline: str, help_text: str) -> Diagnostic:
+    return error("lead-unclear", span, headline, label="not plain where it ends", help=help_text)

@@ -194,17 +194,7 @@ class _Reading:
         self.quantities[name] = quantity
 
     def twice(self, meaning: str, again: Span, first: Span) -> None:
-        self.say(
-            findings.error(
-                "attribute-twice",
-                again,
-                f"{meaning} is given twice for `{self.subject}`",
-                label="again",
-                places=(Label(first, "first here"),),
-                help="keep one of them",
-                subjects=(self.subject,),
-            )
-        )
+        self.say(findings.told_twice(meaning, self.subject, again, first))
 
     def say(self, finding: Diagnostic) -> None:
         self.scope.say(finding)

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from typing import TYPE_CHECKING
 
 from shuntwise import units as u
 from shuntwise.diagnostics.diagnostic import Diagnostic
@@ -25,6 +26,7 @@ from shuntwise.model.design import (
     Driver,
     Leg,
     NodeStop,
+    Part,
     Quantity,
     Terminals,
     VariantName,
@@ -39,6 +41,9 @@ from shuntwise.model.variants import at_ends, in_force, split
 from shuntwise.model.voice_coils import coils, wired
 from shuntwise.model.wiring import RETURN_WORDS, Place, Wiring, resolve_walks
 from shuntwise.syntax import tree as t
+
+if TYPE_CHECKING:
+    from shuntwise.model.boards import Board, Layout
 
 AT_KNOB_ENDS = ("impedance", "polarity")
 """What is expected of these holds wherever an attenuator stands; of the rest, where the text says that it stands."""
@@ -104,7 +109,9 @@ def resolve(
         *changes.unused(values, (*parts, *uses.instances), doubtful),
         *lost,
     ]
+    boards, layouts = _boards(d, collected, terminals, declared_drivers, parts, scope)
     subjects = {*parts, *drivers, *node_spans, *uses.instances, *(pair.name for pair in terminals), *d.connectors}
+    subjects |= {*boards, *(layout.name for layout in layouts)}
     inputs = [pair.name for pair in terminals if pair.fed]
     design = Design(
         source=collected.source,
@@ -141,11 +148,33 @@ def resolve(
         choices=_choices(d),
         connectors=connectors,
         knob_ends=ends,
+        boards=boards,
+        layouts=layouts,
     )
     waivers = read_waivers(d.allows, subjects, catalogue.waivable, doubtful, design, scope)
     here = in_force(design)
     holding = tuple(w for w in waivers if not w.variants or any(here.issuperset(v.split("+")) for v in w.variants))
     return replace(design, waivers=holding), together(diagnostics)
+
+
+def _boards(
+    d: Declarations,
+    collected: Collected,
+    terminals: Sequence[Terminals],
+    drivers: Collection[str],
+    parts: Mapping[str, Part],
+    scope: Scope,
+) -> tuple[Mapping[str, Board], tuple[Layout, ...]]:
+    """The boards and layouts; most texts have none, and load nothing of them."""
+    if not d.boards and not d.layouts:
+        return {}, ()
+    from shuntwise.model.board_text import read_boards
+    from shuntwise.model.layout_text import Known, Layer, read_layouts
+
+    boards = read_boards(d.boards, scope)
+    kinds, owners = {label: part.kind for label, part in parts.items()}, (*(pair.name for pair in terminals), *drivers)
+    known = Known(kinds, owners, d.boards, collected.lost)
+    return boards, read_layouts([Layer(entry, number) for number, entry in d.layouts], boards, known, scope)
 
 
 def _choices(d: Declarations) -> tuple[Choice, ...]:

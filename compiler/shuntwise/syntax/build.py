@@ -7,13 +7,17 @@ Each method bears the name of the grammar rule that it reads.
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any
+from functools import cached_property
+from typing import TYPE_CHECKING, Any
 
 from shuntwise.diagnostics.diagnostic import Diagnostic, Severity
 from shuntwise.source import Source, Span
 from shuntwise.syntax import automaton
 from shuntwise.syntax import tree as t
 from shuntwise.syntax.automaton import Token
+
+if TYPE_CHECKING:
+    from shuntwise.syntax.build_board import BoardBuilder
 
 DEEPEST = 100
 """Nesting beyond this is refused, so that no file can exhaust the stack of a later pass."""
@@ -247,6 +251,20 @@ class Builder:
 
     def fit(self, node: Node, depth: int) -> t.Entry:
         return t.Fitting(True, tuple(self.path(child) for child in node.children), self.span(node))
+
+    # --- boards
+
+    def board(self, node: Node, depth: int) -> t.Entry:
+        return self.boards.board(node)
+
+    def layout(self, node: Node, depth: int) -> t.Entry:
+        return self.boards.layout(node)
+
+    @cached_property
+    def boards(self) -> BoardBuilder:
+        from shuntwise.syntax.build_board import BoardBuilder  # most texts have no board
+
+        return BoardBuilder(self)
 
     # --- intent
 

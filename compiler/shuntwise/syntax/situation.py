@@ -18,9 +18,12 @@ from shuntwise.syntax.tables import PART_KINDS
 _LONGEST_LINE = 1000
 """How far a message looks along a line: a file that is one endless line must not cost its square."""
 
-BLOCK_HEADS = frozenset(("amplifier", "driver", *PART_KINDS, "use", "connector"))
-"""Statements whose braces hold attributes, or pins; those of `BODY_HEADS` hold statements."""
-BODY_HEADS = ("leg", "network", "variant", "choice", "position")
+BLOCK_HEADS = frozenset(
+    ("amplifier", "driver", *PART_KINDS, "use", "connector", "holes", "hole", "tags", "tag", "track", "fixing", "cut",
+     "drill", "jumper", "bus", "lead", "place")
+)  # fmt: skip
+"""Statements whose braces hold attributes, or pins, or how a part is placed; those of `BODY_HEADS` hold statements."""
+BODY_HEADS = ("leg", "network", "variant", "choice", "position", "board", "layout")
 """Statements whose braces hold statements; a leg is the only one that never holds declarations."""
 
 _LONGEST_TITLE = 80

@@ -10,7 +10,7 @@ The module is long because it is a table.
 
 from __future__ import annotations
 
-START, END = 0, 52
+START, END = 0, 56
 IGNORED = frozenset(['COMMENT', 'WS'])
 
 PART_KINDS: dict[str, str] = {
@@ -26,6 +26,7 @@ PART_KINDS: dict[str, str] = {
 }
 
 TERMINALS: dict[str, str] = {
+    'POINT': '[+-]?(?:[0-9]+(?:[.,][0-9]*)?|\\.[0-9]+)[ \t\xa0]*:[ \t\xa0]*[+-]?(?:[0-9]+(?:[.,][0-9]*)?|\\.[0-9]+)',
     'KIND': '(?:tapped[ \t]+coil|coil|capacitor|resistor|lamp|fuse|protector|attenuator|link)(?!\\w)',
     'CODE': '[0-9]+(?:[RKMGLkmunpµμ][0-9]+[BCDGJKM]?|R[0-9]+F|[RLkKMGmunpµμ])(?!\\w)',
     'PAD': '(?!non-polar(?!\\w))[^\\W\\d]\\w*(?:\\.[^\\W\\d]\\w*)?(?:\\+|-(?!-))',
@@ -33,44 +34,74 @@ TERMINALS: dict[str, str] = {
     'CONNECTOR': 'connector(?=[ \t\xa0]+[^\\W\\d]|[ \t\xa0]*\\{)',
     'POSITION': 'position(?=[ \t\xa0]+[^\\W\\d]|[ \t\xa0]*\\{)',
     'CHOICE': 'choice(?=[ \t\xa0]+[^\\W\\d]|[ \t\xa0]*\\{)',
+    'LAYOUT': 'layout(?=[ \t\xa0]+[^\\W\\d]|[ \t\xa0]*\\{)',
+    'BOARD': 'board(?=[ \t\xa0]+[^\\W\\d]|[ \t\xa0]*\\{)',
     'COMMA_NUMBER': '[0-9]+,[0-9]+(?:[eE][+-]?[0-9]+)?',
     'NUMBER': '(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+(?!\\w))?',
     '_NL': '\r?\n(?:[ \t\xa0]*(?:#[^\n]*)?\r?\n)*',
     'ARROW': '--(?:[ \t\xa0]*(?:#[^\n]*)?\r?\n)*',
     'NAME': 'non-polar(?!\\w)|[^\\W\\d]\\w*',
+    'OFF_BOARD': 'off[ \t\xa0]+board(?!\\w)',
     'PIN': '[0-9]+(?:\\+|-)',
     'STRING': '"[^"\r\n]*"',
     'WS': '[ \t\x0c\xa0]+',
     'COMMENT': '#[^\n]*',
     'AMPLIFIER': 'amplifier',
     'TESTPOINT': 'testpoint',
+    'THICKNESS': 'thickness',
     'COUPLING': 'coupling',
     'BECAUSE': 'because',
     'INCLUDE': 'include',
     'LIBRARY': 'library',
     'NETWORK': 'network',
+    'OUTLINE': 'outline',
     'THROUGH': 'through',
     'VARIANT': 'variant',
+    'COPPER': 'copper',
+    'CORNER': 'corner',
     'DESIGN': 'design',
     'DRIVER': 'driver',
     'EXPECT': 'expect',
+    'FIXING': 'fixing',
+    'JUMPER': 'jumper',
+    'RAISED': 'raised',
+    'SOLDER': 'solder',
     'UNUSED': 'unused',
     'WITHIN': 'within',
     'ABOVE': 'above',
     'ALLOW': 'allow',
     'BELOW': 'below',
+    'DEPTH': 'depth',
+    'DRILL': 'drill',
     'GIVEN': 'given',
+    'HOLES': 'holes',
     'INPUT': 'input',
+    'LEADS': 'leads',
     'LIMIT': 'limit',
+    'PARTS': 'parts',
+    'PLACE': 'place',
     'POSTS': 'posts',
+    'TRACK': 'track',
+    'AREA': 'area',
+    'AXIS': 'axis',
     'FROM': 'from',
+    'HOLE': 'hole',
     'INTO': 'into',
+    'LEAD': 'lead',
     'OMIT': 'omit',
+    'SEEN': 'seen',
+    'SIDE': 'side',
+    'TAGS': 'tags',
     'AND': 'and',
+    'BUS': 'bus',
+    'CUT': 'cut',
     'FIT': 'fit',
     'LEG': 'leg',
     'LET': 'let',
+    'OUT': 'out',
     'SET': 'set',
+    'TAG': 'tag',
+    'TIE': 'tie',
     'USE': 'use',
     'AS': 'as',
     'AT': 'at',
@@ -97,33 +128,60 @@ TERMINALS: dict[str, str] = {
 KEYWORDS: dict[str, str] = {
     'amplifier': 'AMPLIFIER',
     'testpoint': 'TESTPOINT',
+    'thickness': 'THICKNESS',
     'coupling': 'COUPLING',
     'because': 'BECAUSE',
     'include': 'INCLUDE',
     'library': 'LIBRARY',
     'network': 'NETWORK',
+    'outline': 'OUTLINE',
     'through': 'THROUGH',
     'variant': 'VARIANT',
+    'copper': 'COPPER',
+    'corner': 'CORNER',
     'design': 'DESIGN',
     'driver': 'DRIVER',
     'expect': 'EXPECT',
+    'fixing': 'FIXING',
+    'jumper': 'JUMPER',
+    'raised': 'RAISED',
+    'solder': 'SOLDER',
     'unused': 'UNUSED',
     'within': 'WITHIN',
     'above': 'ABOVE',
     'allow': 'ALLOW',
     'below': 'BELOW',
+    'depth': 'DEPTH',
+    'drill': 'DRILL',
     'given': 'GIVEN',
+    'holes': 'HOLES',
     'input': 'INPUT',
+    'leads': 'LEADS',
     'limit': 'LIMIT',
+    'parts': 'PARTS',
+    'place': 'PLACE',
     'posts': 'POSTS',
+    'track': 'TRACK',
+    'area': 'AREA',
+    'axis': 'AXIS',
     'from': 'FROM',
+    'hole': 'HOLE',
     'into': 'INTO',
+    'lead': 'LEAD',
     'omit': 'OMIT',
+    'seen': 'SEEN',
+    'side': 'SIDE',
+    'tags': 'TAGS',
     'and': 'AND',
+    'bus': 'BUS',
+    'cut': 'CUT',
     'fit': 'FIT',
     'leg': 'LEG',
     'let': 'LET',
+    'out': 'OUT',
     'set': 'SET',
+    'tag': 'TAG',
+    'tie': 'TIE',
     'use': 'USE',
     'as': 'AS',
     'at': 'AT',
@@ -134,10 +192,14 @@ KEYWORDS: dict[str, str] = {
 }
 
 RULES: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...] = (
-    ('__block_star_12', None, 2, (0, 1), False),  # __block_star_12: item _sep
-    ('__block_star_12', None, 3, (0, 1, 2), False),  # __block_star_12: __block_star_12 item _sep
-    ('__body_star_11', None, 2, (0, 1), False),  # __body_star_11: entry _sep
-    ('__body_star_11', None, 3, (0, 1, 2), False),  # __body_star_11: __body_star_11 entry _sep
+    ('__area_plus_12', None, 2, (1,), False),  # __area_plus_12: TO point
+    ('__area_plus_12', None, 3, (0, 2), False),  # __area_plus_12: __area_plus_12 TO point
+    ('__block_star_17', None, 2, (0, 1), False),  # __block_star_17: item _sep
+    ('__block_star_17', None, 3, (0, 1, 2), False),  # __block_star_17: __block_star_17 item _sep
+    ('__board_star_11', None, 2, (0, 1), False),  # __board_star_11: _board_line _line_end
+    ('__board_star_11', None, 3, (0, 1, 2), False),  # __board_star_11: __board_star_11 _board_line _line_end
+    ('__body_star_16', None, 2, (0, 1), False),  # __body_star_16: entry _sep
+    ('__body_star_16', None, 3, (0, 1, 2), False),  # __body_star_16: __body_star_16 entry _sep
     ('__expect_star_8', None, 1, (0,), False),  # __expect_star_8: clause
     ('__expect_star_8', None, 2, (0, 1), False),  # __expect_star_8: __expect_star_8 clause
     ('__given_star_6', None, 2, (1,), False),  # __given_star_6: COMMA param
@@ -152,22 +214,59 @@ RULES: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...] = (
     ('__group_star_4', None, 3, (0, 2), False),  # __group_star_4: __group_star_4 VBAR chain
     ('__in_variants_star_9', None, 2, (1,), False),  # __in_variants_star_9: AND together
     ('__in_variants_star_9', None, 3, (0, 2), False),  # __in_variants_star_9: __in_variants_star_9 AND together
+    ('__layout_star_13', None, 2, (0, 1), False),  # __layout_star_13: _layout_line _line_end
+    ('__layout_star_13', None, 3, (0, 1, 2), False),  # __layout_star_13: __layout_star_13 _layout_line _line_end
+    ('__leads_star_15', None, 2, (1,), False),  # __leads_star_15: AND spot
+    ('__leads_star_15', None, 3, (0, 2), False),  # __leads_star_15: __leads_star_15 AND spot
     ('__leg_star_2', None, 2, (1,), False),  # __leg_star_2: AND NAME
     ('__leg_star_2', None, 3, (0, 2), False),  # __leg_star_2: __leg_star_2 AND NAME
     ('__network_star_5', None, 2, (1,), False),  # __network_star_5: COMMA NAME
     ('__network_star_5', None, 3, (0, 2), False),  # __network_star_5: __network_star_5 COMMA NAME
     ('__omit_star_7', None, 2, (1,), False),  # __omit_star_7: AND path
     ('__omit_star_7', None, 3, (0, 2), False),  # __omit_star_7: __omit_star_7 AND path
-    ('__path_star_13', None, 2, (1,), False),  # __path_star_13: DOT NAME
-    ('__path_star_13', None, 3, (0, 2), False),  # __path_star_13: __path_star_13 DOT NAME
+    ('__path_star_18', None, 2, (1,), False),  # __path_star_18: DOT NAME
+    ('__path_star_18', None, 3, (0, 2), False),  # __path_star_18: __path_star_18 DOT NAME
     ('__pins_star_1', None, 2, (0, 1), False),  # __pins_star_1: pin _pin_sep
     ('__pins_star_1', None, 3, (0, 1, 2), False),  # __pins_star_1: __pins_star_1 pin _pin_sep
+    ('__placing_star_14', None, 2, (0, 1), False),  # __placing_star_14: _how _how_end
+    ('__placing_star_14', None, 3, (0, 1, 2), False),  # __placing_star_14: __placing_star_14 _how _how_end
     ('__start_star_0', None, 2, (0,), False),  # __start_star_0: entry _NL
     ('__start_star_0', None, 3, (0, 1), False),  # __start_star_0: __start_star_0 entry _NL
     ('__together_star_10', None, 2, (1,), False),  # __together_star_10: PLUS path
     ('__together_star_10', None, 3, (0, 2), False),  # __together_star_10: __together_star_10 PLUS path
     ('__walk_star_3', None, 2, (0, 1), False),  # __walk_star_3: ARROW station
     ('__walk_star_3', None, 3, (0, 1, 2), False),  # __walk_star_3: __walk_star_3 ARROW station
+    ('_board_line', None, 1, (0,), False),  # _board_line: outline
+    ('_board_line', None, 1, (0,), False),  # _board_line: thickness
+    ('_board_line', None, 1, (0,), False),  # _board_line: copper
+    ('_board_line', None, 1, (0,), False),  # _board_line: seen
+    ('_board_line', None, 1, (0,), False),  # _board_line: corner
+    ('_board_line', None, 1, (0,), False),  # _board_line: area
+    ('_board_line', None, 1, (0,), False),  # _board_line: track
+    ('_board_line', None, 1, (0,), False),  # _board_line: holes
+    ('_board_line', None, 1, (0,), False),  # _board_line: hole
+    ('_board_line', None, 1, (0,), False),  # _board_line: tags
+    ('_board_line', None, 1, (0,), False),  # _board_line: tag
+    ('_board_line', None, 1, (0,), False),  # _board_line: fixing
+    ('_how', None, 1, (0,), False),  # _how: axis
+    ('_how', None, 1, (0,), False),  # _how: lead
+    ('_how', None, 1, (0,), False),  # _how: leads
+    ('_how', None, 1, (0,), False),  # _how: tie
+    ('_how', None, 1, (0,), False),  # _how: raised
+    ('_how', None, 1, (0,), False),  # _how: note
+    ('_how_end', None, 2, (), False),  # _how_end: COMMA _NL
+    ('_how_end', None, 1, (), False),  # _how_end: COMMA
+    ('_how_end', None, 1, (), False),  # _how_end: _NL
+    ('_layout_line', None, 1, (0,), False),  # _layout_line: cut
+    ('_layout_line', None, 1, (0,), False),  # _layout_line: drill
+    ('_layout_line', None, 1, (0,), False),  # _layout_line: jumper
+    ('_layout_line', None, 1, (0,), False),  # _layout_line: bus
+    ('_layout_line', None, 1, (0,), False),  # _layout_line: place
+    ('_layout_line', None, 1, (0,), False),  # _layout_line: lead_out
+    ('_layout_line', None, 1, (0,), False),  # _layout_line: depth
+    ('_line_end', None, 2, (), False),  # _line_end: COMMA _NL
+    ('_line_end', None, 1, (), False),  # _line_end: COMMA
+    ('_line_end', None, 1, (), False),  # _line_end: _NL
     ('_pin_sep', None, 2, (), False),  # _pin_sep: COMMA _NL
     ('_pin_sep', None, 1, (), False),  # _pin_sep: COMMA
     ('_pin_sep', None, 1, (), False),  # _pin_sep: _NL
@@ -180,6 +279,7 @@ RULES: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...] = (
     ('allow', 'allow', 4, (1, 3), False),  # allow: ALLOW FINDING BECAUSE STRING
     ('amplifier', 'amplifier', 5, (1, 3, 4), False),  # amplifier: AMPLIFIER expr INTO expr block
     ('amplifier', 'amplifier', 4, (1, 3), False),  # amplifier: AMPLIFIER expr INTO expr
+    ('area', 'area', 5, (1, 2, 3, 4), False),  # area: AREA NAME FROM point __area_plus_12
     ('atom', 'number', 2, (0, 1), False),  # atom: NUMBER NAME
     ('atom', 'number', 2, (0, 1), False),  # atom: NUMBER PERCENT
     ('atom', 'number', 1, (0,), False),  # atom: NUMBER
@@ -189,22 +289,41 @@ RULES: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...] = (
     ('atom', 'code', 1, (0,), False),  # atom: CODE
     ('atom', 'name', 1, (0,), False),  # atom: NAME
     ('atom', 'group_expr', 3, (1,), False),  # atom: LPAR expr RPAR
-    ('block', 'block', 5, (2, 3), False),  # block: LBRACE _NL __block_star_12 item RBRACE
-    ('block', 'block', 4, (2,), False),  # block: LBRACE _NL __block_star_12 RBRACE
+    ('axis', 'axis', 2, (1,), False),  # axis: AXIS expr
+    ('block', 'block', 5, (2, 3), False),  # block: LBRACE _NL __block_star_17 item RBRACE
+    ('block', 'block', 4, (2,), False),  # block: LBRACE _NL __block_star_17 RBRACE
     ('block', 'block', 4, (2,), False),  # block: LBRACE _NL item RBRACE
     ('block', 'block', 3, (), False),  # block: LBRACE _NL RBRACE
-    ('block', 'block', 4, (1, 2), False),  # block: LBRACE __block_star_12 item RBRACE
-    ('block', 'block', 3, (1,), False),  # block: LBRACE __block_star_12 RBRACE
+    ('block', 'block', 4, (1, 2), False),  # block: LBRACE __block_star_17 item RBRACE
+    ('block', 'block', 3, (1,), False),  # block: LBRACE __block_star_17 RBRACE
     ('block', 'block', 3, (1,), False),  # block: LBRACE item RBRACE
     ('block', 'block', 2, (), False),  # block: LBRACE RBRACE
-    ('body', 'body', 5, (2, 3), False),  # body: LBRACE _NL __body_star_11 entry RBRACE
-    ('body', 'body', 4, (2,), False),  # body: LBRACE _NL __body_star_11 RBRACE
+    ('board', 'board', 8, (0, 1, 2, 5, 6), False),  # board: BOARD NAME STRING LBRACE _NL __board_star_11 _board_line RBRACE
+    ('board', 'board', 7, (0, 1, 2, 5), False),  # board: BOARD NAME STRING LBRACE _NL __board_star_11 RBRACE
+    ('board', 'board', 7, (0, 1, 2, 5), False),  # board: BOARD NAME STRING LBRACE _NL _board_line RBRACE
+    ('board', 'board', 6, (0, 1, 2), False),  # board: BOARD NAME STRING LBRACE _NL RBRACE
+    ('board', 'board', 7, (0, 1, 2, 4, 5), False),  # board: BOARD NAME STRING LBRACE __board_star_11 _board_line RBRACE
+    ('board', 'board', 6, (0, 1, 2, 4), False),  # board: BOARD NAME STRING LBRACE __board_star_11 RBRACE
+    ('board', 'board', 6, (0, 1, 2, 4), False),  # board: BOARD NAME STRING LBRACE _board_line RBRACE
+    ('board', 'board', 5, (0, 1, 2), False),  # board: BOARD NAME STRING LBRACE RBRACE
+    ('board', 'board', 7, (0, 1, 4, 5), False),  # board: BOARD NAME LBRACE _NL __board_star_11 _board_line RBRACE
+    ('board', 'board', 6, (0, 1, 4), False),  # board: BOARD NAME LBRACE _NL __board_star_11 RBRACE
+    ('board', 'board', 6, (0, 1, 4), False),  # board: BOARD NAME LBRACE _NL _board_line RBRACE
+    ('board', 'board', 5, (0, 1), False),  # board: BOARD NAME LBRACE _NL RBRACE
+    ('board', 'board', 6, (0, 1, 3, 4), False),  # board: BOARD NAME LBRACE __board_star_11 _board_line RBRACE
+    ('board', 'board', 5, (0, 1, 3), False),  # board: BOARD NAME LBRACE __board_star_11 RBRACE
+    ('board', 'board', 5, (0, 1, 3), False),  # board: BOARD NAME LBRACE _board_line RBRACE
+    ('board', 'board', 4, (0, 1), False),  # board: BOARD NAME LBRACE RBRACE
+    ('body', 'body', 5, (2, 3), False),  # body: LBRACE _NL __body_star_16 entry RBRACE
+    ('body', 'body', 4, (2,), False),  # body: LBRACE _NL __body_star_16 RBRACE
     ('body', 'body', 4, (2,), False),  # body: LBRACE _NL entry RBRACE
     ('body', 'body', 3, (), False),  # body: LBRACE _NL RBRACE
-    ('body', 'body', 4, (1, 2), False),  # body: LBRACE __body_star_11 entry RBRACE
-    ('body', 'body', 3, (1,), False),  # body: LBRACE __body_star_11 RBRACE
+    ('body', 'body', 4, (1, 2), False),  # body: LBRACE __body_star_16 entry RBRACE
+    ('body', 'body', 3, (1,), False),  # body: LBRACE __body_star_16 RBRACE
     ('body', 'body', 3, (1,), False),  # body: LBRACE entry RBRACE
     ('body', 'body', 2, (), False),  # body: LBRACE RBRACE
+    ('bus', 'bus', 5, (1, 3, 4), False),  # bus: BUS spot TO spot block
+    ('bus', 'bus', 4, (1, 3), False),  # bus: BUS spot TO spot
     ('chain', 'chain', 2, (0, 1), False),  # chain: station __walk_star_3
     ('chain', 'chain', 1, (0,), False),  # chain: station
     ('choice', 'choice', 4, (0, 1, 2, 3), False),  # choice: CHOICE NAME STRING body
@@ -218,8 +337,18 @@ RULES: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...] = (
     ('connector', 'connector', 5, (0, 1, 2, 4), False),  # connector: CONNECTOR NAME STRING THROUGH NAME
     ('connector', 'connector', 3, (0, 1, 2), False),  # connector: CONNECTOR NAME pins
     ('connector', 'connector', 4, (0, 1, 3), False),  # connector: CONNECTOR NAME THROUGH NAME
+    ('copper', 'copper', 4, (1, 3), False),  # copper: COPPER expr ON side
+    ('copper', 'copper', 3, (2,), False),  # copper: COPPER ON side
+    ('corner', 'corner', 4, (1, 3), False),  # corner: CORNER point CUT expr
     ('coupling', 'coupling', 5, (1, 3, 4), False),  # coupling: COUPLING path AND path expr
+    ('cut', 'cut', 6, (1, 2, 4, 5), False),  # cut: CUT FROM point TO point block
+    ('cut', 'cut', 5, (1, 2, 4), False),  # cut: CUT FROM point TO point
+    ('depth', 'depth', 2, (1,), False),  # depth: DEPTH expr
     ('design', 'design', 2, (1,), False),  # design: DESIGN STRING
+    ('drill', 'drill', 7, (1, 2, 4, 5, 6), False),  # drill: DRILL NAME expr AT point in_area block
+    ('drill', 'drill', 6, (1, 2, 4, 5), False),  # drill: DRILL NAME expr AT point in_area
+    ('drill', 'drill', 6, (1, 2, 4, 5), False),  # drill: DRILL NAME expr AT point block
+    ('drill', 'drill', 5, (1, 2, 4), False),  # drill: DRILL NAME expr AT point
     ('driver', 'driver', 4, (1, 2, 3), False),  # driver: DRIVER NAME expr block
     ('driver', 'driver', 3, (1, 2), False),  # driver: DRIVER NAME expr
     ('driver', 'driver', 3, (1, 2), False),  # driver: DRIVER NAME block
@@ -248,6 +377,8 @@ RULES: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...] = (
     ('entry', 'entry', 1, (0,), True),  # entry: expect
     ('entry', 'entry', 1, (0,), True),  # entry: allow
     ('entry', 'entry', 1, (0,), True),  # entry: limit
+    ('entry', 'entry', 1, (0,), True),  # entry: board
+    ('entry', 'entry', 1, (0,), True),  # entry: layout
     ('expect', 'expect', 7, (1, 3, 4, 5, 6), False),  # expect: EXPECT NAME OF path __omit_star_7 is __expect_star_8
     ('expect', 'expect', 6, (1, 3, 4, 5), False),  # expect: EXPECT NAME OF path __omit_star_7 is
     ('expect', 'expect', 6, (1, 3, 4, 5), False),  # expect: EXPECT NAME OF path __omit_star_7 __expect_star_8
@@ -263,6 +394,8 @@ RULES: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...] = (
     ('expr', 'expr', 1, (0,), True),  # expr: sum
     ('fit', 'fit', 3, (1, 2), False),  # fit: FIT path __omit_star_7
     ('fit', 'fit', 2, (1,), False),  # fit: FIT path
+    ('fixing', 'fixing', 5, (1, 3, 4), False),  # fixing: FIXING expr AT point block
+    ('fixing', 'fixing', 4, (1, 3), False),  # fixing: FIXING expr AT point
     ('given', 'given', 3, (1, 2), False),  # given: GIVEN param __given_star_6
     ('given', 'given', 2, (1,), False),  # given: GIVEN param
     ('group', 'group', 6, (2, 3), False),  # group: LPAR _NL chain __group_star_4 _NL RPAR
@@ -273,6 +406,11 @@ RULES: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...] = (
     ('group', 'group', 4, (1, 2), False),  # group: LPAR chain __group_star_4 RPAR
     ('group', 'group', 4, (1,), False),  # group: LPAR chain _NL RPAR
     ('group', 'group', 3, (1,), False),  # group: LPAR chain RPAR
+    ('hole', 'hole', 7, (1, 3, 5, 6), False),  # hole: HOLE NAME OF expr AT point block
+    ('hole', 'hole', 6, (1, 3, 5), False),  # hole: HOLE NAME OF expr AT point
+    ('holes', 'holes', 10, (1, 2, 4, 5, 6, 8, 9), False),  # holes: HOLES NAME NUMBER OF expr FROM point TO point block
+    ('holes', 'holes', 9, (1, 2, 4, 5, 6, 8), False),  # holes: HOLES NAME NUMBER OF expr FROM point TO point
+    ('in_area', 'in_area', 2, (1,), False),  # in_area: IN NAME
     ('in_variants', 'in_variants', 3, (1, 2), False),  # in_variants: IN together __in_variants_star_9
     ('in_variants', 'in_variants', 2, (1,), False),  # in_variants: IN together
     ('include', 'include', 4, (1, 2), False),  # include: INCLUDE STRING FROM LIBRARY
@@ -282,6 +420,29 @@ RULES: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...] = (
     ('item', 'bare', 1, (0,), False),  # item: expr
     ('item', 'keyed', 2, (0, 1), False),  # item: NAME expr
     ('item', 'texted', 2, (0, 1), False),  # item: NAME STRING
+    ('jumper', 'jumper', 5, (1, 2, 3, 4), False),  # jumper: JUMPER spot ARROW spot block
+    ('jumper', 'jumper', 4, (1, 2, 3), False),  # jumper: JUMPER spot ARROW spot
+    ('layout', 'layout', 10, (0, 2, 4, 7, 8), False),  # layout: LAYOUT ON NAME AS NAME LBRACE _NL __layout_star_13 _layout_line RBRACE
+    ('layout', 'layout', 9, (0, 2, 4, 7), False),  # layout: LAYOUT ON NAME AS NAME LBRACE _NL __layout_star_13 RBRACE
+    ('layout', 'layout', 9, (0, 2, 4, 7), False),  # layout: LAYOUT ON NAME AS NAME LBRACE _NL _layout_line RBRACE
+    ('layout', 'layout', 8, (0, 2, 4), False),  # layout: LAYOUT ON NAME AS NAME LBRACE _NL RBRACE
+    ('layout', 'layout', 9, (0, 2, 4, 6, 7), False),  # layout: LAYOUT ON NAME AS NAME LBRACE __layout_star_13 _layout_line RBRACE
+    ('layout', 'layout', 8, (0, 2, 4, 6), False),  # layout: LAYOUT ON NAME AS NAME LBRACE __layout_star_13 RBRACE
+    ('layout', 'layout', 8, (0, 2, 4, 6), False),  # layout: LAYOUT ON NAME AS NAME LBRACE _layout_line RBRACE
+    ('layout', 'layout', 7, (0, 2, 4), False),  # layout: LAYOUT ON NAME AS NAME LBRACE RBRACE
+    ('layout', 'layout', 8, (0, 2, 5, 6), False),  # layout: LAYOUT ON NAME LBRACE _NL __layout_star_13 _layout_line RBRACE
+    ('layout', 'layout', 7, (0, 2, 5), False),  # layout: LAYOUT ON NAME LBRACE _NL __layout_star_13 RBRACE
+    ('layout', 'layout', 7, (0, 2, 5), False),  # layout: LAYOUT ON NAME LBRACE _NL _layout_line RBRACE
+    ('layout', 'layout', 6, (0, 2), False),  # layout: LAYOUT ON NAME LBRACE _NL RBRACE
+    ('layout', 'layout', 7, (0, 2, 4, 5), False),  # layout: LAYOUT ON NAME LBRACE __layout_star_13 _layout_line RBRACE
+    ('layout', 'layout', 6, (0, 2, 4), False),  # layout: LAYOUT ON NAME LBRACE __layout_star_13 RBRACE
+    ('layout', 'layout', 6, (0, 2, 4), False),  # layout: LAYOUT ON NAME LBRACE _layout_line RBRACE
+    ('layout', 'layout', 5, (0, 2), False),  # layout: LAYOUT ON NAME LBRACE RBRACE
+    ('lead', 'lead', 3, (0, 2), False),  # lead: NAME INTO spot
+    ('lead_out', 'lead_out', 6, (2, 4, 5), False),  # lead_out: LEAD OUT spot TO spot block
+    ('lead_out', 'lead_out', 5, (2, 4), False),  # lead_out: LEAD OUT spot TO spot
+    ('leads', 'leads', 4, (2, 3), False),  # leads: LEADS INTO spot __leads_star_15
+    ('leads', 'leads', 3, (2,), False),  # leads: LEADS INTO spot
     ('leg', 'leg', 4, (1, 2, 3), False),  # leg: LEG NAME __leg_star_2 body
     ('leg', 'leg', 3, (1, 2), False),  # leg: LEG NAME body
     ('let', 'let', 4, (1, 3), False),  # let: LET NAME EQUAL expr
@@ -290,15 +451,17 @@ RULES: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...] = (
     ('network', 'network', 7, (1, 3, 4, 6), False),  # network: NETWORK NAME LPAR NAME __network_star_5 RPAR body
     ('network', 'network', 7, (1, 3, 5, 6), False),  # network: NETWORK NAME LPAR NAME RPAR given body
     ('network', 'network', 6, (1, 3, 5), False),  # network: NETWORK NAME LPAR NAME RPAR body
+    ('note', 'note', 2, (0, 1), False),  # note: NAME STRING
     ('omit', 'omit', 3, (1, 2), False),  # omit: OMIT path __omit_star_7
     ('omit', 'omit', 2, (1,), False),  # omit: OMIT path
+    ('outline', 'outline', 2, (1,), False),  # outline: OUTLINE point
     ('param', 'param', 3, (0, 2), False),  # param: NAME EQUAL expr
     ('param', 'param', 1, (0,), False),  # param: NAME
     ('part', 'part', 4, (0, 1, 2, 3), False),  # part: KIND NAME expr block
     ('part', 'part', 3, (0, 1, 2), False),  # part: KIND NAME expr
     ('part', 'part', 3, (0, 1, 2), False),  # part: KIND NAME block
     ('part', 'part', 2, (0, 1), False),  # part: KIND NAME
-    ('path', 'path', 2, (0, 1), False),  # path: NAME __path_star_13
+    ('path', 'path', 2, (0, 1), False),  # path: NAME __path_star_18
     ('path', 'path', 1, (0,), False),  # path: NAME
     ('pin', 'pin', 2, (0, 1), False),  # pin: PIN PAD
     ('pin', 'pin', 2, (0,), False),  # pin: PIN UNUSED
@@ -312,6 +475,23 @@ RULES: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...] = (
     ('pins', 'pins', 3, (1,), False),  # pins: LBRACE __pins_star_1 RBRACE
     ('pins', 'pins', 3, (1,), False),  # pins: LBRACE pin RBRACE
     ('pins', 'pins', 2, (), False),  # pins: LBRACE RBRACE
+    ('place', 'place', 6, (1, 2, 4, 5), False),  # place: PLACE path OFF_BOARD ON side placing
+    ('place', 'place', 5, (1, 2, 4), False),  # place: PLACE path OFF_BOARD ON side
+    ('place', 'place', 4, (1, 2, 3), False),  # place: PLACE path OFF_BOARD placing
+    ('place', 'place', 3, (1, 2), False),  # place: PLACE path OFF_BOARD
+    ('place', 'place', 7, (1, 3, 5, 6), False),  # place: PLACE path AT point ON side placing
+    ('place', 'place', 6, (1, 3, 5), False),  # place: PLACE path AT point ON side
+    ('place', 'place', 5, (1, 3, 4), False),  # place: PLACE path AT point placing
+    ('place', 'place', 4, (1, 3), False),  # place: PLACE path AT point
+    ('placing', 'placing', 5, (2, 3), False),  # placing: LBRACE _NL __placing_star_14 _how RBRACE
+    ('placing', 'placing', 4, (2,), False),  # placing: LBRACE _NL __placing_star_14 RBRACE
+    ('placing', 'placing', 4, (2,), False),  # placing: LBRACE _NL _how RBRACE
+    ('placing', 'placing', 3, (), False),  # placing: LBRACE _NL RBRACE
+    ('placing', 'placing', 4, (1, 2), False),  # placing: LBRACE __placing_star_14 _how RBRACE
+    ('placing', 'placing', 3, (1,), False),  # placing: LBRACE __placing_star_14 RBRACE
+    ('placing', 'placing', 3, (1,), False),  # placing: LBRACE _how RBRACE
+    ('placing', 'placing', 2, (), False),  # placing: LBRACE RBRACE
+    ('point', 'point', 2, (0, 1), False),  # point: POINT NAME
     ('position', 'position', 4, (0, 1, 2, 3), False),  # position: POSITION NAME STRING body
     ('position', 'position', 3, (0, 1, 2), False),  # position: POSITION NAME body
     ('posts', 'posts', 2, (1,), False),  # posts: POSTS NAME
@@ -320,7 +500,14 @@ RULES: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...] = (
     ('product', 'product', 1, (0,), True),  # product: power
     ('product', 'multiply', 3, (0, 2), False),  # product: product STAR power
     ('product', 'divide', 3, (0, 2), False),  # product: product SLASH power
+    ('raised', 'raised', 2, (1,), False),  # raised: RAISED expr
+    ('seen', 'seen', 3, (1, 2), False),  # seen: SEEN FROM side
     ('set', 'set', 4, (1, 3), False),  # set: SET path EQUAL expr
+    ('side', 'side', 2, (0,), False),  # side: PARTS SIDE
+    ('side', 'side', 2, (0,), False),  # side: SOLDER SIDE
+    ('spot', 'pad_spot', 1, (0,), False),  # spot: PAD
+    ('spot', 'spot', 2, (0, 1), False),  # spot: path NUMBER
+    ('spot', 'spot', 1, (0,), False),  # spot: path
     ('start', 'start', 2, (1,), False),  # start: _NL __start_star_0
     ('start', 'start', 1, (), False),  # start: _NL
     ('start', 'start', 1, (0,), False),  # start: __start_star_0
@@ -331,9 +518,17 @@ RULES: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...] = (
     ('sum', 'sum', 1, (0,), True),  # sum: product
     ('sum', 'add', 3, (0, 2), False),  # sum: sum PLUS product
     ('sum', 'subtract', 3, (0, 2), False),  # sum: sum MINUS product
+    ('tag', 'tag', 5, (1, 3, 4), False),  # tag: TAG NAME AT point block
+    ('tag', 'tag', 4, (1, 3), False),  # tag: TAG NAME AT point
+    ('tags', 'tags', 8, (1, 2, 3, 4, 6, 7), False),  # tags: TAGS NAME NUMBER FROM point TO point block
+    ('tags', 'tags', 7, (1, 2, 3, 4, 6), False),  # tags: TAGS NAME NUMBER FROM point TO point
     ('testpoint', 'testpoint', 2, (1,), False),  # testpoint: TESTPOINT NAME
+    ('thickness', 'thickness', 2, (1,), False),  # thickness: THICKNESS expr
+    ('tie', 'tie', 6, (1, 2, 3, 5), False),  # tie: TIE expr FROM point TO point
     ('together', 'together', 2, (0, 1), False),  # together: path __together_star_10
     ('together', 'together', 1, (0,), False),  # together: path
+    ('track', 'track', 6, (1, 2, 3, 4, 5), False),  # track: TRACK expr FROM point __area_plus_12 block
+    ('track', 'track', 5, (1, 2, 3, 4), False),  # track: TRACK expr FROM point __area_plus_12
     ('unary', 'unary', 1, (0,), True),  # unary: atom
     ('unary', 'negate', 2, (1,), False),  # unary: MINUS unary
     ('use', 'use', 5, (1, 3, 4), False),  # use: USE NAME AS NAME block
@@ -345,360 +540,632 @@ RULES: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...] = (
 )
 
 STATES: tuple[dict[str, int], ...] = (
-    {'$END': -191, 'ALLOW': 1, 'AMPLIFIER': 2, 'CHOICE': 3, 'CONNECTOR': 4, 'COUPLING': 5, 'DESIGN': 6, 'DRIVER': 7, 'EXPECT': 8, 'FIT': 9, 'INCLUDE': 10, 'INPUT': 11, 'KIND': 12, 'LEG': 13, 'LET': 14, 'LIMIT': 15, 'LPAR': 16, 'NAME': 17, 'NETWORK': 18, 'OMIT': 19, 'PAD': 20, 'POSITION': 21, 'POSTS': 22, 'SET': 23, 'TESTPOINT': 24, 'USE': 25, 'VARIANT': 26, '_NL': 27, '__start_star_0': 28, 'allow': 29, 'amplifier': 30, 'choice': 31, 'connector': 32, 'coupling': 33, 'design': 34, 'driver': 35, 'entry': 36, 'expect': 37, 'fit': 38, 'group': 39, 'include': 40, 'input': 41, 'leg': 42, 'let': 43, 'limit': 44, 'network': 45, 'omit': 46, 'part': 47, 'path': 48, 'position': 49, 'posts': 50, 'set': 51, 'start': 52, 'station': 53, 'testpoint': 54, 'use': 55, 'variant': 56, 'walk': 57},
-    {'FINDING': 58},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'expr': 66, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'NAME': 71},
-    {'NAME': 72},
-    {'NAME': 17, 'path': 73},
-    {'STRING': 74},
+    {'$END': -320, 'ALLOW': 1, 'AMPLIFIER': 2, 'BOARD': 3, 'CHOICE': 4, 'CONNECTOR': 5, 'COUPLING': 6, 'DESIGN': 7, 'DRIVER': 8, 'EXPECT': 9, 'FIT': 10, 'INCLUDE': 11, 'INPUT': 12, 'KIND': 13, 'LAYOUT': 14, 'LEG': 15, 'LET': 16, 'LIMIT': 17, 'LPAR': 18, 'NAME': 19, 'NETWORK': 20, 'OMIT': 21, 'PAD': 22, 'POSITION': 23, 'POSTS': 24, 'SET': 25, 'TESTPOINT': 26, 'USE': 27, 'VARIANT': 28, '_NL': 29, '__start_star_0': 30, 'allow': 31, 'amplifier': 32, 'board': 33, 'choice': 34, 'connector': 35, 'coupling': 36, 'design': 37, 'driver': 38, 'entry': 39, 'expect': 40, 'fit': 41, 'group': 42, 'include': 43, 'input': 44, 'layout': 45, 'leg': 46, 'let': 47, 'limit': 48, 'network': 49, 'omit': 50, 'part': 51, 'path': 52, 'position': 53, 'posts': 54, 'set': 55, 'start': 56, 'station': 57, 'testpoint': 58, 'use': 59, 'variant': 60, 'walk': 61},
+    {'FINDING': 62},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 70, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
     {'NAME': 75},
     {'NAME': 76},
-    {'NAME': 17, 'path': 77},
-    {'STRING': 78},
-    {'NAME': 79},
+    {'NAME': 77},
+    {'NAME': 19, 'path': 78},
+    {'STRING': 79},
     {'NAME': 80},
     {'NAME': 81},
-    {'NAME': 82},
-    {'FINDING': 83},
-    {'LPAR': 16, 'NAME': 17, 'PAD': 20, '_NL': 84, 'chain': 85, 'group': 39, 'path': 48, 'station': 86},
-    {'ABOVE': -166, 'AND': -166, 'ARROW': -166, 'AT': -166, 'BECAUSE': -166, 'BELOW': -166, 'CODE': -166, 'COMMA': -166, 'COMMA_NUMBER': -166, 'DOT': 87, 'EQUAL': -166, 'FROM': -166, 'IN': -166, 'LPAR': -166, 'MINUS': -166, 'NAME': -166, 'NUMBER': -166, 'PLUS': -166, 'RBRACE': -166, 'RPAR': -166, 'VBAR': -166, 'WITHIN': -166, '_NL': -166, '__path_star_13': 88},
-    {'NAME': 89},
-    {'NAME': 17, 'path': 90},
-    {'ARROW': -192, 'COMMA': -192, 'RBRACE': -192, 'RPAR': -192, 'VBAR': -192, '_NL': -192},
-    {'NAME': 91},
-    {'NAME': 92},
-    {'NAME': 17, 'path': 93},
-    {'NAME': 94},
+    {'NAME': 19, 'path': 82},
+    {'STRING': 83},
+    {'NAME': 84},
+    {'NAME': 85},
+    {'ON': 86},
+    {'NAME': 87},
+    {'NAME': 88},
+    {'FINDING': 89},
+    {'LPAR': 18, 'NAME': 19, 'PAD': 22, '_NL': 90, 'chain': 91, 'group': 42, 'path': 52, 'station': 92},
+    {'ABOVE': -271, 'AND': -271, 'ARROW': -271, 'AT': -271, 'BECAUSE': -271, 'BELOW': -271, 'CODE': -271, 'COMMA': -271, 'COMMA_NUMBER': -271, 'DOT': 93, 'EQUAL': -271, 'FROM': -271, 'IN': -271, 'LBRACE': -271, 'LPAR': -271, 'MINUS': -271, 'NAME': -271, 'NUMBER': -271, 'OFF_BOARD': -271, 'PLUS': -271, 'RBRACE': -271, 'RPAR': -271, 'TO': -271, 'VBAR': -271, 'WITHIN': -271, '_NL': -271, '__path_star_18': 94},
     {'NAME': 95},
-    {'NAME': 96},
-    {'$END': -189, 'ALLOW': 1, 'AMPLIFIER': 2, 'CHOICE': 3, 'CONNECTOR': 4, 'COUPLING': 5, 'DESIGN': 6, 'DRIVER': 7, 'EXPECT': 8, 'FIT': 9, 'INCLUDE': 10, 'INPUT': 11, 'KIND': 12, 'LEG': 13, 'LET': 14, 'LIMIT': 15, 'LPAR': 16, 'NAME': 17, 'NETWORK': 18, 'OMIT': 19, 'PAD': 20, 'POSITION': 21, 'POSTS': 22, 'SET': 23, 'TESTPOINT': 24, 'USE': 25, 'VARIANT': 26, '__start_star_0': 97, 'allow': 29, 'amplifier': 30, 'choice': 31, 'connector': 32, 'coupling': 33, 'design': 34, 'driver': 35, 'entry': 36, 'expect': 37, 'fit': 38, 'group': 39, 'include': 40, 'input': 41, 'leg': 42, 'let': 43, 'limit': 44, 'network': 45, 'omit': 46, 'part': 47, 'path': 48, 'position': 49, 'posts': 50, 'set': 51, 'station': 53, 'testpoint': 54, 'use': 55, 'variant': 56, 'walk': 57},
-    {'$END': -190, 'ALLOW': 1, 'AMPLIFIER': 2, 'CHOICE': 3, 'CONNECTOR': 4, 'COUPLING': 5, 'DESIGN': 6, 'DRIVER': 7, 'EXPECT': 8, 'FIT': 9, 'INCLUDE': 10, 'INPUT': 11, 'KIND': 12, 'LEG': 13, 'LET': 14, 'LIMIT': 15, 'LPAR': 16, 'NAME': 17, 'NETWORK': 18, 'OMIT': 19, 'PAD': 20, 'POSITION': 21, 'POSTS': 22, 'SET': 23, 'TESTPOINT': 24, 'USE': 25, 'VARIANT': 26, 'allow': 29, 'amplifier': 30, 'choice': 31, 'connector': 32, 'coupling': 33, 'design': 34, 'driver': 35, 'entry': 98, 'expect': 37, 'fit': 38, 'group': 39, 'include': 40, 'input': 41, 'leg': 42, 'let': 43, 'limit': 44, 'network': 45, 'omit': 46, 'part': 47, 'path': 48, 'position': 49, 'posts': 50, 'set': 51, 'station': 53, 'testpoint': 54, 'use': 55, 'variant': 56, 'walk': 57},
-    {'COMMA': -113, 'RBRACE': -113, '_NL': -113},
-    {'COMMA': -92, 'RBRACE': -92, '_NL': -92},
-    {'COMMA': -109, 'RBRACE': -109, '_NL': -109},
-    {'COMMA': -95, 'RBRACE': -95, '_NL': -95},
-    {'COMMA': -98, 'RBRACE': -98, '_NL': -98},
-    {'COMMA': -91, 'RBRACE': -91, '_NL': -91},
-    {'COMMA': -96, 'RBRACE': -96, '_NL': -96},
-    {'_NL': 99},
-    {'COMMA': -112, 'RBRACE': -112, '_NL': -112},
-    {'COMMA': -106, 'RBRACE': -106, '_NL': -106},
-    {'ARROW': -194, 'COMMA': -194, 'RBRACE': -194, 'RPAR': -194, 'VBAR': -194, '_NL': -194},
-    {'COMMA': -111, 'RBRACE': -111, '_NL': -111},
-    {'COMMA': -93, 'RBRACE': -93, '_NL': -93},
-    {'COMMA': -102, 'RBRACE': -102, '_NL': -102},
-    {'COMMA': -99, 'RBRACE': -99, '_NL': -99},
-    {'COMMA': -114, 'RBRACE': -114, '_NL': -114},
-    {'COMMA': -100, 'RBRACE': -100, '_NL': -100},
-    {'COMMA': -105, 'RBRACE': -105, '_NL': -105},
-    {'COMMA': -97, 'RBRACE': -97, '_NL': -97},
-    {'ARROW': -193, 'COMMA': -193, 'RBRACE': -193, 'RPAR': -193, 'VBAR': -193, '_NL': -193},
-    {'COMMA': -110, 'RBRACE': -110, '_NL': -110},
-    {'COMMA': -94, 'RBRACE': -94, '_NL': -94},
-    {'COMMA': -107, 'RBRACE': -107, '_NL': -107},
-    {},
-    {'ARROW': 100, 'COMMA': -208, 'RBRACE': -208, '_NL': -208, '__walk_star_3': 101},
-    {'COMMA': -104, 'RBRACE': -104, '_NL': -104},
-    {'COMMA': -101, 'RBRACE': -101, '_NL': -101},
-    {'COMMA': -108, 'RBRACE': -108, '_NL': -108},
-    {'COMMA': -103, 'RBRACE': -103, '_NL': -103},
-    {'BECAUSE': 102, 'IN': 103, 'ON': 104, 'in_variants': 105},
-    {'ABOVE': -53, 'AT': -53, 'BELOW': -53, 'CIRCUMFLEX': -53, 'COMMA': -53, 'FROM': -53, 'INTO': -53, 'LBRACE': -53, 'MINUS': -53, 'PLUS': -53, 'RBRACE': -53, 'RPAR': -53, 'SLASH': -53, 'STAR': -53, 'TO': -53, 'WITHIN': -53, '_NL': -53},
-    {'ABOVE': -52, 'AT': -52, 'BELOW': -52, 'CIRCUMFLEX': -52, 'COMMA': -52, 'FROM': -52, 'INTO': -52, 'LBRACE': -52, 'MINUS': -52, 'NAME': 106, 'PERCENT': 107, 'PLUS': -52, 'RBRACE': -52, 'RPAR': -52, 'SLASH': -52, 'STAR': -52, 'TO': -52, 'WITHIN': -52, '_NL': -52},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'expr': 108, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'unary': 109},
-    {'ABOVE': -54, 'AT': -54, 'BELOW': -54, 'CIRCUMFLEX': -54, 'COMMA': -54, 'FROM': -54, 'INTO': -54, 'LBRACE': -54, 'MINUS': -54, 'PLUS': -54, 'RBRACE': -54, 'RPAR': -54, 'SLASH': -54, 'STAR': -54, 'TO': -54, 'WITHIN': -54, '_NL': -54},
-    {'ABOVE': -49, 'AT': -49, 'BELOW': -49, 'CIRCUMFLEX': -49, 'COMMA': -49, 'FROM': -49, 'INTO': -49, 'LBRACE': -49, 'MINUS': -49, 'NAME': 110, 'PERCENT': 111, 'PLUS': -49, 'RBRACE': -49, 'RPAR': -49, 'SLASH': -49, 'STAR': -49, 'TO': -49, 'WITHIN': -49, '_NL': -49},
-    {'ABOVE': -201, 'AT': -201, 'BELOW': -201, 'CIRCUMFLEX': -201, 'COMMA': -201, 'FROM': -201, 'INTO': -201, 'LBRACE': -201, 'MINUS': -201, 'PLUS': -201, 'RBRACE': -201, 'RPAR': -201, 'SLASH': -201, 'STAR': -201, 'TO': -201, 'WITHIN': -201, '_NL': -201},
-    {'INTO': 112},
-    {'ABOVE': -184, 'AT': -184, 'BELOW': -184, 'COMMA': -184, 'FROM': -184, 'INTO': -184, 'LBRACE': -184, 'MINUS': -184, 'PLUS': -184, 'RBRACE': -184, 'RPAR': -184, 'SLASH': -184, 'STAR': -184, 'TO': -184, 'WITHIN': -184, '_NL': -184},
-    {'ABOVE': -195, 'AT': -195, 'BELOW': -195, 'COMMA': -195, 'FROM': -195, 'INTO': -195, 'LBRACE': -195, 'MINUS': -195, 'PLUS': -195, 'RBRACE': -195, 'RPAR': -195, 'SLASH': 113, 'STAR': 114, 'TO': -195, 'WITHIN': -195, '_NL': -195},
-    {'ABOVE': -127, 'AT': -127, 'BELOW': -127, 'COMMA': -127, 'FROM': -127, 'INTO': -127, 'LBRACE': -127, 'MINUS': 115, 'PLUS': 116, 'RBRACE': -127, 'RPAR': -127, 'TO': -127, 'WITHIN': -127, '_NL': -127},
-    {'ABOVE': -182, 'AT': -182, 'BELOW': -182, 'CIRCUMFLEX': 117, 'COMMA': -182, 'FROM': -182, 'INTO': -182, 'LBRACE': -182, 'MINUS': -182, 'PLUS': -182, 'RBRACE': -182, 'RPAR': -182, 'SLASH': -182, 'STAR': -182, 'TO': -182, 'WITHIN': -182, '_NL': -182},
-    {'LBRACE': 118, 'STRING': 119, 'body': 120},
-    {'LBRACE': 121, 'STRING': 122, 'THROUGH': 123, 'pins': 124},
-    {'AND': 125},
-    {'COMMA': -86, 'RBRACE': -86, '_NL': -86},
-    {'CODE': 59, 'COMMA': -90, 'COMMA_NUMBER': 60, 'LBRACE': 126, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'RBRACE': -90, '_NL': -90, 'atom': 65, 'block': 127, 'expr': 128, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'ABOVE': 129, 'AT': 130, 'BELOW': 131, 'CODE': 59, 'COMMA': -126, 'COMMA_NUMBER': 60, 'FROM': 132, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'OF': 133, 'RBRACE': -126, 'WITHIN': 134, '_NL': -126, '__expect_star_8': 135, 'atom': 65, 'clause': 136, 'expr': 137, 'is': 138, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'AND': 139, 'COMMA': -129, 'RBRACE': -129, '_NL': -129, '__omit_star_7': 140},
-    {'COMMA': -143, 'FROM': 141, 'RBRACE': -143, '_NL': -143},
-    {'COMMA': -144, 'RBRACE': -144, '_NL': -144},
-    {'CODE': 59, 'COMMA': -164, 'COMMA_NUMBER': 60, 'LBRACE': 126, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'RBRACE': -164, '_NL': -164, 'atom': 65, 'block': 142, 'expr': 143, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'AND': 144, 'LBRACE': 118, '__leg_star_2': 145, 'body': 146},
-    {'EQUAL': 147},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'expr': 148, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'LPAR': 16, 'NAME': 17, 'PAD': 20, 'chain': 149, 'group': 39, 'path': 48, 'station': 86},
-    {'RPAR': 150, 'VBAR': 151, '_NL': 152, '__group_star_4': 153},
-    {'ARROW': 100, 'RPAR': -73, 'VBAR': -73, '_NL': -73, '__walk_star_3': 154},
-    {'NAME': 155},
-    {'ABOVE': -165, 'AND': -165, 'ARROW': -165, 'AT': -165, 'BECAUSE': -165, 'BELOW': -165, 'CODE': -165, 'COMMA': -165, 'COMMA_NUMBER': -165, 'DOT': 156, 'EQUAL': -165, 'FROM': -165, 'IN': -165, 'LPAR': -165, 'MINUS': -165, 'NAME': -165, 'NUMBER': -165, 'PLUS': -165, 'RBRACE': -165, 'RPAR': -165, 'VBAR': -165, 'WITHIN': -165, '_NL': -165},
-    {'LPAR': 157},
-    {'AND': 139, 'COMMA': -158, 'RBRACE': -158, '_NL': -158, '__omit_star_7': 158},
-    {'LBRACE': 118, 'STRING': 159, 'body': 160},
-    {'COMMA': -181, 'RBRACE': -181, '_NL': -181},
-    {'EQUAL': 161},
-    {'COMMA': -198, 'RBRACE': -198, '_NL': -198},
-    {'AS': 162},
-    {'LBRACE': 118, 'STRING': 163, 'body': 164},
-    {'$END': -188, 'ALLOW': 1, 'AMPLIFIER': 2, 'CHOICE': 3, 'CONNECTOR': 4, 'COUPLING': 5, 'DESIGN': 6, 'DRIVER': 7, 'EXPECT': 8, 'FIT': 9, 'INCLUDE': 10, 'INPUT': 11, 'KIND': 12, 'LEG': 13, 'LET': 14, 'LIMIT': 15, 'LPAR': 16, 'NAME': 17, 'NETWORK': 18, 'OMIT': 19, 'PAD': 20, 'POSITION': 21, 'POSTS': 22, 'SET': 23, 'TESTPOINT': 24, 'USE': 25, 'VARIANT': 26, 'allow': 29, 'amplifier': 30, 'choice': 31, 'connector': 32, 'coupling': 33, 'design': 34, 'driver': 35, 'entry': 98, 'expect': 37, 'fit': 38, 'group': 39, 'include': 40, 'input': 41, 'leg': 42, 'let': 43, 'limit': 44, 'network': 45, 'omit': 46, 'part': 47, 'path': 48, 'position': 49, 'posts': 50, 'set': 51, 'station': 53, 'testpoint': 54, 'use': 55, 'variant': 56, 'walk': 57},
-    {'_NL': 165},
-    {'$END': -29, 'ALLOW': -29, 'AMPLIFIER': -29, 'CHOICE': -29, 'CONNECTOR': -29, 'COUPLING': -29, 'DESIGN': -29, 'DRIVER': -29, 'EXPECT': -29, 'FIT': -29, 'INCLUDE': -29, 'INPUT': -29, 'KIND': -29, 'LEG': -29, 'LET': -29, 'LIMIT': -29, 'LPAR': -29, 'NAME': -29, 'NETWORK': -29, 'OMIT': -29, 'PAD': -29, 'POSITION': -29, 'POSTS': -29, 'SET': -29, 'TESTPOINT': -29, 'USE': -29, 'VARIANT': -29},
-    {'LPAR': 16, 'NAME': 17, 'PAD': 20, 'group': 39, 'path': 48, 'station': 166},
-    {'ARROW': 167, 'COMMA': -207, 'RBRACE': -207, '_NL': -207},
-    {'STRING': 168},
-    {'NAME': 17, 'path': 169, 'together': 170},
-    {'NAME': 17, 'path': 171},
-    {'BECAUSE': 172},
-    {'ABOVE': -50, 'AT': -50, 'BELOW': -50, 'CIRCUMFLEX': -50, 'COMMA': -50, 'FROM': -50, 'INTO': -50, 'LBRACE': -50, 'MINUS': -50, 'PLUS': -50, 'RBRACE': -50, 'RPAR': -50, 'SLASH': -50, 'STAR': -50, 'TO': -50, 'WITHIN': -50, '_NL': -50},
-    {'ABOVE': -51, 'AT': -51, 'BELOW': -51, 'CIRCUMFLEX': -51, 'COMMA': -51, 'FROM': -51, 'INTO': -51, 'LBRACE': -51, 'MINUS': -51, 'PLUS': -51, 'RBRACE': -51, 'RPAR': -51, 'SLASH': -51, 'STAR': -51, 'TO': -51, 'WITHIN': -51, '_NL': -51},
-    {'RPAR': 173},
-    {'ABOVE': -202, 'AT': -202, 'BELOW': -202, 'CIRCUMFLEX': -202, 'COMMA': -202, 'FROM': -202, 'INTO': -202, 'LBRACE': -202, 'MINUS': -202, 'PLUS': -202, 'RBRACE': -202, 'RPAR': -202, 'SLASH': -202, 'STAR': -202, 'TO': -202, 'WITHIN': -202, '_NL': -202},
-    {'ABOVE': -47, 'AT': -47, 'BELOW': -47, 'CIRCUMFLEX': -47, 'COMMA': -47, 'FROM': -47, 'INTO': -47, 'LBRACE': -47, 'MINUS': -47, 'PLUS': -47, 'RBRACE': -47, 'RPAR': -47, 'SLASH': -47, 'STAR': -47, 'TO': -47, 'WITHIN': -47, '_NL': -47},
-    {'ABOVE': -48, 'AT': -48, 'BELOW': -48, 'CIRCUMFLEX': -48, 'COMMA': -48, 'FROM': -48, 'INTO': -48, 'LBRACE': -48, 'MINUS': -48, 'PLUS': -48, 'RBRACE': -48, 'RPAR': -48, 'SLASH': -48, 'STAR': -48, 'TO': -48, 'WITHIN': -48, '_NL': -48},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'expr': 174, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'power': 175, 'unary': 70},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'power': 176, 'unary': 70},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'power': 67, 'product': 177, 'unary': 70},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'power': 67, 'product': 178, 'unary': 70},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'power': 179, 'unary': 70},
-    {'ALLOW': 1, 'AMPLIFIER': 2, 'CHOICE': 3, 'CONNECTOR': 4, 'COUPLING': 5, 'DESIGN': 6, 'DRIVER': 7, 'EXPECT': 8, 'FIT': 9, 'INCLUDE': 10, 'INPUT': 11, 'KIND': 12, 'LEG': 13, 'LET': 14, 'LIMIT': 15, 'LPAR': 16, 'NAME': 17, 'NETWORK': 18, 'OMIT': 19, 'PAD': 20, 'POSITION': 21, 'POSTS': 22, 'RBRACE': 180, 'SET': 23, 'TESTPOINT': 24, 'USE': 25, 'VARIANT': 26, '_NL': 181, '__body_star_11': 182, 'allow': 29, 'amplifier': 30, 'choice': 31, 'connector': 32, 'coupling': 33, 'design': 34, 'driver': 35, 'entry': 183, 'expect': 37, 'fit': 38, 'group': 39, 'include': 40, 'input': 41, 'leg': 42, 'let': 43, 'limit': 44, 'network': 45, 'omit': 46, 'part': 47, 'path': 48, 'position': 49, 'posts': 50, 'set': 51, 'station': 53, 'testpoint': 54, 'use': 55, 'variant': 56, 'walk': 57},
-    {'LBRACE': 118, 'body': 184},
-    {'COMMA': -75, 'RBRACE': -75, '_NL': -75},
-    {'NAME': 185, 'PIN': 186, 'RBRACE': 187, '_NL': 188, '__pins_star_1': 189, 'pin': 190},
-    {'LBRACE': 121, 'THROUGH': 191, 'pins': 192},
-    {'NAME': 193},
-    {'COMMA': -83, 'RBRACE': -83, '_NL': -83},
-    {'NAME': 17, 'path': 194},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 195, 'NUMBER': 64, 'RBRACE': 196, '_NL': 197, '__block_star_12': 198, 'atom': 65, 'expr': 199, 'item': 200, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'COMMA': -89, 'RBRACE': -89, '_NL': -89},
-    {'COMMA': -88, 'LBRACE': 126, 'RBRACE': -88, '_NL': -88, 'block': 201},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'expr': 202, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'expr': 203, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'expr': 204, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'expr': 205, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'NAME': 17, 'path': 206},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'expr': 207, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'ABOVE': 129, 'AT': 130, 'BELOW': 131, 'COMMA': -125, 'FROM': 132, 'RBRACE': -125, 'WITHIN': 134, '_NL': -125, 'clause': 208},
-    {'ABOVE': -5, 'AT': -5, 'BELOW': -5, 'COMMA': -5, 'FROM': -5, 'RBRACE': -5, 'WITHIN': -5, '_NL': -5},
-    {'ABOVE': -145, 'AT': -145, 'BELOW': -145, 'COMMA': -145, 'FROM': -145, 'RBRACE': -145, 'WITHIN': -145, '_NL': -145},
-    {'ABOVE': 129, 'AT': 130, 'BELOW': 131, 'COMMA': -124, 'FROM': 132, 'RBRACE': -124, 'WITHIN': 134, '_NL': -124, '__expect_star_8': 209, 'clause': 136},
-    {'NAME': 17, 'path': 210},
-    {'AND': 211, 'COMMA': -128, 'RBRACE': -128, '_NL': -128},
-    {'LIBRARY': 212},
+    {'NAME': 19, 'path': 96},
+    {'ARROW': -321, 'COMMA': -321, 'RBRACE': -321, 'RPAR': -321, 'VBAR': -321, '_NL': -321},
+    {'NAME': 97},
+    {'NAME': 98},
+    {'NAME': 19, 'path': 99},
+    {'NAME': 100},
+    {'NAME': 101},
+    {'NAME': 102},
+    {'$END': -318, 'ALLOW': 1, 'AMPLIFIER': 2, 'BOARD': 3, 'CHOICE': 4, 'CONNECTOR': 5, 'COUPLING': 6, 'DESIGN': 7, 'DRIVER': 8, 'EXPECT': 9, 'FIT': 10, 'INCLUDE': 11, 'INPUT': 12, 'KIND': 13, 'LAYOUT': 14, 'LEG': 15, 'LET': 16, 'LIMIT': 17, 'LPAR': 18, 'NAME': 19, 'NETWORK': 20, 'OMIT': 21, 'PAD': 22, 'POSITION': 23, 'POSTS': 24, 'SET': 25, 'TESTPOINT': 26, 'USE': 27, 'VARIANT': 28, '__start_star_0': 103, 'allow': 31, 'amplifier': 32, 'board': 33, 'choice': 34, 'connector': 35, 'coupling': 36, 'design': 37, 'driver': 38, 'entry': 39, 'expect': 40, 'fit': 41, 'group': 42, 'include': 43, 'input': 44, 'layout': 45, 'leg': 46, 'let': 47, 'limit': 48, 'network': 49, 'omit': 50, 'part': 51, 'path': 52, 'position': 53, 'posts': 54, 'set': 55, 'station': 57, 'testpoint': 58, 'use': 59, 'variant': 60, 'walk': 61},
+    {'$END': -319, 'ALLOW': 1, 'AMPLIFIER': 2, 'BOARD': 3, 'CHOICE': 4, 'CONNECTOR': 5, 'COUPLING': 6, 'DESIGN': 7, 'DRIVER': 8, 'EXPECT': 9, 'FIT': 10, 'INCLUDE': 11, 'INPUT': 12, 'KIND': 13, 'LAYOUT': 14, 'LEG': 15, 'LET': 16, 'LIMIT': 17, 'LPAR': 18, 'NAME': 19, 'NETWORK': 20, 'OMIT': 21, 'PAD': 22, 'POSITION': 23, 'POSTS': 24, 'SET': 25, 'TESTPOINT': 26, 'USE': 27, 'VARIANT': 28, 'allow': 31, 'amplifier': 32, 'board': 33, 'choice': 34, 'connector': 35, 'coupling': 36, 'design': 37, 'driver': 38, 'entry': 104, 'expect': 40, 'fit': 41, 'group': 42, 'include': 43, 'input': 44, 'layout': 45, 'leg': 46, 'let': 47, 'limit': 48, 'network': 49, 'omit': 50, 'part': 51, 'path': 52, 'position': 53, 'posts': 54, 'set': 55, 'station': 57, 'testpoint': 58, 'use': 59, 'variant': 60, 'walk': 61},
+    {'COMMA': -184, 'RBRACE': -184, '_NL': -184},
     {'COMMA': -163, 'RBRACE': -163, '_NL': -163},
-    {'COMMA': -162, 'LBRACE': 126, 'RBRACE': -162, '_NL': -162, 'block': 213},
-    {'NAME': 214},
-    {'AND': 215, 'LBRACE': 118, 'body': 216},
-    {'COMMA': -150, 'RBRACE': -150, '_NL': -150},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'expr': 217, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'COMMA': -152, 'RBRACE': -152, '_NL': -152},
-    {'RPAR': 218, 'VBAR': 151, '_NL': 219, '__group_star_4': 220},
-    {'ARROW': -139, 'COMMA': -139, 'RBRACE': -139, 'RPAR': -139, 'VBAR': -139, '_NL': -139},
-    {'LPAR': 16, 'NAME': 17, 'PAD': 20, '_NL': 221, 'chain': 222, 'group': 39, 'path': 48, 'station': 86},
-    {'RPAR': 223, 'VBAR': 224},
-    {'RPAR': 225, 'VBAR': 226, '_NL': 227},
-    {'ARROW': 167, 'RPAR': -72, 'VBAR': -72, '_NL': -72},
-    {'ABOVE': -25, 'AND': -25, 'ARROW': -25, 'AT': -25, 'BECAUSE': -25, 'BELOW': -25, 'CODE': -25, 'COMMA': -25, 'COMMA_NUMBER': -25, 'DOT': -25, 'EQUAL': -25, 'FROM': -25, 'IN': -25, 'LPAR': -25, 'MINUS': -25, 'NAME': -25, 'NUMBER': -25, 'PLUS': -25, 'RBRACE': -25, 'RPAR': -25, 'VBAR': -25, 'WITHIN': -25, '_NL': -25},
-    {'NAME': 228},
-    {'NAME': 229},
-    {'AND': 211, 'COMMA': -157, 'RBRACE': -157, '_NL': -157},
-    {'LBRACE': 118, 'body': 230},
+    {'COMMA': -186, 'RBRACE': -186, '_NL': -186},
     {'COMMA': -180, 'RBRACE': -180, '_NL': -180},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'expr': 231, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'NAME': 232},
-    {'LBRACE': 118, 'body': 233},
-    {'COMMA': -206, 'RBRACE': -206, '_NL': -206},
-    {'$END': -30, 'ALLOW': -30, 'AMPLIFIER': -30, 'CHOICE': -30, 'CONNECTOR': -30, 'COUPLING': -30, 'DESIGN': -30, 'DRIVER': -30, 'EXPECT': -30, 'FIT': -30, 'INCLUDE': -30, 'INPUT': -30, 'KIND': -30, 'LEG': -30, 'LET': -30, 'LIMIT': -30, 'LPAR': -30, 'NAME': -30, 'NETWORK': -30, 'OMIT': -30, 'PAD': -30, 'POSITION': -30, 'POSTS': -30, 'SET': -30, 'TESTPOINT': -30, 'USE': -30, 'VARIANT': -30},
-    {'ARROW': -33, 'COMMA': -33, 'RBRACE': -33, 'RPAR': -33, 'VBAR': -33, '_NL': -33},
-    {'LPAR': 16, 'NAME': 17, 'PAD': 20, 'group': 39, 'path': 48, 'station': 234},
-    {'COMMA': -44, 'RBRACE': -44, '_NL': -44},
-    {'AND': -200, 'BECAUSE': -200, 'PLUS': 235, '__together_star_10': 236},
-    {'AND': 237, 'BECAUSE': -141, '__in_variants_star_9': 238},
-    {'BECAUSE': 239, 'IN': 103, 'in_variants': 240},
-    {'STRING': 241},
-    {'ABOVE': -55, 'AT': -55, 'BELOW': -55, 'CIRCUMFLEX': -55, 'COMMA': -55, 'FROM': -55, 'INTO': -55, 'LBRACE': -55, 'MINUS': -55, 'PLUS': -55, 'RBRACE': -55, 'RPAR': -55, 'SLASH': -55, 'STAR': -55, 'TO': -55, 'WITHIN': -55, '_NL': -55},
-    {'COMMA': -46, 'LBRACE': 126, 'RBRACE': -46, '_NL': -46, 'block': 242},
-    {'ABOVE': -186, 'AT': -186, 'BELOW': -186, 'COMMA': -186, 'FROM': -186, 'INTO': -186, 'LBRACE': -186, 'MINUS': -186, 'PLUS': -186, 'RBRACE': -186, 'RPAR': -186, 'SLASH': -186, 'STAR': -186, 'TO': -186, 'WITHIN': -186, '_NL': -186},
-    {'ABOVE': -185, 'AT': -185, 'BELOW': -185, 'COMMA': -185, 'FROM': -185, 'INTO': -185, 'LBRACE': -185, 'MINUS': -185, 'PLUS': -185, 'RBRACE': -185, 'RPAR': -185, 'SLASH': -185, 'STAR': -185, 'TO': -185, 'WITHIN': -185, '_NL': -185},
-    {'ABOVE': -197, 'AT': -197, 'BELOW': -197, 'COMMA': -197, 'FROM': -197, 'INTO': -197, 'LBRACE': -197, 'MINUS': -197, 'PLUS': -197, 'RBRACE': -197, 'RPAR': -197, 'SLASH': 113, 'STAR': 114, 'TO': -197, 'WITHIN': -197, '_NL': -197},
-    {'ABOVE': -196, 'AT': -196, 'BELOW': -196, 'COMMA': -196, 'FROM': -196, 'INTO': -196, 'LBRACE': -196, 'MINUS': -196, 'PLUS': -196, 'RBRACE': -196, 'RPAR': -196, 'SLASH': 113, 'STAR': 114, 'TO': -196, 'WITHIN': -196, '_NL': -196},
-    {'ABOVE': -183, 'AT': -183, 'BELOW': -183, 'COMMA': -183, 'FROM': -183, 'INTO': -183, 'LBRACE': -183, 'MINUS': -183, 'PLUS': -183, 'RBRACE': -183, 'RPAR': -183, 'SLASH': -183, 'STAR': -183, 'TO': -183, 'WITHIN': -183, '_NL': -183},
-    {'COMMA': -71, 'RBRACE': -71, '_NL': -71},
-    {'ALLOW': 1, 'AMPLIFIER': 2, 'CHOICE': 3, 'CONNECTOR': 4, 'COUPLING': 5, 'DESIGN': 6, 'DRIVER': 7, 'EXPECT': 8, 'FIT': 9, 'INCLUDE': 10, 'INPUT': 11, 'KIND': 12, 'LEG': 13, 'LET': 14, 'LIMIT': 15, 'LPAR': 16, 'NAME': 17, 'NETWORK': 18, 'OMIT': 19, 'PAD': 20, 'POSITION': 21, 'POSTS': 22, 'RBRACE': 243, 'SET': 23, 'TESTPOINT': 24, 'USE': 25, 'VARIANT': 26, '__body_star_11': 244, 'allow': 29, 'amplifier': 30, 'choice': 31, 'connector': 32, 'coupling': 33, 'design': 34, 'driver': 35, 'entry': 245, 'expect': 37, 'fit': 38, 'group': 39, 'include': 40, 'input': 41, 'leg': 42, 'let': 43, 'limit': 44, 'network': 45, 'omit': 46, 'part': 47, 'path': 48, 'position': 49, 'posts': 50, 'set': 51, 'station': 53, 'testpoint': 54, 'use': 55, 'variant': 56, 'walk': 57},
-    {'ALLOW': 1, 'AMPLIFIER': 2, 'CHOICE': 3, 'CONNECTOR': 4, 'COUPLING': 5, 'DESIGN': 6, 'DRIVER': 7, 'EXPECT': 8, 'FIT': 9, 'INCLUDE': 10, 'INPUT': 11, 'KIND': 12, 'LEG': 13, 'LET': 14, 'LIMIT': 15, 'LPAR': 16, 'NAME': 17, 'NETWORK': 18, 'OMIT': 19, 'PAD': 20, 'POSITION': 21, 'POSTS': 22, 'RBRACE': 246, 'SET': 23, 'TESTPOINT': 24, 'USE': 25, 'VARIANT': 26, 'allow': 29, 'amplifier': 30, 'choice': 31, 'connector': 32, 'coupling': 33, 'design': 34, 'driver': 35, 'entry': 247, 'expect': 37, 'fit': 38, 'group': 39, 'include': 40, 'input': 41, 'leg': 42, 'let': 43, 'limit': 44, 'network': 45, 'omit': 46, 'part': 47, 'path': 48, 'position': 49, 'posts': 50, 'set': 51, 'station': 53, 'testpoint': 54, 'use': 55, 'variant': 56, 'walk': 57},
-    {'COMMA': 248, 'RBRACE': 249, '_NL': 250, '_sep': 251},
-    {'COMMA': -74, 'RBRACE': -74, '_NL': -74},
-    {'PAD': 252, 'UNUSED': 253},
-    {'PAD': 254, 'UNUSED': 255},
-    {'COMMA': -178, 'RBRACE': -178, '_NL': -178},
-    {'NAME': 185, 'PIN': 186, 'RBRACE': 256, '__pins_star_1': 257, 'pin': 258},
-    {'NAME': 185, 'PIN': 186, 'RBRACE': 259, 'pin': 260},
-    {'COMMA': 261, 'RBRACE': 262, '_NL': 263, '_pin_sep': 264},
-    {'NAME': 265},
-    {'COMMA': -81, 'RBRACE': -81, '_NL': -81},
-    {'COMMA': -84, 'RBRACE': -84, '_NL': -84},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'expr': 266, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'CIRCUMFLEX': -54, 'CODE': 59, 'COMMA': -54, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'PLUS': -54, 'RBRACE': -54, 'SLASH': -54, 'STAR': -54, 'STRING': 267, '_NL': -54, 'atom': 65, 'expr': 268, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'COMMA': -63, 'RBRACE': -63, '_NL': -63},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 195, 'NUMBER': 64, 'RBRACE': 269, '__block_star_12': 270, 'atom': 65, 'expr': 199, 'item': 271, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 195, 'NUMBER': 64, 'RBRACE': 272, 'atom': 65, 'expr': 199, 'item': 273, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'COMMA': -146, 'RBRACE': -146, '_NL': -146},
-    {'COMMA': 248, 'RBRACE': 274, '_NL': 250, '_sep': 275},
-    {'COMMA': -87, 'RBRACE': -87, '_NL': -87},
-    {'ABOVE': -78, 'AT': -78, 'BELOW': -78, 'COMMA': -78, 'FROM': -78, 'RBRACE': -78, 'WITHIN': -78, '_NL': -78},
-    {'ABOVE': -76, 'AT': -76, 'BELOW': -76, 'COMMA': -76, 'FROM': -76, 'RBRACE': -76, 'WITHIN': -76, '_NL': -76},
-    {'ABOVE': -79, 'AT': -79, 'BELOW': -79, 'COMMA': -79, 'FROM': -79, 'RBRACE': -79, 'WITHIN': -79, '_NL': -79},
-    {'TO': 276},
-    {'ABOVE': 129, 'AND': 139, 'AT': 130, 'BELOW': 131, 'CODE': 59, 'COMMA': -122, 'COMMA_NUMBER': 60, 'FROM': 132, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'RBRACE': -122, 'WITHIN': 134, '_NL': -122, '__expect_star_8': 277, '__omit_star_7': 278, 'atom': 65, 'clause': 136, 'expr': 137, 'is': 279, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'ABOVE': -77, 'AT': -77, 'BELOW': -77, 'COMMA': -77, 'FROM': -77, 'RBRACE': -77, 'WITHIN': -77, '_NL': -77},
-    {'ABOVE': -6, 'AT': -6, 'BELOW': -6, 'COMMA': -6, 'FROM': -6, 'RBRACE': -6, 'WITHIN': -6, '_NL': -6},
-    {'ABOVE': 129, 'AT': 130, 'BELOW': 131, 'COMMA': -123, 'FROM': 132, 'RBRACE': -123, 'WITHIN': 134, '_NL': -123, 'clause': 208},
-    {'ABOVE': -23, 'AND': -23, 'AT': -23, 'BELOW': -23, 'CODE': -23, 'COMMA': -23, 'COMMA_NUMBER': -23, 'FROM': -23, 'LPAR': -23, 'MINUS': -23, 'NAME': -23, 'NUMBER': -23, 'RBRACE': -23, 'WITHIN': -23, '_NL': -23},
-    {'NAME': 17, 'path': 280},
-    {'COMMA': -142, 'RBRACE': -142, '_NL': -142},
-    {'COMMA': -161, 'RBRACE': -161, '_NL': -161},
-    {'AND': -19, 'LBRACE': -19},
-    {'NAME': 281},
-    {'COMMA': -149, 'RBRACE': -149, '_NL': -149},
-    {'COMMA': -151, 'RBRACE': -151, '_NL': -151},
-    {'ARROW': -135, 'COMMA': -135, 'RBRACE': -135, 'RPAR': -135, 'VBAR': -135, '_NL': -135},
-    {'RPAR': 282, 'VBAR': 224},
-    {'RPAR': 283, 'VBAR': 226, '_NL': 284},
-    {'LPAR': 16, 'NAME': 17, 'PAD': 20, 'chain': 285, 'group': 39, 'path': 48, 'station': 86},
-    {'RPAR': -12, 'VBAR': -12, '_NL': -12},
-    {'ARROW': -138, 'COMMA': -138, 'RBRACE': -138, 'RPAR': -138, 'VBAR': -138, '_NL': -138},
-    {'LPAR': 16, 'NAME': 17, 'PAD': 20, '_NL': 286, 'chain': 287, 'group': 39, 'path': 48, 'station': 86},
-    {'ARROW': -137, 'COMMA': -137, 'RBRACE': -137, 'RPAR': -137, 'VBAR': -137, '_NL': -137},
-    {'LPAR': 16, 'NAME': 17, 'PAD': 20, '_NL': 288, 'chain': 289, 'group': 39, 'path': 48, 'station': 86},
-    {'RPAR': 290, 'VBAR': 291},
-    {'ABOVE': -26, 'AND': -26, 'ARROW': -26, 'AT': -26, 'BECAUSE': -26, 'BELOW': -26, 'CODE': -26, 'COMMA': -26, 'COMMA_NUMBER': -26, 'DOT': -26, 'EQUAL': -26, 'FROM': -26, 'IN': -26, 'LPAR': -26, 'MINUS': -26, 'NAME': -26, 'NUMBER': -26, 'PLUS': -26, 'RBRACE': -26, 'RPAR': -26, 'VBAR': -26, 'WITHIN': -26, '_NL': -26},
-    {'COMMA': 292, 'RPAR': 293, '__network_star_5': 294},
-    {'COMMA': -179, 'RBRACE': -179, '_NL': -179},
-    {'COMMA': -187, 'RBRACE': -187, '_NL': -187},
-    {'COMMA': -204, 'LBRACE': 126, 'RBRACE': -204, '_NL': -204, 'block': 295},
-    {'COMMA': -205, 'RBRACE': -205, '_NL': -205},
-    {'ARROW': -34, 'COMMA': -34, 'RBRACE': -34, 'RPAR': -34, 'VBAR': -34, '_NL': -34},
-    {'NAME': 17, 'path': 296},
-    {'AND': -199, 'BECAUSE': -199, 'PLUS': 297},
-    {'NAME': 17, 'path': 169, 'together': 298},
-    {'AND': 299, 'BECAUSE': -140},
-    {'STRING': 300},
-    {'BECAUSE': 301},
-    {'COMMA': -43, 'RBRACE': -43, '_NL': -43},
-    {'COMMA': -45, 'RBRACE': -45, '_NL': -45},
-    {'COMMA': -67, 'RBRACE': -67, '_NL': -67},
-    {'ALLOW': 1, 'AMPLIFIER': 2, 'CHOICE': 3, 'CONNECTOR': 4, 'COUPLING': 5, 'DESIGN': 6, 'DRIVER': 7, 'EXPECT': 8, 'FIT': 9, 'INCLUDE': 10, 'INPUT': 11, 'KIND': 12, 'LEG': 13, 'LET': 14, 'LIMIT': 15, 'LPAR': 16, 'NAME': 17, 'NETWORK': 18, 'OMIT': 19, 'PAD': 20, 'POSITION': 21, 'POSTS': 22, 'RBRACE': 302, 'SET': 23, 'TESTPOINT': 24, 'USE': 25, 'VARIANT': 26, 'allow': 29, 'amplifier': 30, 'choice': 31, 'connector': 32, 'coupling': 33, 'design': 34, 'driver': 35, 'entry': 303, 'expect': 37, 'fit': 38, 'group': 39, 'include': 40, 'input': 41, 'leg': 42, 'let': 43, 'limit': 44, 'network': 45, 'omit': 46, 'part': 47, 'path': 48, 'position': 49, 'posts': 50, 'set': 51, 'station': 53, 'testpoint': 54, 'use': 55, 'variant': 56, 'walk': 57},
-    {'COMMA': 248, 'RBRACE': 304, '_NL': 250, '_sep': 251},
-    {'COMMA': -69, 'RBRACE': -69, '_NL': -69},
-    {'COMMA': 248, 'RBRACE': 305, '_NL': 250, '_sep': 306},
-    {'ALLOW': -39, 'AMPLIFIER': -39, 'CHOICE': -39, 'CODE': -39, 'COMMA_NUMBER': -39, 'CONNECTOR': -39, 'COUPLING': -39, 'DESIGN': -39, 'DRIVER': -39, 'EXPECT': -39, 'FIT': -39, 'INCLUDE': -39, 'INPUT': -39, 'KIND': -39, 'LEG': -39, 'LET': -39, 'LIMIT': -39, 'LPAR': -39, 'MINUS': -39, 'NAME': -39, 'NETWORK': -39, 'NUMBER': -39, 'OMIT': -39, 'PAD': -39, 'POSITION': -39, 'POSTS': -39, 'RBRACE': -39, 'SET': -39, 'TESTPOINT': -39, 'USE': -39, 'VARIANT': -39, '_NL': 307},
-    {'COMMA': -70, 'RBRACE': -70, '_NL': -70},
-    {'ALLOW': -40, 'AMPLIFIER': -40, 'CHOICE': -40, 'CODE': -40, 'COMMA_NUMBER': -40, 'CONNECTOR': -40, 'COUPLING': -40, 'DESIGN': -40, 'DRIVER': -40, 'EXPECT': -40, 'FIT': -40, 'INCLUDE': -40, 'INPUT': -40, 'KIND': -40, 'LEG': -40, 'LET': -40, 'LIMIT': -40, 'LPAR': -40, 'MINUS': -40, 'NAME': -40, 'NETWORK': -40, 'NUMBER': -40, 'OMIT': -40, 'PAD': -40, 'POSITION': -40, 'POSTS': -40, 'RBRACE': -40, 'SET': -40, 'TESTPOINT': -40, 'USE': -40, 'VARIANT': -40},
-    {'ALLOW': -3, 'AMPLIFIER': -3, 'CHOICE': -3, 'CONNECTOR': -3, 'COUPLING': -3, 'DESIGN': -3, 'DRIVER': -3, 'EXPECT': -3, 'FIT': -3, 'INCLUDE': -3, 'INPUT': -3, 'KIND': -3, 'LEG': -3, 'LET': -3, 'LIMIT': -3, 'LPAR': -3, 'NAME': -3, 'NETWORK': -3, 'OMIT': -3, 'PAD': -3, 'POSITION': -3, 'POSTS': -3, 'RBRACE': -3, 'SET': -3, 'TESTPOINT': -3, 'USE': -3, 'VARIANT': -3},
+    {'COMMA': -166, 'RBRACE': -166, '_NL': -166},
     {'COMMA': -169, 'RBRACE': -169, '_NL': -169},
-    {'COMMA': -170, 'RBRACE': -170, '_NL': -170},
+    {'COMMA': -162, 'RBRACE': -162, '_NL': -162},
     {'COMMA': -167, 'RBRACE': -167, '_NL': -167},
-    {'COMMA': -168, 'RBRACE': -168, '_NL': -168},
-    {'COMMA': -174, 'RBRACE': -174, '_NL': -174},
-    {'NAME': 185, 'PIN': 186, 'RBRACE': 308, 'pin': 309},
-    {'COMMA': 261, 'RBRACE': 310, '_NL': 263, '_pin_sep': 264},
-    {'COMMA': -176, 'RBRACE': -176, '_NL': -176},
-    {'COMMA': 261, 'RBRACE': 311, '_NL': 263, '_pin_sep': 312},
-    {'NAME': -36, 'PIN': -36, 'RBRACE': -36, '_NL': 313},
+    {'_NL': 105},
+    {'COMMA': -183, 'RBRACE': -183, '_NL': -183},
     {'COMMA': -177, 'RBRACE': -177, '_NL': -177},
-    {'NAME': -37, 'PIN': -37, 'RBRACE': -37},
-    {'NAME': -27, 'PIN': -27, 'RBRACE': -27},
-    {'COMMA': -82, 'RBRACE': -82, '_NL': -82},
-    {'COMMA': -85, 'RBRACE': -85, '_NL': -85},
-    {'COMMA': -148, 'RBRACE': -148, '_NL': -148},
-    {'COMMA': -147, 'RBRACE': -147, '_NL': -147},
-    {'COMMA': -59, 'RBRACE': -59, '_NL': -59},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 195, 'NUMBER': 64, 'RBRACE': 314, 'atom': 65, 'expr': 199, 'item': 315, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'COMMA': 248, 'RBRACE': 316, '_NL': 250, '_sep': 275},
-    {'COMMA': -61, 'RBRACE': -61, '_NL': -61},
-    {'COMMA': 248, 'RBRACE': 317, '_NL': 250, '_sep': 318},
-    {'COMMA': -62, 'RBRACE': -62, '_NL': -62},
-    {'CODE': -1, 'COMMA_NUMBER': -1, 'LPAR': -1, 'MINUS': -1, 'NAME': -1, 'NUMBER': -1, 'RBRACE': -1},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'expr': 319, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'ABOVE': 129, 'AT': 130, 'BELOW': 131, 'COMMA': -121, 'FROM': 132, 'RBRACE': -121, 'WITHIN': 134, '_NL': -121, 'clause': 208},
-    {'ABOVE': 129, 'AND': 211, 'AT': 130, 'BELOW': 131, 'CODE': 59, 'COMMA': -118, 'COMMA_NUMBER': 60, 'FROM': 132, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'RBRACE': -118, 'WITHIN': 134, '_NL': -118, '__expect_star_8': 320, 'atom': 65, 'clause': 136, 'expr': 137, 'is': 321, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'ABOVE': 129, 'AT': 130, 'BELOW': 131, 'COMMA': -120, 'FROM': 132, 'RBRACE': -120, 'WITHIN': 134, '_NL': -120, '__expect_star_8': 322, 'clause': 136},
-    {'ABOVE': -24, 'AND': -24, 'AT': -24, 'BELOW': -24, 'CODE': -24, 'COMMA': -24, 'COMMA_NUMBER': -24, 'FROM': -24, 'LPAR': -24, 'MINUS': -24, 'NAME': -24, 'NUMBER': -24, 'RBRACE': -24, 'WITHIN': -24, '_NL': -24},
-    {'AND': -20, 'LBRACE': -20},
-    {'ARROW': -134, 'COMMA': -134, 'RBRACE': -134, 'RPAR': -134, 'VBAR': -134, '_NL': -134},
-    {'ARROW': -133, 'COMMA': -133, 'RBRACE': -133, 'RPAR': -133, 'VBAR': -133, '_NL': -133},
-    {'RPAR': 323, 'VBAR': 291},
-    {'RPAR': -11, 'VBAR': -11, '_NL': -11},
-    {'LPAR': 16, 'NAME': 17, 'PAD': 20, 'chain': 324, 'group': 39, 'path': 48, 'station': 86},
-    {'RPAR': -10, 'VBAR': -10, '_NL': -10},
-    {'LPAR': 16, 'NAME': 17, 'PAD': 20, 'chain': 325, 'group': 39, 'path': 48, 'station': 86},
-    {'RPAR': -16, 'VBAR': -16, '_NL': -16},
-    {'ARROW': -136, 'COMMA': -136, 'RBRACE': -136, 'RPAR': -136, 'VBAR': -136, '_NL': -136},
-    {'LPAR': 16, 'NAME': 17, 'PAD': 20, '_NL': 326, 'chain': 327, 'group': 39, 'path': 48, 'station': 86},
-    {'NAME': 328},
-    {'GIVEN': 329, 'LBRACE': 118, 'body': 330, 'given': 331},
-    {'COMMA': 332, 'RPAR': 333},
-    {'COMMA': -203, 'RBRACE': -203, '_NL': -203},
-    {'AND': -31, 'BECAUSE': -31, 'PLUS': -31},
-    {'NAME': 17, 'path': 334},
-    {'AND': -17, 'BECAUSE': -17},
-    {'NAME': 17, 'path': 169, 'together': 335},
-    {'COMMA': -42, 'RBRACE': -42, '_NL': -42},
-    {'STRING': 336},
-    {'COMMA': -65, 'RBRACE': -65, '_NL': -65},
-    {'COMMA': 248, 'RBRACE': 337, '_NL': 250, '_sep': 306},
-    {'COMMA': -66, 'RBRACE': -66, '_NL': -66},
-    {'COMMA': -68, 'RBRACE': -68, '_NL': -68},
-    {'ALLOW': -4, 'AMPLIFIER': -4, 'CHOICE': -4, 'CONNECTOR': -4, 'COUPLING': -4, 'DESIGN': -4, 'DRIVER': -4, 'EXPECT': -4, 'FIT': -4, 'INCLUDE': -4, 'INPUT': -4, 'KIND': -4, 'LEG': -4, 'LET': -4, 'LIMIT': -4, 'LPAR': -4, 'NAME': -4, 'NETWORK': -4, 'OMIT': -4, 'PAD': -4, 'POSITION': -4, 'POSTS': -4, 'RBRACE': -4, 'SET': -4, 'TESTPOINT': -4, 'USE': -4, 'VARIANT': -4},
-    {'ALLOW': -38, 'AMPLIFIER': -38, 'CHOICE': -38, 'CODE': -38, 'COMMA_NUMBER': -38, 'CONNECTOR': -38, 'COUPLING': -38, 'DESIGN': -38, 'DRIVER': -38, 'EXPECT': -38, 'FIT': -38, 'INCLUDE': -38, 'INPUT': -38, 'KIND': -38, 'LEG': -38, 'LET': -38, 'LIMIT': -38, 'LPAR': -38, 'MINUS': -38, 'NAME': -38, 'NETWORK': -38, 'NUMBER': -38, 'OMIT': -38, 'PAD': -38, 'POSITION': -38, 'POSTS': -38, 'RBRACE': -38, 'SET': -38, 'TESTPOINT': -38, 'USE': -38, 'VARIANT': -38},
-    {'COMMA': -172, 'RBRACE': -172, '_NL': -172},
-    {'COMMA': 261, 'RBRACE': 338, '_NL': 263, '_pin_sep': 312},
+    {'ARROW': -323, 'COMMA': -323, 'RBRACE': -323, 'RPAR': -323, 'VBAR': -323, '_NL': -323},
+    {'COMMA': -182, 'RBRACE': -182, '_NL': -182},
+    {'COMMA': -164, 'RBRACE': -164, '_NL': -164},
+    {'COMMA': -187, 'RBRACE': -187, '_NL': -187},
     {'COMMA': -173, 'RBRACE': -173, '_NL': -173},
-    {'COMMA': -175, 'RBRACE': -175, '_NL': -175},
-    {'NAME': -28, 'PIN': -28, 'RBRACE': -28},
-    {'NAME': -35, 'PIN': -35, 'RBRACE': -35},
-    {'COMMA': -57, 'RBRACE': -57, '_NL': -57},
-    {'COMMA': 248, 'RBRACE': 339, '_NL': 250, '_sep': 318},
-    {'COMMA': -58, 'RBRACE': -58, '_NL': -58},
-    {'COMMA': -60, 'RBRACE': -60, '_NL': -60},
-    {'CODE': -2, 'COMMA_NUMBER': -2, 'LPAR': -2, 'MINUS': -2, 'NAME': -2, 'NUMBER': -2, 'RBRACE': -2},
-    {'ABOVE': -80, 'AT': -80, 'BELOW': -80, 'COMMA': -80, 'FROM': -80, 'RBRACE': -80, 'WITHIN': -80, '_NL': -80},
-    {'ABOVE': 129, 'AT': 130, 'BELOW': 131, 'COMMA': -117, 'FROM': 132, 'RBRACE': -117, 'WITHIN': 134, '_NL': -117, 'clause': 208},
-    {'ABOVE': 129, 'AT': 130, 'BELOW': 131, 'COMMA': -116, 'FROM': 132, 'RBRACE': -116, 'WITHIN': 134, '_NL': -116, '__expect_star_8': 340, 'clause': 136},
-    {'ABOVE': 129, 'AT': 130, 'BELOW': 131, 'COMMA': -119, 'FROM': 132, 'RBRACE': -119, 'WITHIN': 134, '_NL': -119, 'clause': 208},
-    {'ARROW': -132, 'COMMA': -132, 'RBRACE': -132, 'RPAR': -132, 'VBAR': -132, '_NL': -132},
-    {'RPAR': -9, 'VBAR': -9, '_NL': -9},
-    {'RPAR': -15, 'VBAR': -15, '_NL': -15},
-    {'LPAR': 16, 'NAME': 17, 'PAD': 20, 'chain': 341, 'group': 39, 'path': 48, 'station': 86},
-    {'RPAR': -14, 'VBAR': -14, '_NL': -14},
-    {'COMMA': -21, 'RPAR': -21},
-    {'NAME': 342, 'param': 343},
-    {'COMMA': -156, 'RBRACE': -156, '_NL': -156},
-    {'LBRACE': 118, 'body': 344},
-    {'NAME': 345},
-    {'GIVEN': 329, 'LBRACE': 118, 'body': 346, 'given': 347},
-    {'AND': -32, 'BECAUSE': -32, 'PLUS': -32},
-    {'AND': -18, 'BECAUSE': -18},
-    {'COMMA': -41, 'RBRACE': -41, '_NL': -41},
-    {'COMMA': -64, 'RBRACE': -64, '_NL': -64},
+    {'COMMA': -170, 'RBRACE': -170, '_NL': -170},
+    {'COMMA': -185, 'RBRACE': -185, '_NL': -185},
     {'COMMA': -171, 'RBRACE': -171, '_NL': -171},
-    {'COMMA': -56, 'RBRACE': -56, '_NL': -56},
-    {'ABOVE': 129, 'AT': 130, 'BELOW': 131, 'COMMA': -115, 'FROM': 132, 'RBRACE': -115, 'WITHIN': 134, '_NL': -115, 'clause': 208},
-    {'RPAR': -13, 'VBAR': -13, '_NL': -13},
-    {'COMMA': -160, 'EQUAL': 348, 'LBRACE': -160},
-    {'COMMA': 349, 'LBRACE': -131, '__given_star_6': 350},
-    {'COMMA': -155, 'RBRACE': -155, '_NL': -155},
-    {'COMMA': -22, 'RPAR': -22},
-    {'COMMA': -154, 'RBRACE': -154, '_NL': -154},
-    {'LBRACE': 118, 'body': 351},
-    {'CODE': 59, 'COMMA_NUMBER': 60, 'LPAR': 61, 'MINUS': 62, 'NAME': 63, 'NUMBER': 64, 'atom': 65, 'expr': 352, 'power': 67, 'product': 68, 'sum': 69, 'unary': 70},
-    {'NAME': 342, 'param': 353},
-    {'COMMA': 354, 'LBRACE': -130},
+    {'COMMA': -176, 'RBRACE': -176, '_NL': -176},
+    {'COMMA': -168, 'RBRACE': -168, '_NL': -168},
+    {'ARROW': -322, 'COMMA': -322, 'RBRACE': -322, 'RPAR': -322, 'VBAR': -322, '_NL': -322},
+    {'COMMA': -181, 'RBRACE': -181, '_NL': -181},
+    {'COMMA': -165, 'RBRACE': -165, '_NL': -165},
+    {'COMMA': -178, 'RBRACE': -178, '_NL': -178},
+    {},
+    {'ARROW': 106, 'COMMA': -345, 'RBRACE': -345, '_NL': -345, '__walk_star_3': 107},
+    {'COMMA': -175, 'RBRACE': -175, '_NL': -175},
+    {'COMMA': -172, 'RBRACE': -172, '_NL': -172},
+    {'COMMA': -179, 'RBRACE': -179, '_NL': -179},
+    {'COMMA': -174, 'RBRACE': -174, '_NL': -174},
+    {'BECAUSE': 108, 'IN': 109, 'ON': 110, 'in_variants': 111},
+    {'ABOVE': -95, 'AT': -95, 'BELOW': -95, 'CIRCUMFLEX': -95, 'COMMA': -95, 'FROM': -95, 'INTO': -95, 'LBRACE': -95, 'MINUS': -95, 'ON': -95, 'PLUS': -95, 'RBRACE': -95, 'RPAR': -95, 'SLASH': -95, 'STAR': -95, 'TO': -95, 'WITHIN': -95, '_NL': -95},
+    {'ABOVE': -94, 'AT': -94, 'BELOW': -94, 'CIRCUMFLEX': -94, 'COMMA': -94, 'FROM': -94, 'INTO': -94, 'LBRACE': -94, 'MINUS': -94, 'NAME': 112, 'ON': -94, 'PERCENT': 113, 'PLUS': -94, 'RBRACE': -94, 'RPAR': -94, 'SLASH': -94, 'STAR': -94, 'TO': -94, 'WITHIN': -94, '_NL': -94},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 114, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'unary': 115},
+    {'ABOVE': -96, 'AT': -96, 'BELOW': -96, 'CIRCUMFLEX': -96, 'COMMA': -96, 'FROM': -96, 'INTO': -96, 'LBRACE': -96, 'MINUS': -96, 'ON': -96, 'PLUS': -96, 'RBRACE': -96, 'RPAR': -96, 'SLASH': -96, 'STAR': -96, 'TO': -96, 'WITHIN': -96, '_NL': -96},
+    {'ABOVE': -91, 'AT': -91, 'BELOW': -91, 'CIRCUMFLEX': -91, 'COMMA': -91, 'FROM': -91, 'INTO': -91, 'LBRACE': -91, 'MINUS': -91, 'NAME': 116, 'ON': -91, 'PERCENT': 117, 'PLUS': -91, 'RBRACE': -91, 'RPAR': -91, 'SLASH': -91, 'STAR': -91, 'TO': -91, 'WITHIN': -91, '_NL': -91},
+    {'ABOVE': -338, 'AT': -338, 'BELOW': -338, 'CIRCUMFLEX': -338, 'COMMA': -338, 'FROM': -338, 'INTO': -338, 'LBRACE': -338, 'MINUS': -338, 'ON': -338, 'PLUS': -338, 'RBRACE': -338, 'RPAR': -338, 'SLASH': -338, 'STAR': -338, 'TO': -338, 'WITHIN': -338, '_NL': -338},
+    {'INTO': 118},
+    {'ABOVE': -306, 'AT': -306, 'BELOW': -306, 'COMMA': -306, 'FROM': -306, 'INTO': -306, 'LBRACE': -306, 'MINUS': -306, 'ON': -306, 'PLUS': -306, 'RBRACE': -306, 'RPAR': -306, 'SLASH': -306, 'STAR': -306, 'TO': -306, 'WITHIN': -306, '_NL': -306},
+    {'ABOVE': -324, 'AT': -324, 'BELOW': -324, 'COMMA': -324, 'FROM': -324, 'INTO': -324, 'LBRACE': -324, 'MINUS': -324, 'ON': -324, 'PLUS': -324, 'RBRACE': -324, 'RPAR': -324, 'SLASH': 119, 'STAR': 120, 'TO': -324, 'WITHIN': -324, '_NL': -324},
+    {'ABOVE': -200, 'AT': -200, 'BELOW': -200, 'COMMA': -200, 'FROM': -200, 'INTO': -200, 'LBRACE': -200, 'MINUS': 121, 'ON': -200, 'PLUS': 122, 'RBRACE': -200, 'RPAR': -200, 'TO': -200, 'WITHIN': -200, '_NL': -200},
+    {'ABOVE': -304, 'AT': -304, 'BELOW': -304, 'CIRCUMFLEX': 123, 'COMMA': -304, 'FROM': -304, 'INTO': -304, 'LBRACE': -304, 'MINUS': -304, 'ON': -304, 'PLUS': -304, 'RBRACE': -304, 'RPAR': -304, 'SLASH': -304, 'STAR': -304, 'TO': -304, 'WITHIN': -304, '_NL': -304},
+    {'LBRACE': 124, 'STRING': 125},
+    {'LBRACE': 126, 'STRING': 127, 'body': 128},
+    {'LBRACE': 129, 'STRING': 130, 'THROUGH': 131, 'pins': 132},
+    {'AND': 133},
     {'COMMA': -153, 'RBRACE': -153, '_NL': -153},
-    {'COMMA': -159, 'LBRACE': -159},
-    {'COMMA': -7, 'LBRACE': -7},
-    {'NAME': 342, 'param': 355},
-    {'COMMA': -8, 'LBRACE': -8},
+    {'CODE': 63, 'COMMA': -161, 'COMMA_NUMBER': 64, 'LBRACE': 134, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'RBRACE': -161, '_NL': -161, 'atom': 69, 'block': 135, 'expr': 136, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'ABOVE': 137, 'AT': 138, 'BELOW': 139, 'CODE': 63, 'COMMA': -199, 'COMMA_NUMBER': 64, 'FROM': 140, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'OF': 141, 'RBRACE': -199, 'WITHIN': 142, '_NL': -199, '__expect_star_8': 143, 'atom': 69, 'clause': 144, 'expr': 145, 'is': 146, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'AND': 147, 'COMMA': -202, 'RBRACE': -202, '_NL': -202, '__omit_star_7': 148},
+    {'COMMA': -223, 'FROM': 149, 'RBRACE': -223, '_NL': -223},
+    {'COMMA': -224, 'RBRACE': -224, '_NL': -224},
+    {'CODE': 63, 'COMMA': -269, 'COMMA_NUMBER': 64, 'LBRACE': 134, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'RBRACE': -269, '_NL': -269, 'atom': 69, 'block': 150, 'expr': 151, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'NAME': 152},
+    {'AND': 153, 'LBRACE': 126, '__leg_star_2': 154, 'body': 155},
+    {'EQUAL': 156},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 157, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'LPAR': 18, 'NAME': 19, 'PAD': 22, 'chain': 158, 'group': 42, 'path': 52, 'station': 92},
+    {'RPAR': 159, 'VBAR': 160, '_NL': 161, '__group_star_4': 162},
+    {'ARROW': 106, 'RPAR': -134, 'VBAR': -134, '_NL': -134, '__walk_star_3': 163},
+    {'NAME': 164},
+    {'ABOVE': -270, 'AND': -270, 'ARROW': -270, 'AT': -270, 'BECAUSE': -270, 'BELOW': -270, 'CODE': -270, 'COMMA': -270, 'COMMA_NUMBER': -270, 'DOT': 165, 'EQUAL': -270, 'FROM': -270, 'IN': -270, 'LBRACE': -270, 'LPAR': -270, 'MINUS': -270, 'NAME': -270, 'NUMBER': -270, 'OFF_BOARD': -270, 'PLUS': -270, 'RBRACE': -270, 'RPAR': -270, 'TO': -270, 'VBAR': -270, 'WITHIN': -270, '_NL': -270},
+    {'LPAR': 166},
+    {'AND': 147, 'COMMA': -262, 'RBRACE': -262, '_NL': -262, '__omit_star_7': 167},
+    {'LBRACE': 126, 'STRING': 168, 'body': 169},
+    {'COMMA': -303, 'RBRACE': -303, '_NL': -303},
+    {'EQUAL': 170},
+    {'COMMA': -331, 'RBRACE': -331, '_NL': -331},
+    {'AS': 171},
+    {'LBRACE': 126, 'STRING': 172, 'body': 173},
+    {'$END': -317, 'ALLOW': 1, 'AMPLIFIER': 2, 'BOARD': 3, 'CHOICE': 4, 'CONNECTOR': 5, 'COUPLING': 6, 'DESIGN': 7, 'DRIVER': 8, 'EXPECT': 9, 'FIT': 10, 'INCLUDE': 11, 'INPUT': 12, 'KIND': 13, 'LAYOUT': 14, 'LEG': 15, 'LET': 16, 'LIMIT': 17, 'LPAR': 18, 'NAME': 19, 'NETWORK': 20, 'OMIT': 21, 'PAD': 22, 'POSITION': 23, 'POSTS': 24, 'SET': 25, 'TESTPOINT': 26, 'USE': 27, 'VARIANT': 28, 'allow': 31, 'amplifier': 32, 'board': 33, 'choice': 34, 'connector': 35, 'coupling': 36, 'design': 37, 'driver': 38, 'entry': 104, 'expect': 40, 'fit': 41, 'group': 42, 'include': 43, 'input': 44, 'layout': 45, 'leg': 46, 'let': 47, 'limit': 48, 'network': 49, 'omit': 50, 'part': 51, 'path': 52, 'position': 53, 'posts': 54, 'set': 55, 'station': 57, 'testpoint': 58, 'use': 59, 'variant': 60, 'walk': 61},
+    {'_NL': 174},
+    {'$END': -39, 'ALLOW': -39, 'AMPLIFIER': -39, 'BOARD': -39, 'CHOICE': -39, 'CONNECTOR': -39, 'COUPLING': -39, 'DESIGN': -39, 'DRIVER': -39, 'EXPECT': -39, 'FIT': -39, 'INCLUDE': -39, 'INPUT': -39, 'KIND': -39, 'LAYOUT': -39, 'LEG': -39, 'LET': -39, 'LIMIT': -39, 'LPAR': -39, 'NAME': -39, 'NETWORK': -39, 'OMIT': -39, 'PAD': -39, 'POSITION': -39, 'POSTS': -39, 'SET': -39, 'TESTPOINT': -39, 'USE': -39, 'VARIANT': -39},
+    {'LPAR': 18, 'NAME': 19, 'PAD': 22, 'group': 42, 'path': 52, 'station': 175},
+    {'ARROW': 176, 'COMMA': -344, 'RBRACE': -344, '_NL': -344},
+    {'STRING': 177},
+    {'NAME': 19, 'path': 178, 'together': 179},
+    {'NAME': 19, 'path': 180},
+    {'BECAUSE': 181},
+    {'ABOVE': -92, 'AT': -92, 'BELOW': -92, 'CIRCUMFLEX': -92, 'COMMA': -92, 'FROM': -92, 'INTO': -92, 'LBRACE': -92, 'MINUS': -92, 'ON': -92, 'PLUS': -92, 'RBRACE': -92, 'RPAR': -92, 'SLASH': -92, 'STAR': -92, 'TO': -92, 'WITHIN': -92, '_NL': -92},
+    {'ABOVE': -93, 'AT': -93, 'BELOW': -93, 'CIRCUMFLEX': -93, 'COMMA': -93, 'FROM': -93, 'INTO': -93, 'LBRACE': -93, 'MINUS': -93, 'ON': -93, 'PLUS': -93, 'RBRACE': -93, 'RPAR': -93, 'SLASH': -93, 'STAR': -93, 'TO': -93, 'WITHIN': -93, '_NL': -93},
+    {'RPAR': 182},
+    {'ABOVE': -339, 'AT': -339, 'BELOW': -339, 'CIRCUMFLEX': -339, 'COMMA': -339, 'FROM': -339, 'INTO': -339, 'LBRACE': -339, 'MINUS': -339, 'ON': -339, 'PLUS': -339, 'RBRACE': -339, 'RPAR': -339, 'SLASH': -339, 'STAR': -339, 'TO': -339, 'WITHIN': -339, '_NL': -339},
+    {'ABOVE': -89, 'AT': -89, 'BELOW': -89, 'CIRCUMFLEX': -89, 'COMMA': -89, 'FROM': -89, 'INTO': -89, 'LBRACE': -89, 'MINUS': -89, 'ON': -89, 'PLUS': -89, 'RBRACE': -89, 'RPAR': -89, 'SLASH': -89, 'STAR': -89, 'TO': -89, 'WITHIN': -89, '_NL': -89},
+    {'ABOVE': -90, 'AT': -90, 'BELOW': -90, 'CIRCUMFLEX': -90, 'COMMA': -90, 'FROM': -90, 'INTO': -90, 'LBRACE': -90, 'MINUS': -90, 'ON': -90, 'PLUS': -90, 'RBRACE': -90, 'RPAR': -90, 'SLASH': -90, 'STAR': -90, 'TO': -90, 'WITHIN': -90, '_NL': -90},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 183, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'power': 184, 'unary': 74},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'power': 185, 'unary': 74},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'power': 71, 'product': 186, 'unary': 74},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'power': 71, 'product': 187, 'unary': 74},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'power': 188, 'unary': 74},
+    {'AREA': 189, 'COPPER': 190, 'CORNER': 191, 'FIXING': 192, 'HOLE': 193, 'HOLES': 194, 'OUTLINE': 195, 'RBRACE': 196, 'SEEN': 197, 'TAG': 198, 'TAGS': 199, 'THICKNESS': 200, 'TRACK': 201, '_NL': 202, '__board_star_11': 203, '_board_line': 204, 'area': 205, 'copper': 206, 'corner': 207, 'fixing': 208, 'hole': 209, 'holes': 210, 'outline': 211, 'seen': 212, 'tag': 213, 'tags': 214, 'thickness': 215, 'track': 216},
+    {'LBRACE': 217},
+    {'ALLOW': 1, 'AMPLIFIER': 2, 'BOARD': 3, 'CHOICE': 4, 'CONNECTOR': 5, 'COUPLING': 6, 'DESIGN': 7, 'DRIVER': 8, 'EXPECT': 9, 'FIT': 10, 'INCLUDE': 11, 'INPUT': 12, 'KIND': 13, 'LAYOUT': 14, 'LEG': 15, 'LET': 16, 'LIMIT': 17, 'LPAR': 18, 'NAME': 19, 'NETWORK': 20, 'OMIT': 21, 'PAD': 22, 'POSITION': 23, 'POSTS': 24, 'RBRACE': 218, 'SET': 25, 'TESTPOINT': 26, 'USE': 27, 'VARIANT': 28, '_NL': 219, '__body_star_16': 220, 'allow': 31, 'amplifier': 32, 'board': 33, 'choice': 34, 'connector': 35, 'coupling': 36, 'design': 37, 'driver': 38, 'entry': 221, 'expect': 40, 'fit': 41, 'group': 42, 'include': 43, 'input': 44, 'layout': 45, 'leg': 46, 'let': 47, 'limit': 48, 'network': 49, 'omit': 50, 'part': 51, 'path': 52, 'position': 53, 'posts': 54, 'set': 55, 'station': 57, 'testpoint': 58, 'use': 59, 'variant': 60, 'walk': 61},
+    {'LBRACE': 126, 'body': 222},
+    {'COMMA': -136, 'RBRACE': -136, '_NL': -136},
+    {'NAME': 223, 'PIN': 224, 'RBRACE': 225, '_NL': 226, '__pins_star_1': 227, 'pin': 228},
+    {'LBRACE': 129, 'THROUGH': 229, 'pins': 230},
+    {'NAME': 231},
+    {'COMMA': -144, 'RBRACE': -144, '_NL': -144},
+    {'NAME': 19, 'path': 232},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 233, 'NUMBER': 68, 'RBRACE': 234, '_NL': 235, '__block_star_17': 236, 'atom': 69, 'expr': 237, 'item': 238, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'COMMA': -160, 'RBRACE': -160, '_NL': -160},
+    {'COMMA': -159, 'LBRACE': 134, 'RBRACE': -159, '_NL': -159, 'block': 239},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 240, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 241, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 242, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 243, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'NAME': 19, 'path': 244},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 245, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'ABOVE': 137, 'AT': 138, 'BELOW': 139, 'COMMA': -198, 'FROM': 140, 'RBRACE': -198, 'WITHIN': 142, '_NL': -198, 'clause': 246},
+    {'ABOVE': -9, 'AT': -9, 'BELOW': -9, 'COMMA': -9, 'FROM': -9, 'RBRACE': -9, 'WITHIN': -9, '_NL': -9},
+    {'ABOVE': -225, 'AT': -225, 'BELOW': -225, 'COMMA': -225, 'FROM': -225, 'RBRACE': -225, 'WITHIN': -225, '_NL': -225},
+    {'ABOVE': 137, 'AT': 138, 'BELOW': 139, 'COMMA': -197, 'FROM': 140, 'RBRACE': -197, 'WITHIN': 142, '_NL': -197, '__expect_star_8': 247, 'clause': 144},
+    {'NAME': 19, 'path': 248},
+    {'AND': 249, 'COMMA': -201, 'RBRACE': -201, '_NL': -201},
+    {'LIBRARY': 250},
+    {'COMMA': -268, 'RBRACE': -268, '_NL': -268},
+    {'COMMA': -267, 'LBRACE': 134, 'RBRACE': -267, '_NL': -267, 'block': 251},
+    {'AS': 252, 'LBRACE': 253},
+    {'NAME': 254},
+    {'AND': 255, 'LBRACE': 126, 'body': 256},
+    {'COMMA': -253, 'RBRACE': -253, '_NL': -253},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 257, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'COMMA': -255, 'RBRACE': -255, '_NL': -255},
+    {'RPAR': 258, 'VBAR': 160, '_NL': 259, '__group_star_4': 260},
+    {'ARROW': -214, 'COMMA': -214, 'RBRACE': -214, 'RPAR': -214, 'VBAR': -214, '_NL': -214},
+    {'LPAR': 18, 'NAME': 19, 'PAD': 22, '_NL': 261, 'chain': 262, 'group': 42, 'path': 52, 'station': 92},
+    {'RPAR': 263, 'VBAR': 264},
+    {'RPAR': 265, 'VBAR': 266, '_NL': 267},
+    {'ARROW': 176, 'RPAR': -133, 'VBAR': -133, '_NL': -133},
+    {'ABOVE': -33, 'AND': -33, 'ARROW': -33, 'AT': -33, 'BECAUSE': -33, 'BELOW': -33, 'CODE': -33, 'COMMA': -33, 'COMMA_NUMBER': -33, 'DOT': -33, 'EQUAL': -33, 'FROM': -33, 'IN': -33, 'LBRACE': -33, 'LPAR': -33, 'MINUS': -33, 'NAME': -33, 'NUMBER': -33, 'OFF_BOARD': -33, 'PLUS': -33, 'RBRACE': -33, 'RPAR': -33, 'TO': -33, 'VBAR': -33, 'WITHIN': -33, '_NL': -33},
+    {'NAME': 268},
+    {'NAME': 269},
+    {'AND': 249, 'COMMA': -261, 'RBRACE': -261, '_NL': -261},
+    {'LBRACE': 126, 'body': 270},
+    {'COMMA': -302, 'RBRACE': -302, '_NL': -302},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 271, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'NAME': 272},
+    {'LBRACE': 126, 'body': 273},
+    {'COMMA': -343, 'RBRACE': -343, '_NL': -343},
+    {'$END': -40, 'ALLOW': -40, 'AMPLIFIER': -40, 'BOARD': -40, 'CHOICE': -40, 'CONNECTOR': -40, 'COUPLING': -40, 'DESIGN': -40, 'DRIVER': -40, 'EXPECT': -40, 'FIT': -40, 'INCLUDE': -40, 'INPUT': -40, 'KIND': -40, 'LAYOUT': -40, 'LEG': -40, 'LET': -40, 'LIMIT': -40, 'LPAR': -40, 'NAME': -40, 'NETWORK': -40, 'OMIT': -40, 'PAD': -40, 'POSITION': -40, 'POSTS': -40, 'SET': -40, 'TESTPOINT': -40, 'USE': -40, 'VARIANT': -40},
+    {'ARROW': -43, 'COMMA': -43, 'RBRACE': -43, 'RPAR': -43, 'VBAR': -43, '_NL': -43},
+    {'LPAR': 18, 'NAME': 19, 'PAD': 22, 'group': 42, 'path': 52, 'station': 274},
+    {'COMMA': -85, 'RBRACE': -85, '_NL': -85},
+    {'AND': -335, 'BECAUSE': -335, 'PLUS': 275, '__together_star_10': 276},
+    {'AND': 277, 'BECAUSE': -221, '__in_variants_star_9': 278},
+    {'BECAUSE': 279, 'IN': 109, 'in_variants': 280},
+    {'STRING': 281},
+    {'ABOVE': -97, 'AT': -97, 'BELOW': -97, 'CIRCUMFLEX': -97, 'COMMA': -97, 'FROM': -97, 'INTO': -97, 'LBRACE': -97, 'MINUS': -97, 'ON': -97, 'PLUS': -97, 'RBRACE': -97, 'RPAR': -97, 'SLASH': -97, 'STAR': -97, 'TO': -97, 'WITHIN': -97, '_NL': -97},
+    {'COMMA': -87, 'LBRACE': 134, 'RBRACE': -87, '_NL': -87, 'block': 282},
+    {'ABOVE': -308, 'AT': -308, 'BELOW': -308, 'COMMA': -308, 'FROM': -308, 'INTO': -308, 'LBRACE': -308, 'MINUS': -308, 'ON': -308, 'PLUS': -308, 'RBRACE': -308, 'RPAR': -308, 'SLASH': -308, 'STAR': -308, 'TO': -308, 'WITHIN': -308, '_NL': -308},
+    {'ABOVE': -307, 'AT': -307, 'BELOW': -307, 'COMMA': -307, 'FROM': -307, 'INTO': -307, 'LBRACE': -307, 'MINUS': -307, 'ON': -307, 'PLUS': -307, 'RBRACE': -307, 'RPAR': -307, 'SLASH': -307, 'STAR': -307, 'TO': -307, 'WITHIN': -307, '_NL': -307},
+    {'ABOVE': -326, 'AT': -326, 'BELOW': -326, 'COMMA': -326, 'FROM': -326, 'INTO': -326, 'LBRACE': -326, 'MINUS': -326, 'ON': -326, 'PLUS': -326, 'RBRACE': -326, 'RPAR': -326, 'SLASH': 119, 'STAR': 120, 'TO': -326, 'WITHIN': -326, '_NL': -326},
+    {'ABOVE': -325, 'AT': -325, 'BELOW': -325, 'COMMA': -325, 'FROM': -325, 'INTO': -325, 'LBRACE': -325, 'MINUS': -325, 'ON': -325, 'PLUS': -325, 'RBRACE': -325, 'RPAR': -325, 'SLASH': 119, 'STAR': 120, 'TO': -325, 'WITHIN': -325, '_NL': -325},
+    {'ABOVE': -305, 'AT': -305, 'BELOW': -305, 'COMMA': -305, 'FROM': -305, 'INTO': -305, 'LBRACE': -305, 'MINUS': -305, 'ON': -305, 'PLUS': -305, 'RBRACE': -305, 'RPAR': -305, 'SLASH': -305, 'STAR': -305, 'TO': -305, 'WITHIN': -305, '_NL': -305},
+    {'NAME': 283},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'ON': 284, 'atom': 69, 'expr': 285, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'POINT': 286, 'point': 287},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 288, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'NAME': 289},
+    {'NAME': 290},
+    {'POINT': 286, 'point': 291},
+    {'COMMA': -122, 'RBRACE': -122, '_NL': -122},
+    {'FROM': 292},
+    {'NAME': 293},
+    {'NAME': 294},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 295, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 296, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'AREA': 189, 'COPPER': 190, 'CORNER': 191, 'FIXING': 192, 'HOLE': 193, 'HOLES': 194, 'OUTLINE': 195, 'RBRACE': 297, 'SEEN': 197, 'TAG': 198, 'TAGS': 199, 'THICKNESS': 200, 'TRACK': 201, '__board_star_11': 298, '_board_line': 299, 'area': 205, 'copper': 206, 'corner': 207, 'fixing': 208, 'hole': 209, 'holes': 210, 'outline': 211, 'seen': 212, 'tag': 213, 'tags': 214, 'thickness': 215, 'track': 216},
+    {'AREA': 189, 'COPPER': 190, 'CORNER': 191, 'FIXING': 192, 'HOLE': 193, 'HOLES': 194, 'OUTLINE': 195, 'RBRACE': 300, 'SEEN': 197, 'TAG': 198, 'TAGS': 199, 'THICKNESS': 200, 'TRACK': 201, '_board_line': 301, 'area': 205, 'copper': 206, 'corner': 207, 'fixing': 208, 'hole': 209, 'holes': 210, 'outline': 211, 'seen': 212, 'tag': 213, 'tags': 214, 'thickness': 215, 'track': 216},
+    {'COMMA': 302, 'RBRACE': 303, '_NL': 304, '_line_end': 305},
+    {'COMMA': -50, 'RBRACE': -50, '_NL': -50},
+    {'COMMA': -47, 'RBRACE': -47, '_NL': -47},
+    {'COMMA': -49, 'RBRACE': -49, '_NL': -49},
+    {'COMMA': -56, 'RBRACE': -56, '_NL': -56},
+    {'COMMA': -53, 'RBRACE': -53, '_NL': -53},
+    {'COMMA': -52, 'RBRACE': -52, '_NL': -52},
+    {'COMMA': -45, 'RBRACE': -45, '_NL': -45},
+    {'COMMA': -48, 'RBRACE': -48, '_NL': -48},
+    {'COMMA': -55, 'RBRACE': -55, '_NL': -55},
+    {'COMMA': -54, 'RBRACE': -54, '_NL': -54},
+    {'COMMA': -46, 'RBRACE': -46, '_NL': -46},
+    {'COMMA': -51, 'RBRACE': -51, '_NL': -51},
+    {'AREA': 189, 'COPPER': 190, 'CORNER': 191, 'FIXING': 192, 'HOLE': 193, 'HOLES': 194, 'OUTLINE': 195, 'RBRACE': 306, 'SEEN': 197, 'TAG': 198, 'TAGS': 199, 'THICKNESS': 200, 'TRACK': 201, '_NL': 307, '__board_star_11': 308, '_board_line': 309, 'area': 205, 'copper': 206, 'corner': 207, 'fixing': 208, 'hole': 209, 'holes': 210, 'outline': 211, 'seen': 212, 'tag': 213, 'tags': 214, 'thickness': 215, 'track': 216},
+    {'COMMA': -130, 'RBRACE': -130, '_NL': -130},
+    {'ALLOW': 1, 'AMPLIFIER': 2, 'BOARD': 3, 'CHOICE': 4, 'CONNECTOR': 5, 'COUPLING': 6, 'DESIGN': 7, 'DRIVER': 8, 'EXPECT': 9, 'FIT': 10, 'INCLUDE': 11, 'INPUT': 12, 'KIND': 13, 'LAYOUT': 14, 'LEG': 15, 'LET': 16, 'LIMIT': 17, 'LPAR': 18, 'NAME': 19, 'NETWORK': 20, 'OMIT': 21, 'PAD': 22, 'POSITION': 23, 'POSTS': 24, 'RBRACE': 310, 'SET': 25, 'TESTPOINT': 26, 'USE': 27, 'VARIANT': 28, '__body_star_16': 311, 'allow': 31, 'amplifier': 32, 'board': 33, 'choice': 34, 'connector': 35, 'coupling': 36, 'design': 37, 'driver': 38, 'entry': 312, 'expect': 40, 'fit': 41, 'group': 42, 'include': 43, 'input': 44, 'layout': 45, 'leg': 46, 'let': 47, 'limit': 48, 'network': 49, 'omit': 50, 'part': 51, 'path': 52, 'position': 53, 'posts': 54, 'set': 55, 'station': 57, 'testpoint': 58, 'use': 59, 'variant': 60, 'walk': 61},
+    {'ALLOW': 1, 'AMPLIFIER': 2, 'BOARD': 3, 'CHOICE': 4, 'CONNECTOR': 5, 'COUPLING': 6, 'DESIGN': 7, 'DRIVER': 8, 'EXPECT': 9, 'FIT': 10, 'INCLUDE': 11, 'INPUT': 12, 'KIND': 13, 'LAYOUT': 14, 'LEG': 15, 'LET': 16, 'LIMIT': 17, 'LPAR': 18, 'NAME': 19, 'NETWORK': 20, 'OMIT': 21, 'PAD': 22, 'POSITION': 23, 'POSTS': 24, 'RBRACE': 313, 'SET': 25, 'TESTPOINT': 26, 'USE': 27, 'VARIANT': 28, 'allow': 31, 'amplifier': 32, 'board': 33, 'choice': 34, 'connector': 35, 'coupling': 36, 'design': 37, 'driver': 38, 'entry': 314, 'expect': 40, 'fit': 41, 'group': 42, 'include': 43, 'input': 44, 'layout': 45, 'leg': 46, 'let': 47, 'limit': 48, 'network': 49, 'omit': 50, 'part': 51, 'path': 52, 'position': 53, 'posts': 54, 'set': 55, 'station': 57, 'testpoint': 58, 'use': 59, 'variant': 60, 'walk': 61},
+    {'COMMA': 315, 'RBRACE': 316, '_NL': 317, '_sep': 318},
+    {'COMMA': -135, 'RBRACE': -135, '_NL': -135},
+    {'PAD': 319, 'UNUSED': 320},
+    {'PAD': 321, 'UNUSED': 322},
+    {'COMMA': -283, 'RBRACE': -283, '_NL': -283},
+    {'NAME': 223, 'PIN': 224, 'RBRACE': 323, '__pins_star_1': 324, 'pin': 325},
+    {'NAME': 223, 'PIN': 224, 'RBRACE': 326, 'pin': 327},
+    {'COMMA': 328, 'RBRACE': 329, '_NL': 330, '_pin_sep': 331},
+    {'NAME': 332},
+    {'COMMA': -142, 'RBRACE': -142, '_NL': -142},
+    {'COMMA': -145, 'RBRACE': -145, '_NL': -145},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 333, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'CIRCUMFLEX': -96, 'CODE': 63, 'COMMA': -96, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'PLUS': -96, 'RBRACE': -96, 'SLASH': -96, 'STAR': -96, 'STRING': 334, '_NL': -96, 'atom': 69, 'expr': 335, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'COMMA': -106, 'RBRACE': -106, '_NL': -106},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 233, 'NUMBER': 68, 'RBRACE': 336, '__block_star_17': 337, 'atom': 69, 'expr': 237, 'item': 338, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 233, 'NUMBER': 68, 'RBRACE': 339, 'atom': 69, 'expr': 237, 'item': 340, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'COMMA': -226, 'RBRACE': -226, '_NL': -226},
+    {'COMMA': 315, 'RBRACE': 341, '_NL': 317, '_sep': 342},
+    {'COMMA': -158, 'RBRACE': -158, '_NL': -158},
+    {'ABOVE': -139, 'AT': -139, 'BELOW': -139, 'COMMA': -139, 'FROM': -139, 'RBRACE': -139, 'WITHIN': -139, '_NL': -139},
+    {'ABOVE': -137, 'AT': -137, 'BELOW': -137, 'COMMA': -137, 'FROM': -137, 'RBRACE': -137, 'WITHIN': -137, '_NL': -137},
+    {'ABOVE': -140, 'AT': -140, 'BELOW': -140, 'COMMA': -140, 'FROM': -140, 'RBRACE': -140, 'WITHIN': -140, '_NL': -140},
+    {'TO': 343},
+    {'ABOVE': 137, 'AND': 147, 'AT': 138, 'BELOW': 139, 'CODE': 63, 'COMMA': -195, 'COMMA_NUMBER': 64, 'FROM': 140, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'RBRACE': -195, 'WITHIN': 142, '_NL': -195, '__expect_star_8': 344, '__omit_star_7': 345, 'atom': 69, 'clause': 144, 'expr': 145, 'is': 346, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'ABOVE': -138, 'AT': -138, 'BELOW': -138, 'COMMA': -138, 'FROM': -138, 'RBRACE': -138, 'WITHIN': -138, '_NL': -138},
+    {'ABOVE': -10, 'AT': -10, 'BELOW': -10, 'COMMA': -10, 'FROM': -10, 'RBRACE': -10, 'WITHIN': -10, '_NL': -10},
+    {'ABOVE': 137, 'AT': 138, 'BELOW': 139, 'COMMA': -196, 'FROM': 140, 'RBRACE': -196, 'WITHIN': 142, '_NL': -196, 'clause': 246},
+    {'ABOVE': -31, 'AND': -31, 'AT': -31, 'BELOW': -31, 'CODE': -31, 'COMMA': -31, 'COMMA_NUMBER': -31, 'FROM': -31, 'LPAR': -31, 'MINUS': -31, 'NAME': -31, 'NUMBER': -31, 'RBRACE': -31, 'WITHIN': -31, '_NL': -31},
+    {'NAME': 19, 'path': 347},
+    {'COMMA': -222, 'RBRACE': -222, '_NL': -222},
+    {'COMMA': -266, 'RBRACE': -266, '_NL': -266},
+    {'NAME': 348},
+    {'BUS': 349, 'CUT': 350, 'DEPTH': 351, 'DRILL': 352, 'JUMPER': 353, 'LEAD': 354, 'PLACE': 355, 'RBRACE': 356, '_NL': 357, '__layout_star_13': 358, '_layout_line': 359, 'bus': 360, 'cut': 361, 'depth': 362, 'drill': 363, 'jumper': 364, 'lead_out': 365, 'place': 366},
+    {'AND': -27, 'LBRACE': -27},
+    {'NAME': 367},
+    {'COMMA': -252, 'RBRACE': -252, '_NL': -252},
+    {'COMMA': -254, 'RBRACE': -254, '_NL': -254},
+    {'ARROW': -210, 'COMMA': -210, 'RBRACE': -210, 'RPAR': -210, 'VBAR': -210, '_NL': -210},
+    {'RPAR': 368, 'VBAR': 264},
+    {'RPAR': 369, 'VBAR': 266, '_NL': 370},
+    {'LPAR': 18, 'NAME': 19, 'PAD': 22, 'chain': 371, 'group': 42, 'path': 52, 'station': 92},
+    {'RPAR': -16, 'VBAR': -16, '_NL': -16},
+    {'ARROW': -213, 'COMMA': -213, 'RBRACE': -213, 'RPAR': -213, 'VBAR': -213, '_NL': -213},
+    {'LPAR': 18, 'NAME': 19, 'PAD': 22, '_NL': 372, 'chain': 373, 'group': 42, 'path': 52, 'station': 92},
+    {'ARROW': -212, 'COMMA': -212, 'RBRACE': -212, 'RPAR': -212, 'VBAR': -212, '_NL': -212},
+    {'LPAR': 18, 'NAME': 19, 'PAD': 22, '_NL': 374, 'chain': 375, 'group': 42, 'path': 52, 'station': 92},
+    {'RPAR': 376, 'VBAR': 377},
+    {'ABOVE': -34, 'AND': -34, 'ARROW': -34, 'AT': -34, 'BECAUSE': -34, 'BELOW': -34, 'CODE': -34, 'COMMA': -34, 'COMMA_NUMBER': -34, 'DOT': -34, 'EQUAL': -34, 'FROM': -34, 'IN': -34, 'LBRACE': -34, 'LPAR': -34, 'MINUS': -34, 'NAME': -34, 'NUMBER': -34, 'OFF_BOARD': -34, 'PLUS': -34, 'RBRACE': -34, 'RPAR': -34, 'TO': -34, 'VBAR': -34, 'WITHIN': -34, '_NL': -34},
+    {'COMMA': 378, 'RPAR': 379, '__network_star_5': 380},
+    {'COMMA': -301, 'RBRACE': -301, '_NL': -301},
+    {'COMMA': -311, 'RBRACE': -311, '_NL': -311},
+    {'COMMA': -341, 'LBRACE': 134, 'RBRACE': -341, '_NL': -341, 'block': 381},
+    {'COMMA': -342, 'RBRACE': -342, '_NL': -342},
+    {'ARROW': -44, 'COMMA': -44, 'RBRACE': -44, 'RPAR': -44, 'VBAR': -44, '_NL': -44},
+    {'NAME': 19, 'path': 382},
+    {'AND': -334, 'BECAUSE': -334, 'PLUS': 383},
+    {'NAME': 19, 'path': 178, 'together': 384},
+    {'AND': 385, 'BECAUSE': -220},
+    {'STRING': 386},
+    {'BECAUSE': 387},
+    {'COMMA': -84, 'RBRACE': -84, '_NL': -84},
+    {'COMMA': -86, 'RBRACE': -86, '_NL': -86},
+    {'FROM': 388},
+    {'PARTS': 389, 'SOLDER': 390, 'side': 391},
+    {'ON': 392},
+    {'NAME': 393},
+    {'CUT': 394},
+    {'AT': 395},
+    {'OF': 396},
+    {'NUMBER': 397},
+    {'COMMA': -263, 'RBRACE': -263, '_NL': -263},
+    {'PARTS': 389, 'SOLDER': 390, 'side': 398},
+    {'AT': 399},
+    {'NUMBER': 400},
+    {'COMMA': -332, 'RBRACE': -332, '_NL': -332},
+    {'FROM': 401},
+    {'COMMA': -118, 'RBRACE': -118, '_NL': -118},
+    {'AREA': 189, 'COPPER': 190, 'CORNER': 191, 'FIXING': 192, 'HOLE': 193, 'HOLES': 194, 'OUTLINE': 195, 'RBRACE': 402, 'SEEN': 197, 'TAG': 198, 'TAGS': 199, 'THICKNESS': 200, 'TRACK': 201, '_board_line': 403, 'area': 205, 'copper': 206, 'corner': 207, 'fixing': 208, 'hole': 209, 'holes': 210, 'outline': 211, 'seen': 212, 'tag': 213, 'tags': 214, 'thickness': 215, 'track': 216},
+    {'COMMA': 302, 'RBRACE': 404, '_NL': 304, '_line_end': 305},
+    {'COMMA': -120, 'RBRACE': -120, '_NL': -120},
+    {'COMMA': 302, 'RBRACE': 405, '_NL': 304, '_line_end': 406},
+    {'AREA': -74, 'BUS': -74, 'COPPER': -74, 'CORNER': -74, 'CUT': -74, 'DEPTH': -74, 'DRILL': -74, 'FIXING': -74, 'HOLE': -74, 'HOLES': -74, 'JUMPER': -74, 'LEAD': -74, 'OUTLINE': -74, 'PLACE': -74, 'RBRACE': -74, 'SEEN': -74, 'TAG': -74, 'TAGS': -74, 'THICKNESS': -74, 'TRACK': -74, '_NL': 407},
+    {'COMMA': -121, 'RBRACE': -121, '_NL': -121},
+    {'AREA': -75, 'BUS': -75, 'COPPER': -75, 'CORNER': -75, 'CUT': -75, 'DEPTH': -75, 'DRILL': -75, 'FIXING': -75, 'HOLE': -75, 'HOLES': -75, 'JUMPER': -75, 'LEAD': -75, 'OUTLINE': -75, 'PLACE': -75, 'RBRACE': -75, 'SEEN': -75, 'TAG': -75, 'TAGS': -75, 'THICKNESS': -75, 'TRACK': -75},
+    {'AREA': -5, 'COPPER': -5, 'CORNER': -5, 'FIXING': -5, 'HOLE': -5, 'HOLES': -5, 'OUTLINE': -5, 'RBRACE': -5, 'SEEN': -5, 'TAG': -5, 'TAGS': -5, 'THICKNESS': -5, 'TRACK': -5},
+    {'COMMA': -114, 'RBRACE': -114, '_NL': -114},
+    {'AREA': 189, 'COPPER': 190, 'CORNER': 191, 'FIXING': 192, 'HOLE': 193, 'HOLES': 194, 'OUTLINE': 195, 'RBRACE': 408, 'SEEN': 197, 'TAG': 198, 'TAGS': 199, 'THICKNESS': 200, 'TRACK': 201, '__board_star_11': 409, '_board_line': 410, 'area': 205, 'copper': 206, 'corner': 207, 'fixing': 208, 'hole': 209, 'holes': 210, 'outline': 211, 'seen': 212, 'tag': 213, 'tags': 214, 'thickness': 215, 'track': 216},
+    {'AREA': 189, 'COPPER': 190, 'CORNER': 191, 'FIXING': 192, 'HOLE': 193, 'HOLES': 194, 'OUTLINE': 195, 'RBRACE': 411, 'SEEN': 197, 'TAG': 198, 'TAGS': 199, 'THICKNESS': 200, 'TRACK': 201, '_board_line': 412, 'area': 205, 'copper': 206, 'corner': 207, 'fixing': 208, 'hole': 209, 'holes': 210, 'outline': 211, 'seen': 212, 'tag': 213, 'tags': 214, 'thickness': 215, 'track': 216},
+    {'COMMA': 302, 'RBRACE': 413, '_NL': 304, '_line_end': 305},
+    {'COMMA': -126, 'RBRACE': -126, '_NL': -126},
+    {'ALLOW': 1, 'AMPLIFIER': 2, 'BOARD': 3, 'CHOICE': 4, 'CONNECTOR': 5, 'COUPLING': 6, 'DESIGN': 7, 'DRIVER': 8, 'EXPECT': 9, 'FIT': 10, 'INCLUDE': 11, 'INPUT': 12, 'KIND': 13, 'LAYOUT': 14, 'LEG': 15, 'LET': 16, 'LIMIT': 17, 'LPAR': 18, 'NAME': 19, 'NETWORK': 20, 'OMIT': 21, 'PAD': 22, 'POSITION': 23, 'POSTS': 24, 'RBRACE': 414, 'SET': 25, 'TESTPOINT': 26, 'USE': 27, 'VARIANT': 28, 'allow': 31, 'amplifier': 32, 'board': 33, 'choice': 34, 'connector': 35, 'coupling': 36, 'design': 37, 'driver': 38, 'entry': 415, 'expect': 40, 'fit': 41, 'group': 42, 'include': 43, 'input': 44, 'layout': 45, 'leg': 46, 'let': 47, 'limit': 48, 'network': 49, 'omit': 50, 'part': 51, 'path': 52, 'position': 53, 'posts': 54, 'set': 55, 'station': 57, 'testpoint': 58, 'use': 59, 'variant': 60, 'walk': 61},
+    {'COMMA': 315, 'RBRACE': 416, '_NL': 317, '_sep': 318},
+    {'COMMA': -128, 'RBRACE': -128, '_NL': -128},
+    {'COMMA': 315, 'RBRACE': 417, '_NL': 317, '_sep': 418},
+    {'ALLOW': -80, 'AMPLIFIER': -80, 'BOARD': -80, 'CHOICE': -80, 'CODE': -80, 'COMMA_NUMBER': -80, 'CONNECTOR': -80, 'COUPLING': -80, 'DESIGN': -80, 'DRIVER': -80, 'EXPECT': -80, 'FIT': -80, 'INCLUDE': -80, 'INPUT': -80, 'KIND': -80, 'LAYOUT': -80, 'LEG': -80, 'LET': -80, 'LIMIT': -80, 'LPAR': -80, 'MINUS': -80, 'NAME': -80, 'NETWORK': -80, 'NUMBER': -80, 'OMIT': -80, 'PAD': -80, 'POSITION': -80, 'POSTS': -80, 'RBRACE': -80, 'SET': -80, 'TESTPOINT': -80, 'USE': -80, 'VARIANT': -80, '_NL': 419},
+    {'COMMA': -129, 'RBRACE': -129, '_NL': -129},
+    {'ALLOW': -81, 'AMPLIFIER': -81, 'BOARD': -81, 'CHOICE': -81, 'CODE': -81, 'COMMA_NUMBER': -81, 'CONNECTOR': -81, 'COUPLING': -81, 'DESIGN': -81, 'DRIVER': -81, 'EXPECT': -81, 'FIT': -81, 'INCLUDE': -81, 'INPUT': -81, 'KIND': -81, 'LAYOUT': -81, 'LEG': -81, 'LET': -81, 'LIMIT': -81, 'LPAR': -81, 'MINUS': -81, 'NAME': -81, 'NETWORK': -81, 'NUMBER': -81, 'OMIT': -81, 'PAD': -81, 'POSITION': -81, 'POSTS': -81, 'RBRACE': -81, 'SET': -81, 'TESTPOINT': -81, 'USE': -81, 'VARIANT': -81},
+    {'ALLOW': -7, 'AMPLIFIER': -7, 'BOARD': -7, 'CHOICE': -7, 'CONNECTOR': -7, 'COUPLING': -7, 'DESIGN': -7, 'DRIVER': -7, 'EXPECT': -7, 'FIT': -7, 'INCLUDE': -7, 'INPUT': -7, 'KIND': -7, 'LAYOUT': -7, 'LEG': -7, 'LET': -7, 'LIMIT': -7, 'LPAR': -7, 'NAME': -7, 'NETWORK': -7, 'OMIT': -7, 'PAD': -7, 'POSITION': -7, 'POSTS': -7, 'RBRACE': -7, 'SET': -7, 'TESTPOINT': -7, 'USE': -7, 'VARIANT': -7},
+    {'COMMA': -274, 'RBRACE': -274, '_NL': -274},
+    {'COMMA': -275, 'RBRACE': -275, '_NL': -275},
+    {'COMMA': -272, 'RBRACE': -272, '_NL': -272},
+    {'COMMA': -273, 'RBRACE': -273, '_NL': -273},
+    {'COMMA': -279, 'RBRACE': -279, '_NL': -279},
+    {'NAME': 223, 'PIN': 224, 'RBRACE': 420, 'pin': 421},
+    {'COMMA': 328, 'RBRACE': 422, '_NL': 330, '_pin_sep': 331},
+    {'COMMA': -281, 'RBRACE': -281, '_NL': -281},
+    {'COMMA': 328, 'RBRACE': 423, '_NL': 330, '_pin_sep': 424},
+    {'NAME': -77, 'PIN': -77, 'RBRACE': -77, '_NL': 425},
+    {'COMMA': -282, 'RBRACE': -282, '_NL': -282},
+    {'NAME': -78, 'PIN': -78, 'RBRACE': -78},
+    {'NAME': -35, 'PIN': -35, 'RBRACE': -35},
+    {'COMMA': -143, 'RBRACE': -143, '_NL': -143},
+    {'COMMA': -149, 'RBRACE': -149, '_NL': -149},
+    {'COMMA': -228, 'RBRACE': -228, '_NL': -228},
+    {'COMMA': -227, 'RBRACE': -227, '_NL': -227},
+    {'COMMA': -102, 'RBRACE': -102, '_NL': -102},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 233, 'NUMBER': 68, 'RBRACE': 426, 'atom': 69, 'expr': 237, 'item': 427, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'COMMA': 315, 'RBRACE': 428, '_NL': 317, '_sep': 342},
+    {'COMMA': -104, 'RBRACE': -104, '_NL': -104},
+    {'COMMA': 315, 'RBRACE': 429, '_NL': 317, '_sep': 430},
+    {'COMMA': -105, 'RBRACE': -105, '_NL': -105},
+    {'CODE': -3, 'COMMA_NUMBER': -3, 'LPAR': -3, 'MINUS': -3, 'NAME': -3, 'NUMBER': -3, 'RBRACE': -3},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 431, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'ABOVE': 137, 'AT': 138, 'BELOW': 139, 'COMMA': -194, 'FROM': 140, 'RBRACE': -194, 'WITHIN': 142, '_NL': -194, 'clause': 246},
+    {'ABOVE': 137, 'AND': 249, 'AT': 138, 'BELOW': 139, 'CODE': 63, 'COMMA': -191, 'COMMA_NUMBER': 64, 'FROM': 140, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'RBRACE': -191, 'WITHIN': 142, '_NL': -191, '__expect_star_8': 432, 'atom': 69, 'clause': 144, 'expr': 145, 'is': 433, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'ABOVE': 137, 'AT': 138, 'BELOW': 139, 'COMMA': -193, 'FROM': 140, 'RBRACE': -193, 'WITHIN': 142, '_NL': -193, '__expect_star_8': 434, 'clause': 144},
+    {'ABOVE': -32, 'AND': -32, 'AT': -32, 'BELOW': -32, 'CODE': -32, 'COMMA': -32, 'COMMA_NUMBER': -32, 'FROM': -32, 'LPAR': -32, 'MINUS': -32, 'NAME': -32, 'NUMBER': -32, 'RBRACE': -32, 'WITHIN': -32, '_NL': -32},
+    {'LBRACE': 435},
+    {'NAME': 19, 'PAD': 436, 'path': 437, 'spot': 438},
+    {'FROM': 439},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 440, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'NAME': 441},
+    {'NAME': 19, 'PAD': 436, 'path': 437, 'spot': 442},
+    {'OUT': 443},
+    {'NAME': 19, 'path': 444},
+    {'COMMA': -246, 'RBRACE': -246, '_NL': -246},
+    {'BUS': 349, 'CUT': 350, 'DEPTH': 351, 'DRILL': 352, 'JUMPER': 353, 'LEAD': 354, 'PLACE': 355, 'RBRACE': 445, '__layout_star_13': 446, '_layout_line': 447, 'bus': 360, 'cut': 361, 'depth': 362, 'drill': 363, 'jumper': 364, 'lead_out': 365, 'place': 366},
+    {'BUS': 349, 'CUT': 350, 'DEPTH': 351, 'DRILL': 352, 'JUMPER': 353, 'LEAD': 354, 'PLACE': 355, 'RBRACE': 448, '_layout_line': 449, 'bus': 360, 'cut': 361, 'depth': 362, 'drill': 363, 'jumper': 364, 'lead_out': 365, 'place': 366},
+    {'COMMA': 302, 'RBRACE': 450, '_NL': 304, '_line_end': 451},
+    {'COMMA': -69, 'RBRACE': -69, '_NL': -69},
+    {'COMMA': -66, 'RBRACE': -66, '_NL': -66},
+    {'COMMA': -72, 'RBRACE': -72, '_NL': -72},
+    {'COMMA': -67, 'RBRACE': -67, '_NL': -67},
+    {'COMMA': -68, 'RBRACE': -68, '_NL': -68},
+    {'COMMA': -71, 'RBRACE': -71, '_NL': -71},
+    {'COMMA': -70, 'RBRACE': -70, '_NL': -70},
+    {'AND': -28, 'LBRACE': -28},
+    {'ARROW': -209, 'COMMA': -209, 'RBRACE': -209, 'RPAR': -209, 'VBAR': -209, '_NL': -209},
+    {'ARROW': -208, 'COMMA': -208, 'RBRACE': -208, 'RPAR': -208, 'VBAR': -208, '_NL': -208},
+    {'RPAR': 452, 'VBAR': 377},
+    {'RPAR': -15, 'VBAR': -15, '_NL': -15},
+    {'LPAR': 18, 'NAME': 19, 'PAD': 22, 'chain': 453, 'group': 42, 'path': 52, 'station': 92},
+    {'RPAR': -14, 'VBAR': -14, '_NL': -14},
+    {'LPAR': 18, 'NAME': 19, 'PAD': 22, 'chain': 454, 'group': 42, 'path': 52, 'station': 92},
+    {'RPAR': -20, 'VBAR': -20, '_NL': -20},
+    {'ARROW': -211, 'COMMA': -211, 'RBRACE': -211, 'RPAR': -211, 'VBAR': -211, '_NL': -211},
+    {'LPAR': 18, 'NAME': 19, 'PAD': 22, '_NL': 455, 'chain': 456, 'group': 42, 'path': 52, 'station': 92},
+    {'NAME': 457},
+    {'GIVEN': 458, 'LBRACE': 126, 'body': 459, 'given': 460},
+    {'COMMA': 461, 'RPAR': 462},
+    {'COMMA': -340, 'RBRACE': -340, '_NL': -340},
+    {'AND': -41, 'BECAUSE': -41, 'PLUS': -41},
+    {'NAME': 19, 'path': 463},
+    {'AND': -21, 'BECAUSE': -21},
+    {'NAME': 19, 'path': 178, 'together': 464},
+    {'COMMA': -83, 'RBRACE': -83, '_NL': -83},
+    {'STRING': 465},
+    {'POINT': 286, 'point': 466},
+    {'SIDE': 467},
+    {'SIDE': 468},
+    {'COMMA': -147, 'RBRACE': -147, '_NL': -147},
+    {'PARTS': 389, 'SOLDER': 390, 'side': 469},
+    {'COMMA': -300, 'CUT': -300, 'IN': -300, 'LBRACE': -300, 'ON': -300, 'RBRACE': -300, 'TO': -300, '_NL': -300},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 470, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'POINT': 286, 'point': 471},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 472, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'OF': 473},
+    {'COMMA': -310, 'RBRACE': -310, '_NL': -310},
+    {'POINT': 286, 'point': 474},
+    {'FROM': 475},
+    {'POINT': 286, 'point': 476},
+    {'COMMA': -116, 'RBRACE': -116, '_NL': -116},
+    {'COMMA': 302, 'RBRACE': 477, '_NL': 304, '_line_end': 406},
+    {'COMMA': -117, 'RBRACE': -117, '_NL': -117},
+    {'COMMA': -119, 'RBRACE': -119, '_NL': -119},
+    {'AREA': -6, 'COPPER': -6, 'CORNER': -6, 'FIXING': -6, 'HOLE': -6, 'HOLES': -6, 'OUTLINE': -6, 'RBRACE': -6, 'SEEN': -6, 'TAG': -6, 'TAGS': -6, 'THICKNESS': -6, 'TRACK': -6},
+    {'AREA': -73, 'BUS': -73, 'COPPER': -73, 'CORNER': -73, 'CUT': -73, 'DEPTH': -73, 'DRILL': -73, 'FIXING': -73, 'HOLE': -73, 'HOLES': -73, 'JUMPER': -73, 'LEAD': -73, 'OUTLINE': -73, 'PLACE': -73, 'RBRACE': -73, 'SEEN': -73, 'TAG': -73, 'TAGS': -73, 'THICKNESS': -73, 'TRACK': -73},
+    {'COMMA': -110, 'RBRACE': -110, '_NL': -110},
+    {'AREA': 189, 'COPPER': 190, 'CORNER': 191, 'FIXING': 192, 'HOLE': 193, 'HOLES': 194, 'OUTLINE': 195, 'RBRACE': 478, 'SEEN': 197, 'TAG': 198, 'TAGS': 199, 'THICKNESS': 200, 'TRACK': 201, '_board_line': 479, 'area': 205, 'copper': 206, 'corner': 207, 'fixing': 208, 'hole': 209, 'holes': 210, 'outline': 211, 'seen': 212, 'tag': 213, 'tags': 214, 'thickness': 215, 'track': 216},
+    {'COMMA': 302, 'RBRACE': 480, '_NL': 304, '_line_end': 305},
+    {'COMMA': -112, 'RBRACE': -112, '_NL': -112},
+    {'COMMA': 302, 'RBRACE': 481, '_NL': 304, '_line_end': 406},
+    {'COMMA': -113, 'RBRACE': -113, '_NL': -113},
+    {'COMMA': -124, 'RBRACE': -124, '_NL': -124},
+    {'COMMA': 315, 'RBRACE': 482, '_NL': 317, '_sep': 418},
+    {'COMMA': -125, 'RBRACE': -125, '_NL': -125},
+    {'COMMA': -127, 'RBRACE': -127, '_NL': -127},
+    {'ALLOW': -8, 'AMPLIFIER': -8, 'BOARD': -8, 'CHOICE': -8, 'CONNECTOR': -8, 'COUPLING': -8, 'DESIGN': -8, 'DRIVER': -8, 'EXPECT': -8, 'FIT': -8, 'INCLUDE': -8, 'INPUT': -8, 'KIND': -8, 'LAYOUT': -8, 'LEG': -8, 'LET': -8, 'LIMIT': -8, 'LPAR': -8, 'NAME': -8, 'NETWORK': -8, 'OMIT': -8, 'PAD': -8, 'POSITION': -8, 'POSTS': -8, 'RBRACE': -8, 'SET': -8, 'TESTPOINT': -8, 'USE': -8, 'VARIANT': -8},
+    {'ALLOW': -79, 'AMPLIFIER': -79, 'BOARD': -79, 'CHOICE': -79, 'CODE': -79, 'COMMA_NUMBER': -79, 'CONNECTOR': -79, 'COUPLING': -79, 'DESIGN': -79, 'DRIVER': -79, 'EXPECT': -79, 'FIT': -79, 'INCLUDE': -79, 'INPUT': -79, 'KIND': -79, 'LAYOUT': -79, 'LEG': -79, 'LET': -79, 'LIMIT': -79, 'LPAR': -79, 'MINUS': -79, 'NAME': -79, 'NETWORK': -79, 'NUMBER': -79, 'OMIT': -79, 'PAD': -79, 'POSITION': -79, 'POSTS': -79, 'RBRACE': -79, 'SET': -79, 'TESTPOINT': -79, 'USE': -79, 'VARIANT': -79},
+    {'COMMA': -277, 'RBRACE': -277, '_NL': -277},
+    {'COMMA': 328, 'RBRACE': 483, '_NL': 330, '_pin_sep': 424},
+    {'COMMA': -278, 'RBRACE': -278, '_NL': -278},
+    {'COMMA': -280, 'RBRACE': -280, '_NL': -280},
+    {'NAME': -36, 'PIN': -36, 'RBRACE': -36},
+    {'NAME': -76, 'PIN': -76, 'RBRACE': -76},
+    {'COMMA': -100, 'RBRACE': -100, '_NL': -100},
+    {'COMMA': 315, 'RBRACE': 484, '_NL': 317, '_sep': 430},
+    {'COMMA': -101, 'RBRACE': -101, '_NL': -101},
+    {'COMMA': -103, 'RBRACE': -103, '_NL': -103},
+    {'CODE': -4, 'COMMA_NUMBER': -4, 'LPAR': -4, 'MINUS': -4, 'NAME': -4, 'NUMBER': -4, 'RBRACE': -4},
+    {'ABOVE': -141, 'AT': -141, 'BELOW': -141, 'COMMA': -141, 'FROM': -141, 'RBRACE': -141, 'WITHIN': -141, '_NL': -141},
+    {'ABOVE': 137, 'AT': 138, 'BELOW': 139, 'COMMA': -190, 'FROM': 140, 'RBRACE': -190, 'WITHIN': 142, '_NL': -190, 'clause': 246},
+    {'ABOVE': 137, 'AT': 138, 'BELOW': 139, 'COMMA': -189, 'FROM': 140, 'RBRACE': -189, 'WITHIN': 142, '_NL': -189, '__expect_star_8': 485, 'clause': 144},
+    {'ABOVE': 137, 'AT': 138, 'BELOW': 139, 'COMMA': -192, 'FROM': 140, 'RBRACE': -192, 'WITHIN': 142, '_NL': -192, 'clause': 246},
+    {'BUS': 349, 'CUT': 350, 'DEPTH': 351, 'DRILL': 352, 'JUMPER': 353, 'LEAD': 354, 'PLACE': 355, 'RBRACE': 486, '_NL': 487, '__layout_star_13': 488, '_layout_line': 489, 'bus': 360, 'cut': 361, 'depth': 362, 'drill': 363, 'jumper': 364, 'lead_out': 365, 'place': 366},
+    {'AND': -314, 'ARROW': -314, 'COMMA': -314, 'LBRACE': -314, 'RBRACE': -314, 'TO': -314, '_NL': -314},
+    {'AND': -316, 'ARROW': -316, 'COMMA': -316, 'LBRACE': -316, 'NUMBER': 490, 'RBRACE': -316, 'TO': -316, '_NL': -316},
+    {'TO': 491},
+    {'POINT': 286, 'point': 492},
+    {'COMMA': -152, 'RBRACE': -152, '_NL': -152},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 493, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'ARROW': 494},
+    {'NAME': 19, 'PAD': 436, 'path': 437, 'spot': 495},
+    {'AT': 496, 'OFF_BOARD': 497},
+    {'COMMA': -242, 'RBRACE': -242, '_NL': -242},
+    {'BUS': 349, 'CUT': 350, 'DEPTH': 351, 'DRILL': 352, 'JUMPER': 353, 'LEAD': 354, 'PLACE': 355, 'RBRACE': 498, '_layout_line': 499, 'bus': 360, 'cut': 361, 'depth': 362, 'drill': 363, 'jumper': 364, 'lead_out': 365, 'place': 366},
+    {'COMMA': 302, 'RBRACE': 500, '_NL': 304, '_line_end': 451},
+    {'COMMA': -244, 'RBRACE': -244, '_NL': -244},
+    {'COMMA': 302, 'RBRACE': 501, '_NL': 304, '_line_end': 502},
+    {'COMMA': -245, 'RBRACE': -245, '_NL': -245},
+    {'BUS': -23, 'CUT': -23, 'DEPTH': -23, 'DRILL': -23, 'JUMPER': -23, 'LEAD': -23, 'PLACE': -23, 'RBRACE': -23},
+    {'ARROW': -207, 'COMMA': -207, 'RBRACE': -207, 'RPAR': -207, 'VBAR': -207, '_NL': -207},
+    {'RPAR': -13, 'VBAR': -13, '_NL': -13},
+    {'RPAR': -19, 'VBAR': -19, '_NL': -19},
+    {'LPAR': 18, 'NAME': 19, 'PAD': 22, 'chain': 503, 'group': 42, 'path': 52, 'station': 92},
+    {'RPAR': -18, 'VBAR': -18, '_NL': -18},
+    {'COMMA': -29, 'RPAR': -29},
+    {'NAME': 504, 'param': 505},
+    {'COMMA': -259, 'RBRACE': -259, '_NL': -259},
+    {'LBRACE': 126, 'body': 506},
+    {'NAME': 507},
+    {'GIVEN': 458, 'LBRACE': 126, 'body': 508, 'given': 509},
+    {'AND': -42, 'BECAUSE': -42, 'PLUS': -42},
+    {'AND': -22, 'BECAUSE': -22},
+    {'COMMA': -82, 'RBRACE': -82, '_NL': -82},
+    {'TO': 510, '__area_plus_12': 511},
+    {'COMMA': -312, 'LBRACE': -312, 'RBRACE': -312, '_NL': -312},
+    {'COMMA': -313, 'LBRACE': -313, 'RBRACE': -313, '_NL': -313},
+    {'COMMA': -146, 'RBRACE': -146, '_NL': -146},
+    {'COMMA': -148, 'RBRACE': -148, '_NL': -148},
+    {'COMMA': -204, 'LBRACE': 134, 'RBRACE': -204, '_NL': -204, 'block': 512},
+    {'AT': 513},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 514, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'COMMA': -328, 'LBRACE': 134, 'RBRACE': -328, '_NL': -328, 'block': 515},
+    {'POINT': 286, 'point': 516},
+    {'TO': 510, '__area_plus_12': 517},
+    {'COMMA': -115, 'RBRACE': -115, '_NL': -115},
+    {'COMMA': -108, 'RBRACE': -108, '_NL': -108},
+    {'COMMA': 302, 'RBRACE': 518, '_NL': 304, '_line_end': 406},
+    {'COMMA': -109, 'RBRACE': -109, '_NL': -109},
+    {'COMMA': -111, 'RBRACE': -111, '_NL': -111},
+    {'COMMA': -123, 'RBRACE': -123, '_NL': -123},
+    {'COMMA': -276, 'RBRACE': -276, '_NL': -276},
+    {'COMMA': -99, 'RBRACE': -99, '_NL': -99},
+    {'ABOVE': 137, 'AT': 138, 'BELOW': 139, 'COMMA': -188, 'FROM': 140, 'RBRACE': -188, 'WITHIN': 142, '_NL': -188, 'clause': 246},
+    {'COMMA': -238, 'RBRACE': -238, '_NL': -238},
+    {'BUS': 349, 'CUT': 350, 'DEPTH': 351, 'DRILL': 352, 'JUMPER': 353, 'LEAD': 354, 'PLACE': 355, 'RBRACE': 519, '__layout_star_13': 520, '_layout_line': 521, 'bus': 360, 'cut': 361, 'depth': 362, 'drill': 363, 'jumper': 364, 'lead_out': 365, 'place': 366},
+    {'BUS': 349, 'CUT': 350, 'DEPTH': 351, 'DRILL': 352, 'JUMPER': 353, 'LEAD': 354, 'PLACE': 355, 'RBRACE': 522, '_layout_line': 523, 'bus': 360, 'cut': 361, 'depth': 362, 'drill': 363, 'jumper': 364, 'lead_out': 365, 'place': 366},
+    {'COMMA': 302, 'RBRACE': 524, '_NL': 304, '_line_end': 451},
+    {'AND': -315, 'ARROW': -315, 'COMMA': -315, 'LBRACE': -315, 'RBRACE': -315, 'TO': -315, '_NL': -315},
+    {'NAME': 19, 'PAD': 436, 'path': 437, 'spot': 525},
+    {'TO': 526},
+    {'AT': 527},
+    {'NAME': 19, 'PAD': 436, 'path': 437, 'spot': 528},
+    {'TO': 529},
+    {'POINT': 286, 'point': 530},
+    {'COMMA': -287, 'LBRACE': 531, 'ON': 532, 'RBRACE': -287, '_NL': -287, 'placing': 533},
+    {'COMMA': -240, 'RBRACE': -240, '_NL': -240},
+    {'COMMA': 302, 'RBRACE': 534, '_NL': 304, '_line_end': 502},
+    {'COMMA': -241, 'RBRACE': -241, '_NL': -241},
+    {'COMMA': -243, 'RBRACE': -243, '_NL': -243},
+    {'BUS': -24, 'CUT': -24, 'DEPTH': -24, 'DRILL': -24, 'JUMPER': -24, 'LEAD': -24, 'PLACE': -24, 'RBRACE': -24},
+    {'RPAR': -17, 'VBAR': -17, '_NL': -17},
+    {'COMMA': -265, 'EQUAL': 535, 'LBRACE': -265},
+    {'COMMA': 536, 'LBRACE': -206, '__given_star_6': 537},
+    {'COMMA': -258, 'RBRACE': -258, '_NL': -258},
+    {'COMMA': -30, 'RPAR': -30},
+    {'COMMA': -257, 'RBRACE': -257, '_NL': -257},
+    {'LBRACE': 126, 'body': 538},
+    {'POINT': 286, 'point': 539},
+    {'COMMA': -88, 'RBRACE': -88, 'TO': 540, '_NL': -88},
+    {'COMMA': -203, 'RBRACE': -203, '_NL': -203},
+    {'POINT': 286, 'point': 541},
+    {'FROM': 542},
+    {'COMMA': -327, 'RBRACE': -327, '_NL': -327},
+    {'TO': 543},
+    {'COMMA': -337, 'LBRACE': 134, 'RBRACE': -337, 'TO': 540, '_NL': -337, 'block': 544},
+    {'COMMA': -107, 'RBRACE': -107, '_NL': -107},
+    {'COMMA': -234, 'RBRACE': -234, '_NL': -234},
+    {'BUS': 349, 'CUT': 350, 'DEPTH': 351, 'DRILL': 352, 'JUMPER': 353, 'LEAD': 354, 'PLACE': 355, 'RBRACE': 545, '_layout_line': 546, 'bus': 360, 'cut': 361, 'depth': 362, 'drill': 363, 'jumper': 364, 'lead_out': 365, 'place': 366},
+    {'COMMA': 302, 'RBRACE': 547, '_NL': 304, '_line_end': 451},
+    {'COMMA': -236, 'RBRACE': -236, '_NL': -236},
+    {'COMMA': 302, 'RBRACE': 548, '_NL': 304, '_line_end': 502},
+    {'COMMA': -237, 'RBRACE': -237, '_NL': -237},
+    {'COMMA': -132, 'LBRACE': 134, 'RBRACE': -132, '_NL': -132, 'block': 549},
+    {'POINT': 286, 'point': 550},
+    {'POINT': 286, 'point': 551},
+    {'COMMA': -230, 'LBRACE': 134, 'RBRACE': -230, '_NL': -230, 'block': 552},
+    {'NAME': 19, 'PAD': 436, 'path': 437, 'spot': 553},
+    {'COMMA': -291, 'LBRACE': 531, 'ON': 554, 'RBRACE': -291, '_NL': -291, 'placing': 555},
+    {'AXIS': 556, 'LEADS': 557, 'NAME': 558, 'RAISED': 559, 'RBRACE': 560, 'TIE': 561, '_NL': 562, '__placing_star_14': 563, '_how': 564, 'axis': 565, 'lead': 566, 'leads': 567, 'note': 568, 'raised': 569, 'tie': 570},
+    {'PARTS': 389, 'SOLDER': 390, 'side': 571},
+    {'COMMA': -286, 'RBRACE': -286, '_NL': -286},
+    {'COMMA': -239, 'RBRACE': -239, '_NL': -239},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 572, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'NAME': 504, 'param': 573},
+    {'COMMA': 574, 'LBRACE': -205},
+    {'COMMA': -256, 'RBRACE': -256, '_NL': -256},
+    {'COMMA': -1, 'LBRACE': -1, 'RBRACE': -1, 'TO': -1, '_NL': -1},
+    {'POINT': 286, 'point': 575},
+    {'COMMA': -216, 'LBRACE': 134, 'RBRACE': -216, '_NL': -216, 'block': 576},
+    {'POINT': 286, 'point': 577},
+    {'POINT': 286, 'point': 578},
+    {'COMMA': -336, 'RBRACE': -336, '_NL': -336},
+    {'COMMA': -232, 'RBRACE': -232, '_NL': -232},
+    {'COMMA': 302, 'RBRACE': 579, '_NL': 304, '_line_end': 502},
+    {'COMMA': -233, 'RBRACE': -233, '_NL': -233},
+    {'COMMA': -235, 'RBRACE': -235, '_NL': -235},
+    {'COMMA': -131, 'RBRACE': -131, '_NL': -131},
+    {'COMMA': -151, 'LBRACE': 134, 'RBRACE': -151, '_NL': -151, 'block': 580},
+    {'COMMA': -157, 'IN': 581, 'LBRACE': 134, 'RBRACE': -157, '_NL': -157, 'block': 582, 'in_area': 583},
+    {'COMMA': -229, 'RBRACE': -229, '_NL': -229},
+    {'COMMA': -249, 'LBRACE': 134, 'RBRACE': -249, '_NL': -249, 'block': 584},
+    {'PARTS': 389, 'SOLDER': 390, 'side': 585},
+    {'COMMA': -290, 'RBRACE': -290, '_NL': -290},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 586, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'INTO': 587},
+    {'INTO': 588, 'STRING': 589},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 590, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'COMMA': -299, 'RBRACE': -299, '_NL': -299},
+    {'CODE': 63, 'COMMA_NUMBER': 64, 'LPAR': 65, 'MINUS': 66, 'NAME': 67, 'NUMBER': 68, 'atom': 69, 'expr': 591, 'power': 71, 'product': 72, 'sum': 73, 'unary': 74},
+    {'AXIS': 556, 'LEADS': 557, 'NAME': 558, 'RAISED': 559, 'RBRACE': 592, 'TIE': 561, '__placing_star_14': 593, '_how': 594, 'axis': 565, 'lead': 566, 'leads': 567, 'note': 568, 'raised': 569, 'tie': 570},
+    {'AXIS': 556, 'LEADS': 557, 'NAME': 558, 'RAISED': 559, 'RBRACE': 595, 'TIE': 561, '_how': 596, 'axis': 565, 'lead': 566, 'leads': 567, 'note': 568, 'raised': 569, 'tie': 570},
+    {'COMMA': 597, 'RBRACE': 598, '_NL': 599, '_how_end': 600},
+    {'COMMA': -57, 'RBRACE': -57, '_NL': -57},
+    {'COMMA': -58, 'RBRACE': -58, '_NL': -58},
+    {'COMMA': -59, 'RBRACE': -59, '_NL': -59},
+    {'COMMA': -62, 'RBRACE': -62, '_NL': -62},
+    {'COMMA': -61, 'RBRACE': -61, '_NL': -61},
+    {'COMMA': -60, 'RBRACE': -60, '_NL': -60},
+    {'COMMA': -285, 'LBRACE': 531, 'RBRACE': -285, '_NL': -285, 'placing': 601},
+    {'COMMA': -264, 'LBRACE': -264},
+    {'COMMA': -11, 'LBRACE': -11},
+    {'NAME': 504, 'param': 602},
+    {'COMMA': -2, 'LBRACE': -2, 'RBRACE': -2, 'TO': -2, '_NL': -2},
+    {'COMMA': -215, 'RBRACE': -215, '_NL': -215},
+    {'TO': 603},
+    {'COMMA': -330, 'LBRACE': 134, 'RBRACE': -330, '_NL': -330, 'block': 604},
+    {'COMMA': -231, 'RBRACE': -231, '_NL': -231},
+    {'COMMA': -150, 'RBRACE': -150, '_NL': -150},
+    {'NAME': 605},
+    {'COMMA': -156, 'RBRACE': -156, '_NL': -156},
+    {'COMMA': -155, 'LBRACE': 134, 'RBRACE': -155, '_NL': -155, 'block': 606},
+    {'COMMA': -248, 'RBRACE': -248, '_NL': -248},
+    {'COMMA': -289, 'LBRACE': 531, 'RBRACE': -289, '_NL': -289, 'placing': 607},
+    {'COMMA': -98, 'RBRACE': -98, '_NL': -98},
+    {'NAME': 19, 'PAD': 436, 'path': 437, 'spot': 608},
+    {'NAME': 19, 'PAD': 436, 'path': 437, 'spot': 609},
+    {'COMMA': -260, 'RBRACE': -260, '_NL': -260},
+    {'COMMA': -309, 'RBRACE': -309, '_NL': -309},
+    {'FROM': 610},
+    {'COMMA': -295, 'RBRACE': -295, '_NL': -295},
+    {'AXIS': 556, 'LEADS': 557, 'NAME': 558, 'RAISED': 559, 'RBRACE': 611, 'TIE': 561, '_how': 612, 'axis': 565, 'lead': 566, 'leads': 567, 'note': 568, 'raised': 569, 'tie': 570},
+    {'COMMA': 597, 'RBRACE': 613, '_NL': 599, '_how_end': 600},
+    {'COMMA': -297, 'RBRACE': -297, '_NL': -297},
+    {'COMMA': 597, 'RBRACE': 614, '_NL': 599, '_how_end': 615},
+    {'AXIS': -64, 'LEADS': -64, 'NAME': -64, 'RAISED': -64, 'RBRACE': -64, 'TIE': -64, '_NL': 616},
+    {'COMMA': -298, 'RBRACE': -298, '_NL': -298},
+    {'AXIS': -65, 'LEADS': -65, 'NAME': -65, 'RAISED': -65, 'RBRACE': -65, 'TIE': -65},
+    {'AXIS': -37, 'LEADS': -37, 'NAME': -37, 'RAISED': -37, 'RBRACE': -37, 'TIE': -37},
+    {'COMMA': -284, 'RBRACE': -284, '_NL': -284},
+    {'COMMA': -12, 'LBRACE': -12},
+    {'POINT': 286, 'point': 617},
+    {'COMMA': -329, 'RBRACE': -329, '_NL': -329},
+    {'COMMA': -219, 'LBRACE': -219, 'RBRACE': -219, '_NL': -219},
+    {'COMMA': -154, 'RBRACE': -154, '_NL': -154},
+    {'COMMA': -288, 'RBRACE': -288, '_NL': -288},
+    {'AND': 618, 'COMMA': -251, 'RBRACE': -251, '_NL': -251, '__leads_star_15': 619},
+    {'COMMA': -247, 'RBRACE': -247, '_NL': -247},
+    {'POINT': 286, 'point': 620},
+    {'COMMA': -293, 'RBRACE': -293, '_NL': -293},
+    {'COMMA': 597, 'RBRACE': 621, '_NL': 599, '_how_end': 615},
+    {'COMMA': -294, 'RBRACE': -294, '_NL': -294},
+    {'COMMA': -296, 'RBRACE': -296, '_NL': -296},
+    {'AXIS': -38, 'LEADS': -38, 'NAME': -38, 'RAISED': -38, 'RBRACE': -38, 'TIE': -38},
+    {'AXIS': -63, 'LEADS': -63, 'NAME': -63, 'RAISED': -63, 'RBRACE': -63, 'TIE': -63},
+    {'COMMA': -218, 'LBRACE': 134, 'RBRACE': -218, '_NL': -218, 'block': 622},
+    {'NAME': 19, 'PAD': 436, 'path': 437, 'spot': 623},
+    {'AND': 624, 'COMMA': -250, 'RBRACE': -250, '_NL': -250},
+    {'TO': 625},
+    {'COMMA': -292, 'RBRACE': -292, '_NL': -292},
+    {'COMMA': -217, 'RBRACE': -217, '_NL': -217},
+    {'AND': -25, 'COMMA': -25, 'RBRACE': -25, '_NL': -25},
+    {'NAME': 19, 'PAD': 436, 'path': 437, 'spot': 626},
+    {'POINT': 286, 'point': 627},
+    {'AND': -26, 'COMMA': -26, 'RBRACE': -26, '_NL': -26},
+    {'COMMA': -333, 'RBRACE': -333, '_NL': -333},
 )

@@ -6,9 +6,12 @@ a name exists.
 
 from __future__ import annotations
 
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from shuntwise.source import Source, Span
+
+if TYPE_CHECKING:
+    from shuntwise.syntax.board_tree import BoardLine, LayoutLine
 
 
 class Ident(NamedTuple):
@@ -307,6 +310,28 @@ class Limit(NamedTuple):
     span: Span
 
 
+class BoardDecl(NamedTuple):
+    """Its lines are nodes of `syntax.board_tree`."""
+
+    name: Ident
+    title: Text | None
+    lines: tuple[BoardLine, ...]
+    span: Span
+
+
+class LayoutDecl(NamedTuple):
+    """`layout on gusset as low { ... }`; without an alias it is called as its board."""
+
+    board: Ident
+    alias: Ident | None
+    lines: tuple[LayoutLine, ...]
+    span: Span
+
+    @property
+    def name(self) -> Ident:
+        return self.alias or self.board
+
+
 class Lost(NamedTuple):
     """Text that could not be parsed. `words` are the names in it: nothing is said of their absence.
 
@@ -341,6 +366,8 @@ Entry = (
     | Expect
     | Allow
     | Limit
+    | BoardDecl
+    | LayoutDecl
 )
 
 

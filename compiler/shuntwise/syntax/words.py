@@ -36,7 +36,20 @@ STATEMENTS = (
     "expect",
     "allow",
     "limit",
+    "board",
+    "layout",
 )
+
+BOARD_LINES = ("outline", "thickness", "copper", "seen", "corner", "area", "track", "holes", "hole", "tags", "tag",
+               "fixing")  # fmt: skip
+LAYOUT_LINES = ("cut", "drill", "jumper", "bus", "place", "lead out", "depth")
+PLACING_LINES = ("axis", "leads", "tie", "raised", "note")
+"""The words that begin a line of a board, of a layout, and of how a part is placed."""
+
+BOARD_WORDS = frozenset(word for line in (*BOARD_LINES, *LAYOUT_LINES, *PLACING_LINES) for word in line.split()) - {
+    "note"
+} | frozenset(("cut", "parts", "side", "solder"))
+"""Words of the language inside boards and layouts; everywhere else they are names."""
 
 KEYWORDS = frozenset(
     word for statement in STATEMENTS for word in statement.split()
@@ -129,6 +142,9 @@ RENAMED = {
 
 LIBRARY = ("lpad", "notch", "trap", "zobel")
 """The networks that come with the program."""
+
+LIBRARY_BOARDS = ("gusset",)
+"""The boards that come with it."""
 
 KIND_OF_LETTER = {"L": "coil", "C": "capacitor", "R": "resistor"}
 """The letters that labels of parts begin with (IEC 60617 and the trade agree on these three)."""
