@@ -18,6 +18,7 @@ from shuntwise.network.network import Network
 from shuntwise.source import Span
 
 if TYPE_CHECKING:
+    from shuntwise.board.judging import Judgement
     from shuntwise.checks.faults.account import Faults
     from shuntwise.figures.nominal import Nominal
     from shuntwise.response.solve import Response, Solver
@@ -239,6 +240,15 @@ class Evidence:
         from shuntwise.checks.faults.account import account
 
         return account(self.circuit)
+
+    @cached_property
+    def boards(self) -> Judgement | None:
+        """What the boards are against what they should be; None where nothing is laid out."""
+        if not self.design.layouts:
+            return None
+        from shuntwise.board.judging import Judgement
+
+        return Judgement(self.circuit)
 
     @property
     def amplifier(self) -> Amplifier | None:

@@ -11,6 +11,22 @@ from collections.abc import Mapping
 from types import ModuleType
 
 from shuntwise.checks import idle_waivers
+from shuntwise.checks.board import (
+    board_mirrors_itself,
+    copper_hardly_joined,
+    laid_out_otherwise,
+    lead_misplaced,
+    lead_missing,
+    lead_off_copper,
+    leads_exchanged,
+    leads_reversed,
+    leads_untold,
+    net_not_joined,
+    nets_joined,
+    nothing_leads_to_pad,
+    part_not_placed,
+    placed_not_used,
+)
 from shuntwise.checks.documents import driver_assumed, rating_missing, tolerance_missing, variant_unnamed
 from shuntwise.checks.drivers import (
     amplifier_load_odd,
@@ -356,6 +372,23 @@ LOAD: tuple[ModuleType, ...] = (
     hard_angle,
 )
 
+BOARD: tuple[ModuleType, ...] = (
+    part_not_placed,
+    lead_missing,
+    leads_untold,
+    nothing_leads_to_pad,
+    leads_reversed,
+    leads_exchanged,
+    lead_misplaced,
+    lead_off_copper,
+    net_not_joined,
+    nets_joined,
+    copper_hardly_joined,
+    board_mirrors_itself,
+    placed_not_used,
+    laid_out_otherwise,
+)
+
 DOCUMENTS: tuple[ModuleType, ...] = (rating_missing, tolerance_missing, driver_assumed, variant_unnamed)
 
 FAMILIES: Mapping[str, tuple[ModuleType, ...]] = {
@@ -366,6 +399,7 @@ FAMILIES: Mapping[str, tuple[ModuleType, ...]] = {
     "values": VALUES,
     "ratings": RATINGS,
     "load": LOAD,
+    "board": BOARD,
     "documents": DOCUMENTS,
 }
 
@@ -392,6 +426,7 @@ _RANKS = (
     [module for module in RATINGS if module not in _FOLLOWS],
     _UNPLUGGED,
     (expectation_unmet,),
+    BOARD,
     DOCUMENTS,
 )
 RANK: Mapping[str, int] = {module.RULE.name: rank for rank, modules in enumerate(_RANKS) for module in modules}

@@ -16,7 +16,9 @@ from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic, Fix, Label,
 from shuntwise.source import Span
 from shuntwise.units import Dimension
 
-Needs = Literal["text", "design", "circuit", "faultless", "structure", "network", "sound", "settled", "stress"]
+Needs = Literal[
+    "text", "design", "circuit", "faultless", "structure", "network", "sound", "settled", "stress", "layout"
+]
 """The value that must exist before a rule can run: the text alone, or what a pass has made of it.
 
 `faultless` is a circuit that was read whole and of whose wiring no error was found, `structure` one whose drivers are
@@ -24,7 +26,8 @@ fed: what each part is there for can then be told.
 `sound` is a network of which the numbers of a leg with an error are not judged as well; `settled` one of which those of
 a leg with a warning are not either: what would be their consequence waits. Where a mistake stands in no one leg, that
 is all of it (`concern.py`).
-`stress` is such a network solved at the stated amplifier.
+`stress` is such a network solved at the stated amplifier. `layout` is a circuit without errors, so that boards can be held
+against it; where nothing is laid out the rule has nothing to say.
 """
 
 Check: TypeAlias = Callable[[Evidence], Iterable[Diagnostic | NotChecked]]

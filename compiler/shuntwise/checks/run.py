@@ -80,6 +80,8 @@ def _stage(rule: Rule) -> int:
     """
     if rule.needs == "faultless":
         return 1
+    if rule.needs == "layout":
+        return 6
     if rule.needs == "structure":
         return 2 if rule.severity is Severity.ERROR else 3
     if rule.needs in NUMBERS:
@@ -123,10 +125,12 @@ def _results(rule: Rule, check: Check, evidence: Evidence) -> Iterable[Diagnosti
 
 def _obstacle(rule: Rule, evidence: Evidence, mistakes: _Mistakes) -> NotChecked | None:
     """What a rule lacks, if it cannot run."""
-    if rule.needs in ("faultless", "structure", "settled"):
+    if rule.needs == "layout" and not evidence.design.layouts:
+        return None
+    if rule.needs in ("faultless", "structure", "settled", "layout"):
         if not evidence.wiring_read:
             return rule.not_checked("wiring that could be read whole")
-        if rule.needs == "faultless" and not mistakes.free:
+        if rule.needs in ("faultless", "layout") and not mistakes.free:
             return rule.not_checked("a circuit without errors")
     if rule.needs in ("structure", "settled"):
         if not evidence.traceable:

@@ -1,0 +1,1 @@
+"""Rules on boards: whether copper, cuts, wires and leads make the circuit."""

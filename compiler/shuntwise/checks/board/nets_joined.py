@@ -1,0 +1,76 @@
+"""Copper or a wire that joins what is apart in the circuit.
+
+What it finds: two nets on one piece of metal: copper that has to be cut, or a jumper, bus wire or lead out that does
+not belong.
+
+Why it matters: the part between the two is shorted, and where they are the input and the return, so is the amplifier.
+
+Bad:
+    board slat {
+      outline 80:40 mm
+      thickness 2 mm
+      corner 80:40 mm cut 5 mm
+      area north from 4:25 mm to 76:35 mm
+      area south from 4:5 mm to 76:15 mm
+      holes north 4 of 1.3 mm from 10:30 mm to 70:30 mm
+      holes south 4 of 1.3 mm from 10:10 mm to 70:10 mm
+    }
+    driver woofer 8 ohm
+    coil L1 1 mH
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer- -- return
+    }
+    layout on slat {
+      place L1 at 40:20 mm { leads into north 2 and north 3 }
+                                                  ^^^^^^^
+      lead out north 1 to input+
+      lead out south 1 to input-
+      lead out north 4 to woofer+
+      lead out south 4 to woofer-
+    }
+
+Good:
+    board slat {
+      outline 80:40 mm
+      thickness 2 mm
+      corner 80:40 mm cut 5 mm
+      area north from 4:25 mm to 76:35 mm
+      area south from 4:5 mm to 76:15 mm
+      holes north 4 of 1.3 mm from 10:30 mm to 70:30 mm
+      holes south 4 of 1.3 mm from 10:10 mm to 70:10 mm
+    }
+    driver woofer 8 ohm
+    coil L1 1 mH
+    leg woofer {
+      input+ -- L1 -- woofer+
+      woofer- -- return
+    }
+    layout on slat {
+      place L1 at 40:20 mm { leads into north 2 and north 3 }
+      lead out north 1 to input+
+      lead out south 1 to input-
+      lead out north 4 to woofer+
+      lead out south 4 to woofer-
+      cut from 40:24 mm to 40:36 mm { width 2 mm }
+    }
+
+When to ignore it: never.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from shuntwise.checks.evidence import Evidence
+from shuntwise.checks.mending import told
+from shuntwise.checks.rule import Diagnostic, Rule, Severity
+
+
+def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    yield from told(RULE, evidence, "shorted", WHY)
+
+
+WHY = "one piece of metal is one net, whatever the text says"
+
+RULE = Rule("nets-joined", Severity.ERROR, "layout", check)
