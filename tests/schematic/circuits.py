@@ -12,7 +12,7 @@ from schematic.reading import Read
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.connect import connect
 from shuntwise.loading import read_design
-from shuntwise.model.design import Part
+from shuntwise.model.design import Design, Part, Quantity
 from shuntwise.model.resolve import resolve
 from shuntwise.model.variants import to_check
 from shuntwise.pipeline import read as read_text
@@ -54,8 +54,10 @@ def kind(part: Part) -> str:
     return CORES.get(part.construction or "", part.kind)
 
 
-def wanted(circuit: Circuit) -> Read:
-    """By the nets of the circuit. Links that are left out are attached to them, too."""
+def wanted(circuit: Circuit, itself: Circuit | None = None) -> Read:
+    """By the nets of the circuit. Links that are left out are attached to them, too. Marked is what is otherwise in
+    the design itself, if the circuit is one of a variant.
+    """
     design = circuit.design
     coupled = {label for c in design.couplings for label in (c.first, c.second)}
     kinds = dict.fromkeys(design.drivers, "driver")
@@ -76,7 +78,25 @@ def wanted(circuit: Circuit) -> Read:
         counts = +counts
         if counts:
             nets[frozenset(counts.items())] += 1
-    return Read(kinds, nets)
+    before = stated(itself.design) if itself is not None else stated(design)
+    return Read(kinds, nets, frozenset(k for k, said in stated(design).items() if k in kinds and said != before.get(k)))
+
+
+def stated(design: Design) -> dict[str, object]:
+    """What the text says of each part and driver, and where it wires it, if in a leg of its own."""
+
+    def plain(*quantities: Quantity | None) -> list[float | None]:
+        return [quantity.value if quantity else None for quantity in quantities]
+
+    said: dict[str, object] = {
+        label: (kind(part), part.fitted, part.construction, plain(part.value, *part.quantities.values()))
+        for label, part in design.parts.items()
+    }
+    for name, driver in design.drivers.items():
+        legs = [leg.span for leg in design.legs if name in leg.drivers]
+        own = driver.stated or driver.quantities
+        said[name] = (plain(driver.nominal, *own.values()), [*own], driver.role, driver.measured, legs)
+    return said
 
 
 def without_links(found: Read, circuit: Circuit) -> Read:
@@ -92,7 +112,7 @@ def without_links(found: Read, circuit: Circuit) -> Read:
         assert merged[label, ""] == 2
         del merged[label, ""]
         nets.append({key: 1 if key[1] == "post" else count for key, count in merged.items()})
-    return Read(found.kinds, Counter(frozenset(net.items()) for net in nets if net))
+    return Read(found.kinds, Counter(frozenset(net.items()) for net in nets if net), found.marked)
 
 
 PARTS = (

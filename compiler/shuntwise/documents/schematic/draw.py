@@ -7,10 +7,11 @@ what a sheet becomes.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass, field
 from math import inf
 
+from shuntwise.documents.differing import DIFFERS
 from shuntwise.documents.lettering import settable, wrapped
 from shuntwise.documents.schematic.elements import Inventory, take_stock
 from shuntwise.documents.schematic.fit import fitted
@@ -20,6 +21,7 @@ from shuntwise.documents.schematic.sizes import LEADING, NAME, Sizes, block
 from shuntwise.documents.schematic.symbols import WIRE
 from shuntwise.documents.sheet import GREY, Drawn, Mark, Sheet, Stroke, Text
 from shuntwise.graph.circuit import Circuit
+from shuntwise.model.differences import Difference
 
 A4_ACROSS = (297.0, 210.0)
 LEAST = (190.0, 150.0)
@@ -41,17 +43,22 @@ class _Page:
 
 
 def schematic_sheets(
-    circuit: Circuit, *, page: tuple[float, float] = A4_ACROSS, ratings: bool = False, title: str = ""
+    circuit: Circuit,
+    *,
+    page: tuple[float, float] = A4_ACROSS,
+    ratings: bool = False,
+    title: str = "",
+    differences: Collection[Difference] = (),
 ) -> tuple[Sheet, ...]:
     """The sheets of a circuit, sound or not, of width and height `page` in mm; with an infinite height it is one, as
     high as it must be and no wider. With `ratings` the words beside a part have its ratings. `title` is for a design
-    that has none.
+    that has none. What `differences` name, the design being a variant, has a bar, and they are told below.
 
     Raises ValueError where a page is smaller than `LEAST`.
     """
     if page[0] < LEAST[0] or page[1] < LEAST[1]:
         raise ValueError(f"a page must have {LEAST[0]:g} x {LEAST[1]:g} mm")
-    stock = take_stock(circuit, ratings=ratings)
+    stock = take_stock(circuit, ratings=ratings, differences=differences)
     return _Drawing(circuit, stock, page, circuit.design.title or title or "Schematic").sheets()
 
 
@@ -94,6 +101,9 @@ class _Drawing:
             notes.append(f"Posts that no amplifier feeds of its own: {', '.join(unfed)}.")
         if stock.omitted:
             notes.append(f"Left out: {', '.join(stock.omitted)}.")
+        if stock.differing:
+            head = f"Marked by a bar: {DIFFERS}" if any(e.marked for e in stock.elements) else DIFFERS.capitalize()
+            notes.append(f"{head}: {', '.join(stock.differing)}.")
         return notes
 
     def room_for(self, height: float) -> _Page:

@@ -13,7 +13,20 @@ from itertools import pairwise
 
 from shuntwise.documents.lettering import ASCENT
 from shuntwise.documents.schematic.pieces import real
-from shuntwise.documents.schematic.sizes import AIR, BUS, GAP, LEADING, STEM, Block, Lying, Sizes, Tag, drop
+from shuntwise.documents.schematic.sizes import (
+    AIR,
+    BAR,
+    BARRED,
+    BUS,
+    GAP,
+    LEADING,
+    STEM,
+    Block,
+    Lying,
+    Sizes,
+    Tag,
+    drop,
+)
 from shuntwise.documents.schematic.symbols import PEN, WIRE, Place, circle, placed
 from shuntwise.documents.schematic.tree import NOWHERE, Tree
 from shuntwise.documents.sheet import INK, PAPER, Mark, Point, Stroke, Text
@@ -44,12 +57,16 @@ class Canvas:
     def words(self, block: Block, x: float, top: float, anchor: str) -> Box:
         """Lines from `top` downwards; x is their start, middle or end. Returns what they fill."""
         y = top
+        left = x - {"start": 0, "middle": block.width / 2, "end": block.width}[anchor]
+        if block.barred:
+            at = left + BAR / 2
+            self.marks.append(Stroke(((at, top + BAR), (at, top + block.height - BAR)), BAR))
+            x += {"start": BARRED, "middle": BARRED / 2, "end": 0}[anchor]
         for line in block.lines:
             full = line.size * LEADING
             base = y + (full - line.size) / 2 + line.size * ASCENT
             self.marks.append(Text(x, base, line.text, line.size, anchor, bold=line.bold))  # type: ignore[arg-type]
             y += full
-        left = x - {"start": 0, "middle": block.width / 2, "end": block.width}[anchor]
         return left, top, left + block.width, y
 
     def name(self, tag: Tag, tip: Point, way: Point) -> None:

@@ -35,6 +35,9 @@ GAP = 2.5
 BUS = 3.0
 """Between upright wires that join legs."""
 
+BAR, BARRED = 0.7, 1.8
+"""Width of the bar beside a text, and what it takes of the width of both."""
+
 STEM = 2.0
 """From a wire to a name's box, and the box's point."""
 
@@ -48,13 +51,15 @@ class Line:
 
 @dataclass(frozen=True)
 class Block:
-    """Lines of text, one under the other."""
+    """Lines of text, one under the other, with a bar at their left if they are `barred`."""
 
     lines: tuple[Line, ...]
+    barred: bool = False
 
     @cached_property
     def width(self) -> float:
-        return max((width(line.text, line.size, bold=line.bold) for line in self.lines), default=0.0)
+        bar = BARRED if self.barred else 0.0
+        return bar + max((width(line.text, line.size, bold=line.bold) for line in self.lines), default=0.0)
 
     @cached_property
     def height(self) -> float:
@@ -137,7 +142,7 @@ class Sizes:
         lines = block(label, LABEL, bold=True).lines
         for other in others:
             lines += block(other, VALUE).lines
-        return Block(lines)
+        return Block(lines, element.marked)
 
     def name(self, net: str) -> Tag:
         return Tag("net", block(self.stock.names[real(net)], NAME))
