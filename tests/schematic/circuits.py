@@ -195,3 +195,37 @@ class Random_(Random):
         if self.random() < 0.3:
             lines.append(f"testpoint {self.choice(nodes[2:])}")
         return "\n".join(lines) + "\n" + text[:-2] + "\n".join(walks) + "\n}\n"
+
+    def networks(self) -> str:
+        """Uses of two random networks, one in another among them, and other parts, at a few nodes."""
+        lines = [
+            "network inner (into, out) {",
+            "  resistor R1 4 ohm",
+            "  capacitor C1 5 uF",
+            "  into -- R1 -- C1 -- out",
+        ]
+        ports = {name: ["into", "out", "back"][: self.randint(2, 3)] for name in ("one", "two")}
+        for name, own in ports.items():
+            nodes = [*own, "mid_a", "mid_b"]
+            lines += ["}", f"network {name} ({', '.join(own)}) {{"]
+            for number in range(self.randint(1, 5)):
+                word, letter, rest = self.choice(PARTS[:7])
+                lines += [f"  {word} {letter}{number} {rest}", self.walk(nodes, f"{letter}{number}")]
+            if self.random() < 0.4:
+                lines += ["  use inner as Z1", self.walk(nodes, "Z1")]
+        lines.append("}")
+        nodes = ["input+", "input-", *(f"node_{n}" for n in range(self.randint(1, 5)))]
+        walks = [f"  {self.choice(nodes)} -- woofer+", f"  woofer- -- {self.choice(nodes)}"]
+        for number in range(self.randint(1, 4)):
+            name = self.choice(["one", "two"])
+            lines.append(f"use {name} as X{number}")
+            walks.append(self.walk(nodes, f"X{number}"))
+            walks += [f"  X{number}.back -- {self.choice(nodes)}"] if "back" in ports[name] else []
+        for number in range(self.randint(0, 6)):
+            lines.append(f"resistor R{number} 3 ohm")
+            walks.append(self.walk(nodes, f"R{number}"))
+        return "\n".join([*lines, "driver woofer 8 ohm", "leg woofer {", *walks, "}"]) + "\n"
+
+    def walk(self, nodes: list[str], label: str) -> str:
+        a, b = self.sample(nodes, 2)
+        return f"  {a} -- {label} -- {b}"

@@ -108,8 +108,16 @@ def read(sheets: Sequence[Sheet]) -> Read:
     return reading.result()
 
 
+def shapes(sheet: Sheet) -> list[Shape]:
+    """The symbols on a sheet, each with its label."""
+    reading = _Reading()
+    reading.sheet(0, sheet)
+    return reading.shapes
+
+
 class _Reading:
     def __init__(self) -> None:
+        self.shapes: list[Shape] = []
         self.parents: dict[object, object] = {}
         self.attached: list[tuple[object, tuple[str, str]]] = []
         self.kinds: dict[str, str] = {}
@@ -188,6 +196,7 @@ class _Reading:
             self.marked += beside
         for shape in shapes:
             self.part(number, shape)
+        self.shapes += shapes
 
     def named(self, text: str, key: object, kind: str) -> None:
         for name in text.replace(" ", "").split(","):

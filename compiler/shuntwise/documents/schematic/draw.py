@@ -6,8 +6,7 @@ what a sheet becomes.
 
 from __future__ import annotations
 
-from collections import defaultdict
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass, field
 from math import inf
 
@@ -15,11 +14,11 @@ from shuntwise.documents.differing import DIFFERS
 from shuntwise.documents.lettering import settable, wrapped
 from shuntwise.documents.schematic.elements import Inventory, take_stock
 from shuntwise.documents.schematic.fit import fitted
+from shuntwise.documents.schematic.frames import extent, framed_networks
 from shuntwise.documents.schematic.pieces import taken_apart
-from shuntwise.documents.schematic.place import Box, Canvas, Placing, framed, wires
-from shuntwise.documents.schematic.sizes import LEADING, NAME, Sizes, block
-from shuntwise.documents.schematic.symbols import WIRE
-from shuntwise.documents.sheet import GREY, Drawn, Mark, Sheet, Stroke, Text
+from shuntwise.documents.schematic.place import Canvas, Placing, framed, wires
+from shuntwise.documents.schematic.sizes import LEADING, Sizes, block
+from shuntwise.documents.sheet import GREY, Drawn, Mark, Sheet, Text
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.differences import Difference
 
@@ -80,8 +79,17 @@ class _Drawing:
             notes.append(f"Not drawn: more than {MOST} parts and drivers.")
         else:
             notes += self.draw()
+        room = (EDGE / 2, self.top - NOTE, self.width - EDGE / 2, self.height - EDGE / 2)
+        framed = framed_networks([page.canvas for page in self.pages], self.stock.networks, room)
+        for page, frames in zip(self.pages, framed.marks, strict=True):
+            page.canvas.marks += frames
+        notes += [self.unframed(name, labels) for name, labels in framed.left.items()]
         self.notes(notes)
         return tuple(self.sheet(page, number) for number, page in enumerate(self.pages, start=1))
+
+    def unframed(self, name: str, labels: Iterable[str]) -> str:
+        said = f"Parts of {name} ({self.stock.networks[name]}) that no frame has room about: {', '.join(labels)}."
+        return settable(said)
 
     def draw(self) -> list[str]:
         stock = self.stock
@@ -169,13 +177,12 @@ class _Drawing:
             y += NOTE * LEADING
             marks.append(Text(EDGE, y + 0.5, line, NOTE, tone=GREY))
         drawn = wires(page.canvas)
-        framing = _frames(page.canvas, drawn, self.stock.networks)
-        picture = Drawn((*framing, *drawn, *page.canvas.marks), self.said(of))
+        picture = Drawn((*drawn, *page.canvas.marks), self.said(of))
         width, height = self.width, self.height
         if height == inf:
             # The sheet is as large as what is on it.
             height = page.low + EDGE - BETWEEN / 2
-            width = min(width, EDGE + max(_extent(mark)[2] for mark in (*marks, *drawn, *page.canvas.marks)))
+            width = min(width, EDGE + max(extent(mark)[2] for mark in (*marks, *drawn, *page.canvas.marks)))
         return Sheet(width, height, f"{self.title}: {of[0].lower()}{of[1:]}", (*marks, picture))
 
     def said(self, of: str) -> str:
@@ -199,70 +206,3 @@ def _named_inside(sizes: Sizes) -> bool:
             for leaf in tree.leaves()
         )
     )
-
-
-# --- frames
-
-
-def _frames(canvas: Canvas, drawn: list[Mark], networks: Mapping[str, str]) -> list[Mark]:
-    """A dashed frame with its name about the parts of each used network, where nothing else is among them."""
-    members: dict[str, list[Box]] = defaultdict(list)
-    for label, boxes in canvas.boxes.items():
-        for name in networks:
-            if label.startswith(f"{name}."):
-                members[name] += boxes
-    marks: list[Mark] = []
-    for name, boxes in members.items():
-        others = [box for label, more in canvas.boxes.items() if not label.startswith(f"{name}.") for box in more]
-        frame = _grown(_hull(boxes), 1.5)
-        if any(_meet(frame, box) for box in others):
-            continue
-        text = block(settable(f"{name}: {networks[name]}"), NAME, room=60)
-        taken = [*others, *boxes, *map(_extent, [*drawn, *canvas.marks, *marks])]
-        at = _free(frame, text.width, text.height, taken)
-        if at is not None:
-            left, top, right, low = frame
-            corners = ((left, top), (right, top), (right, low), (left, low))
-            marks.append(Stroke(corners, WIRE, GREY, (1.5, 1.0), closed=True))
-            lettering = Canvas()
-            lettering.words(text, *at, "start")
-            marks += lettering.marks
-    return marks
-
-
-def _free(frame: Box, width: float, height: float, taken: Iterable[Box]) -> tuple[float, float] | None:
-    """A place for a name at the edge of a frame: over it, under it, or inside."""
-    left, top, right, low = frame
-    boxes = list(taken)
-    steps = [left + n * max(right - left - width, 0.0) / 4 for n in range(5)]
-    for y in (top - height - 0.3, low + 0.3, top + 0.3, low - height - 0.3):
-        for x in steps:
-            own = (x, y, x + width, y + height)
-            if not any(_meet(own, box) for box in boxes):
-                return x, y
-    return None
-
-
-def _hull(boxes: Iterable[Box]) -> Box:
-    lefts, tops, rights, lows = zip(*boxes, strict=True)
-    return min(lefts), min(tops), max(rights), max(lows)
-
-
-def _grown(box: Box, by: float) -> Box:
-    return box[0] - by, box[1] - by, box[2] + by, box[3] + by
-
-
-def _meet(a: Box, b: Box) -> bool:
-    return a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]
-
-
-def _extent(mark: Mark) -> Box:
-    from shuntwise.documents.lettering import ASCENT, DESCENT
-    from shuntwise.documents.lettering import width as wide
-
-    if isinstance(mark, Text):
-        span = wide(mark.text, mark.size, bold=mark.bold)
-        left = mark.x - {"start": 0.0, "middle": span / 2, "end": span}[mark.anchor]
-        return left, mark.y - ASCENT * mark.size, left + span, mark.y + DESCENT * mark.size
-    points = [point for ring in (mark.points, *mark.rest) for point in ring]
-    return _hull((x, y, x, y) for x, y in points)

@@ -19,8 +19,8 @@ from shuntwise.documents.schematic.pieces import Piece, real
 from shuntwise.documents.schematic.symbols import Symbol, symbol
 from shuntwise.documents.schematic.tree import Tree
 
-LABEL, VALUE, NAME = 3.0, 2.6, 2.4
-"""Sizes of type."""
+LABEL, VALUE, NAME, FRAMED = 3.0, 2.6, 2.4, 2.8
+"""Sizes of type: of labels, of what stands under them, of names at wires, and of those at frames."""
 
 LEADING = 1.25
 ROOM = 27.0
@@ -277,7 +277,7 @@ class Sizes:
     def margin(self, tree: Tree) -> float:
         """Over a standing row that is a used network's: room for the frame about it and its name."""
         used = {leaf.part.label.partition(".")[0] for leaf in tree.leaves() if leaf.element is not None}
-        return NAME * LEADING + GAP if len(used) == 1 and used <= self.stock.networks.keys() else 0.0
+        return FRAMED * LEADING + GAP if len(used) == 1 and used <= self.stock.networks.keys() else 0.0
 
     def down(self, tree: Tree, end: int) -> float:
         return sum(tag.height + AIR for tag in self.tags.get((tree, end), ()))
