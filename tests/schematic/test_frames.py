@@ -75,7 +75,7 @@ def apart_from_edge(frame: Box, name: Box) -> float:
 
 
 def test_frames_hold_the_parts_of_their_use_and_no_others() -> None:
-    """Seven of eight parts of random circuits are in frames; the others are told below."""
+    """More than four of five parts of random circuits are in frames; the others are told below."""
     held = left = 0
     for seed in range(400 if LONG else 25):
         text = Random_(seed).networks()
@@ -88,7 +88,7 @@ def test_frames_hold_the_parts_of_their_use_and_no_others() -> None:
             assert [fault for sheet in sheets for fault in faults(sheet)] == []
         except Exception as error:
             raise AssertionError(f"seed {seed}:\n{text}") from error
-    assert held > 6 * left > 0
+    assert held > 5 * left > 0
 
 
 def test_parts_in_several_places_have_several_frames() -> None:

@@ -62,13 +62,14 @@ def _cautions(material: Material) -> Iterable[Group | Sheet]:
 
 def _schematic(material: Material) -> Iterable[Group | Sheet]:
     from shuntwise.documents.flow import block
-    from shuntwise.documents.schematic.draw import EDGE, schematic_sheets
+    from shuntwise.documents.schematic.draw import EDGE, ENLARGED, schematic_sheets
 
     width, height = block(material.printing.paper, across=True)
     page = width + EDGE, height + EDGE  # a little smaller, it has no need of edges of its own
     return schematic_sheets(
         material.circuit,
         page=page,
+        most=ENLARGED,
         ratings=material.printing.ratings,
         title=material.title,
         differences=material.differences,

@@ -17,8 +17,8 @@ from shuntwise.documents.schematic.fit import fitted
 from shuntwise.documents.schematic.frames import extent, framed_networks
 from shuntwise.documents.schematic.pieces import taken_apart
 from shuntwise.documents.schematic.place import Canvas, Placing, framed, wires
-from shuntwise.documents.schematic.sizes import LEADING, Sizes, block
-from shuntwise.documents.sheet import GREY, Drawn, Mark, Sheet, Text
+from shuntwise.documents.schematic.sizes import LEADING, Block, Sizes, block
+from shuntwise.documents.sheet import GREY, Drawn, Mark, Sheet, Text, moved
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.differences import Difference
 
@@ -35,10 +35,18 @@ BETWEEN = 8.0
 """Edges of a page, sizes of type, and the room between pieces, in mm."""
 
 
+ENLARGED = 1.4
+"""A small drawing on a page of paper becomes so much larger at the most: its words are then nearly as its title's."""
+
+
 @dataclass
 class _Page:
+    """`drawn` once the drawing is as large as it will be; notes come behind it. `low` is where there is room again."""
+
     canvas: Canvas = field(default_factory=Canvas)
     low: float = 0.0
+    drawn: list[Mark] = field(default_factory=list)
+    notes: Canvas = field(default_factory=Canvas)
 
 
 def schematic_sheets(
@@ -48,17 +56,19 @@ def schematic_sheets(
     ratings: bool = False,
     title: str = "",
     differences: Collection[Difference] = (),
+    most: float = 1.0,
 ) -> tuple[Sheet, ...]:
     """The sheets of a circuit, sound or not, of width and height `page` in mm; with an infinite height it is one, as
     high as it must be and no wider. With `ratings` the words beside a part have its ratings. `title` is for a design
-    that has none. What `differences` name, the design being a variant, has a bar, and they are told below.
+    that has none. What `differences` name, the design being a variant, has a bar, and they are told below. A
+    drawing that leaves room on its page becomes up to `most` times as large.
 
     Raises ValueError where a page is smaller than `LEAST`.
     """
     if page[0] < LEAST[0] or page[1] < LEAST[1]:
         raise ValueError(f"a page must have {LEAST[0]:g} x {LEAST[1]:g} mm")
     stock = take_stock(circuit, ratings=ratings, differences=differences)
-    return _Drawing(circuit, stock, page, circuit.design.title or title or "Schematic").sheets()
+    return _Drawing(circuit, stock, page, circuit.design.title or title or "Schematic").sheets(most)
 
 
 class _Drawing:
@@ -73,7 +83,7 @@ class _Drawing:
         self.top = EDGE + TITLE * LEADING * len(self.head) + NOTE * LEADING * (len(self.under) + 1) + 4
         self.pages = [_Page(low=self.top)]
 
-    def sheets(self) -> tuple[Sheet, ...]:
+    def sheets(self, most: float) -> tuple[Sheet, ...]:
         notes: list[str] = []
         if len(self.stock.elements) > MOST:
             notes.append(f"Not drawn: more than {MOST} parts and drivers.")
@@ -84,7 +94,12 @@ class _Drawing:
         for page, frames in zip(self.pages, framed.marks, strict=True):
             page.canvas.marks += frames
         notes += [self.unframed(name, labels) for name, labels in framed.left.items()]
-        self.notes(notes)
+        for page in self.pages:
+            page.drawn = [*wires(page.canvas), *page.canvas.marks]
+        lines = [block(note, NOTE, room=self.width - 2 * EDGE) for note in notes]
+        if len(self.pages) == 1 and most > 1 and self.pages[0].drawn:
+            self.enlarge(self.pages[0], most, sum(text.height + 1 for text in lines))
+        self.notes(lines)
         return tuple(self.sheet(page, number) for number, page in enumerate(self.pages, start=1))
 
     def unframed(self, name: str, labels: Iterable[str]) -> str:
@@ -104,6 +119,10 @@ class _Drawing:
             notes.append(f"Coupled coils, dots at their starts: {'; '.join(stock.couplings)}.")
         elif any(element.symbol == "tapped coil" for element in stock.elements):
             notes.append("A dot at a tapped coil: its start, from which its tap is counted.")
+        if any(element.symbol == "open link" for element in stock.elements):
+            notes.append("An open contact between two rings: a link that is left out.")
+        if stock.tested:
+            notes.append("A ring with a name, at a wire: a place for a meter.")
         unfed = [settable(pair.name) for pair in stock.posts if not pair.fed]
         if unfed:
             notes.append(f"Posts that no amplifier feeds of its own: {', '.join(unfed)}.")
@@ -159,11 +178,21 @@ class _Drawing:
             x += frame.width + BETWEEN
         page.low += above + below + BETWEEN
 
-    def notes(self, notes: list[str]) -> None:
-        for note in notes:
-            lines = block(note, NOTE, room=self.width - 2 * EDGE)
+    def enlarge(self, page: _Page, most: float, below: float) -> None:
+        """As far as the page has room, `below` being that for the notes."""
+        lefts, tops, rights, lows = zip(*map(extent, page.drawn), strict=True)
+        left, top = min(lefts), min(tops)
+        across = (self.width - 2 * EDGE) / (max(rights) - left)
+        down = (self.height - EDGE - below - BETWEEN - top) / (max(lows) - top)
+        scale = min(most, across, down)
+        if scale > 1:
+            page.drawn = [moved(mark, EDGE - left * scale, top - top * scale, scale) for mark in page.drawn]
+            page.low = top + (max(lows) - top) * scale + BETWEEN
+
+    def notes(self, notes: Iterable[Block]) -> None:
+        for lines in notes:
             page = self.room_for(lines.height)
-            page.canvas.words(lines, EDGE, page.low, "start")
+            page.notes.words(lines, EDGE, page.low, "start")
             page.low += lines.height + 1
 
     def sheet(self, page: _Page, number: int) -> Sheet:
@@ -176,13 +205,12 @@ class _Drawing:
         for line in [*self.under, of]:
             y += NOTE * LEADING
             marks.append(Text(EDGE, y + 0.5, line, NOTE, tone=GREY))
-        drawn = wires(page.canvas)
-        picture = Drawn((*drawn, *page.canvas.marks), self.said(of))
+        picture = Drawn((*page.drawn, *page.notes.marks), self.said(of))
         width, height = self.width, self.height
         if height == inf:
             # The sheet is as large as what is on it.
             height = page.low + EDGE - BETWEEN / 2
-            width = min(width, EDGE + max(extent(mark)[2] for mark in (*marks, *drawn, *page.canvas.marks)))
+            width = min(width, EDGE + max(extent(mark)[2] for mark in (*marks, *picture.marks)))
         return Sheet(width, height, f"{self.title}: {of[0].lower()}{of[1:]}", (*marks, picture))
 
     def said(self, of: str) -> str:
@@ -190,6 +218,7 @@ class _Drawing:
         drivers = [" ".join(e.lines) for e in self.stock.elements if e.is_driver]
         parts = [" ".join(e.lines) for e in self.stock.elements if not e.is_driver]
         told = f"{of} of {self.title}. Drivers: {', '.join(drivers) or 'none'}. Parts: {', '.join(parts) or 'none'}."
+        told += f" It {DIFFERS}: {', '.join(self.stock.differing)}." if self.stock.differing else ""
         return f"{told} The wiring in words is in read-back.txt."
 
 

@@ -82,7 +82,7 @@ class Tag:
 
     @cached_property
     def width(self) -> float:
-        return self.block.width + (2 * AIR if self.kind != "name" else AIR)
+        return self.block.width + 2 * AIR
 
     @cached_property
     def height(self) -> float:
@@ -238,7 +238,7 @@ class Sizes:
     @staticmethod
     def over(tag: Tag) -> float:
         """How far a tag reaches above a lying wire."""
-        return tag.height + AIR / 2 + (0 if tag.kind == "name" else 2 * STEM)
+        return tag.height + (AIR if tag.kind == "name" else AIR / 2 + 2 * STEM)
 
     # --- standing
 
