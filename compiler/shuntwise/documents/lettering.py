@@ -13,6 +13,7 @@ from importlib.util import find_spec
 from pathlib import Path
 
 from shuntwise.diagnostics.terminal import visible
+from shuntwise.documents.sheet import Mark, Text
 
 ASCENT, DESCENT = 0.76, 0.24
 """How far capitals and descenders reach from the baseline, as shares of the size (measured on the font)."""
@@ -54,6 +55,16 @@ def width(text: str, size: float, *, bold: bool = False) -> float:
     """Millimetres from the start of a settable text to its end."""
     known = _widths(bold=bold)
     return size * sum(known.get(ord(character), 0.6) for character in text)
+
+
+def extent(mark: Mark) -> tuple[float, float, float, float]:
+    """Left, top, right and low end in mm of what a mark covers, without the width of its pen."""
+    if isinstance(mark, Text):
+        span = width(mark.text, mark.size, bold=mark.bold)
+        left = mark.x - {"start": 0.0, "middle": span / 2, "end": span}[mark.anchor]
+        return left, mark.y - ASCENT * mark.size, left + span, mark.y + DESCENT * mark.size
+    across, down = zip(*(point for ring in (mark.points, *mark.rest) for point in ring), strict=True)
+    return min(across), min(down), max(across), max(down)
 
 
 def wrapped(text: str, room: float, size: float, *, bold: bool = False) -> list[str]:

@@ -11,7 +11,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from math import inf
 
-from shuntwise.documents.lettering import settable, wrapped
+from shuntwise.documents.lettering import extent, settable, wrapped
 from shuntwise.documents.schematic.elements import Inventory, take_stock
 from shuntwise.documents.schematic.fit import fitted
 from shuntwise.documents.schematic.pieces import taken_apart
@@ -165,7 +165,7 @@ class _Drawing:
         if height == inf:
             # The sheet is as large as what is on it.
             height = page.low + EDGE - BETWEEN / 2
-            width = min(width, EDGE + max(_extent(mark)[2] for mark in (*marks, *drawn, *page.canvas.marks)))
+            width = min(width, EDGE + max(extent(mark)[2] for mark in (*marks, *drawn, *page.canvas.marks)))
         return Sheet(width, height, f"{self.title}: {of[0].lower()}{of[1:]}", (*marks, picture))
 
     def said(self, of: str) -> str:
@@ -208,7 +208,7 @@ def _frames(canvas: Canvas, drawn: list[Mark], networks: Mapping[str, str]) -> l
         if any(_meet(frame, box) for box in others):
             continue
         text = block(settable(f"{name}: {networks[name]}"), NAME, room=60)
-        taken = [*others, *boxes, *map(_extent, [*drawn, *canvas.marks, *marks])]
+        taken = [*others, *boxes, *map(extent, [*drawn, *canvas.marks, *marks])]
         at = _free(frame, text.width, text.height, taken)
         if at is not None:
             left, top, right, low = frame
@@ -244,15 +244,3 @@ def _grown(box: Box, by: float) -> Box:
 
 def _meet(a: Box, b: Box) -> bool:
     return a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]
-
-
-def _extent(mark: Mark) -> Box:
-    from shuntwise.documents.lettering import ASCENT, DESCENT
-    from shuntwise.documents.lettering import width as wide
-
-    if isinstance(mark, Text):
-        span = wide(mark.text, mark.size, bold=mark.bold)
-        left = mark.x - {"start": 0.0, "middle": span / 2, "end": span}[mark.anchor]
-        return left, mark.y - ASCENT * mark.size, left + span, mark.y + DESCENT * mark.size
-    points = [point for ring in (mark.points, *mark.rest) for point in ring]
-    return _hull((x, y, x, y) for x, y in points)
