@@ -7,6 +7,7 @@ import re
 import shutil
 import subprocess
 import zlib
+from itertools import takewhile
 from pathlib import Path
 
 import pytest
@@ -15,8 +16,10 @@ from documents.binders import hostile, sheets, side_fill
 from shuntwise.documents.binder import chapters
 from shuntwise.documents.box_label import BAR
 from shuntwise.documents.material import Material
+from shuntwise.documents.page import Block, Listing, blocks
 from shuntwise.documents.pdf import as_pdf
 from shuntwise.documents.read_aloud import paragraphs
+from shuntwise.documents.sheet import Sheet
 
 POINTS = 72 / 25.4
 
@@ -117,7 +120,17 @@ def test_another_reader_finds_headings_tables_and_figures(tmp_path: Path) -> Non
     assert "Tagged:          yes" in read("pdfinfo", str(tmp_path / "box.pdf"))
     heads = [told[place + 1] for place, line in enumerate(told) if line.startswith("H1")]
     assert heads == [f'"{chapter.title}"' for chapter in chapters(side_fill())]
+    listed = [block.entries for block in all_blocks(side_fill()) if isinstance(block, Listing)]
+    assert sum(line == "L (block)" for line in told) == len(listed) >= 2
+    begins = [place for place, line in enumerate(told) if line == "LBody (block)"]
+    assert all(told[place - 1] == "LI (block)" for place in begins)
+    said = [list(takewhile(lambda line: line.startswith('"'), told[place + 1 :])) for place in begins]
+    assert [" ".join(line.strip('"') for line in lines) for lines in said] == [e for held in listed for e in held]
     assert sum(line.startswith("Table") for line in told) >= 5 and sum(line.startswith("Figure") for line in told) == 4
+
+
+def all_blocks(material: Material) -> list[Block | Sheet]:
+    return [block for chapter in chapters(material) for block in blocks(chapter.content)]
 
 
 def read(*command: str) -> str:

@@ -67,8 +67,15 @@ class _Element:
     scope: str = ""
 
 
+_KINDS = {"TR": "TH", "L": "LBody", "LI": "LBody", "": "P"}
+"""Structure types of texts whose role is called otherwise. The mark before an entry is an artifact, no label."""
+
+
 class _Page:
-    """The structure of one page, as its pieces come: each text by its role, the cells of a table in their rows."""
+    """The structure of one page, as its pieces come: each text by its role, cells in their rows, entries in their list.
+
+    What goes on from the page before begins anew: a list, a table, a paragraph.
+    """
 
     def __init__(self) -> None:
         self.elements: list[_Element] = []
@@ -78,7 +85,7 @@ class _Page:
         """The type and the number (MCID) of the next piece."""
         number = len(self.owners)
         if role or not self.owners:
-            element = _Element("TH" if role == "TR" else role or "P", said)
+            element = _Element(_KINDS.get(role, role), said)
             self._hang(element, role)
         else:
             element = self.owners[-1]
@@ -87,6 +94,11 @@ class _Page:
         return element.kind, number
 
     def _hang(self, element: _Element, role: str) -> None:
+        if role in ("L", "LI"):
+            if role == "L" or not self.elements or self.elements[-1].kind != "L":
+                self.elements.append(_Element("L"))
+            self.elements[-1].holds.append(_Element("LI", holds=[element]))
+            return
         if role not in ("TR", "TH", "TD"):
             self.elements.append(element)
             return
