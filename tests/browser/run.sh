@@ -27,4 +27,4 @@ fi
 (cd tests/browser && npm ci --silent --no-audit --no-fund --ignore-scripts)
 
 unset PYTHONDONTWRITEBYTECODE
-PYTHONPYCACHEPREFIX="$PWD/.venv/compiled" .venv/bin/pytest tests/browser -rP "$@"
+PYTHONPYCACHEPREFIX="$PWD/.venv/compiled" .venv/bin/pytest tests/browser "$@"
