@@ -11,10 +11,10 @@ from dataclasses import dataclass, field
 from math import inf
 
 from shuntwise.documents.differing import DIFFERS
-from shuntwise.documents.lettering import settable, wrapped
+from shuntwise.documents.lettering import extent, settable, wrapped
 from shuntwise.documents.schematic.elements import Inventory, take_stock
 from shuntwise.documents.schematic.fit import fitted
-from shuntwise.documents.schematic.frames import extent, framed_networks
+from shuntwise.documents.schematic.frames import framed_networks
 from shuntwise.documents.schematic.pieces import taken_apart
 from shuntwise.documents.schematic.place import Canvas, Placing, framed, wires
 from shuntwise.documents.schematic.sizes import LEADING, Block, Sizes, block

@@ -12,11 +12,11 @@ from dataclasses import dataclass
 from itertools import product
 from math import hypot
 
-from shuntwise.documents.lettering import ASCENT, DESCENT, settable, width
+from shuntwise.documents.lettering import extent, settable
 from shuntwise.documents.schematic.place import DOT, Box, Canvas
 from shuntwise.documents.schematic.sizes import AIR, FRAMED, LEADING, block
 from shuntwise.documents.schematic.symbols import WIRE
-from shuntwise.documents.sheet import GREY, Mark, Stroke, Text
+from shuntwise.documents.sheet import GREY, Mark, Stroke
 
 MARGINS = (1.5, 1.0, 2.0, 0.6, 3.6)
 """From the parts of a piece to its frame, in mm, of which the first is taken that crosses nothing."""
@@ -220,12 +220,3 @@ def on_edge(frame: Box, wire: Box) -> bool:
     """Does a wire run along a line of the frame?"""
     level, upright = edges(frame)
     return any(meet(edge, grown(wire, WIRE)) for edge in (level if wire[1] == wire[3] else upright))
-
-
-def extent(mark: Mark) -> Box:
-    if isinstance(mark, Text):
-        span = width(mark.text, mark.size, bold=mark.bold)
-        left = mark.x - {"start": 0.0, "middle": span / 2, "end": span}[mark.anchor]
-        return left, mark.y - ASCENT * mark.size, left + span, mark.y + DESCENT * mark.size
-    points = [point for ring in (mark.points, *mark.rest) for point in ring]
-    return hull((x, y, x, y) for x, y in points)
