@@ -151,6 +151,7 @@ class Workspace:
                 waived=made.waived,
                 below=tuple(below),
                 printing=printing,
+                itself=self._design if variant or settings else None,
             )
         return self._materials[key]
 

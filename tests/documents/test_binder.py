@@ -12,9 +12,10 @@ from documents.designs import TWO_WAY
 from shuntwise.cli.main import main
 from shuntwise.documents import binder
 from shuntwise.documents.binder import CHAPTERS, ROWS_OF_BANDS, Row, chapters
+from shuntwise.documents.catalogue import render
 from shuntwise.documents.material import Material
-from shuntwise.documents.page import Behind, Group, Table, blocks
-from shuntwise.documents.sheet import Drawn, Sheet, Stroke
+from shuntwise.documents.page import Behind, Group, Printing, Table, blocks
+from shuntwise.documents.sheet import Drawn, Sheet, Stroke, Text
 from shuntwise.documents.tolerance_text import spread_report
 from shuntwise.files import safe_stem
 from shuntwise.workspace import Workspace
@@ -22,15 +23,29 @@ from shuntwise.workspace import Workspace
 
 def test_build_names_it_after_the_design_and_takes_the_options(tmp_path: Path) -> None:
     design, out = tmp_path / "my box (2).shunt", tmp_path / "out"
-    design.write_text(TWO_WAY, encoding="utf-8")
+    design.write_text(TWO_WAY.replace("C1 5 uF", "C1 5 uF { 250 V }"), encoding="utf-8")
     command = ["build", str(design), "-o", str(out), "--boards", "5", "--paper", "letter", "--date", "2026-11-30"]
+    command.append("--ratings")
     assert main(command) == 0
     before = {file.name: file.read_bytes() for file in out.iterdir()}
     assert {"my-box--2.pdf", "my-box--2.html", "parts.csv"} <= before.keys()
     assert b"Date: 2026-11-30" in before["my-box--2.html"] and b"5 boards" in before["my-box--2.html"]
+    assert all(b">250 V</text>" in before[name] for name in ("schematic.svg", "my-box--2.html"))
     assert b"612 792" in before["my-box--2.pdf"] and b"C1,1,5,5," in before["parts.csv"]
     assert main(command) == 0
     assert {file.name: file.read_bytes() for file in out.iterdir()} == before
+
+
+@pytest.mark.parametrize("ratings", [False, True])
+def test_ratings_stand_on_the_schematic_if_they_are_asked_for(ratings: bool) -> None:
+    """On the sheet that PDF and page have, and on the file by itself."""
+    text = TWO_WAY.replace("C1 5 uF", "C1 5 uF { 250 V }")
+    material = Workspace.of_text(text, "box.shunt").material(printing=Printing(ratings=ratings))
+    (row,) = [row for row in CHAPTERS if row.key == "schematic"]
+    (sheet,) = row.make(material)
+    assert isinstance(sheet, Sheet)
+    assert ("250 V" in [mark.text for mark in sheet.marks if isinstance(mark, Text)]) == ratings
+    assert (">250 V</text>" in render("schematic.svg", material)) == ratings
 
 
 @pytest.mark.parametrize("options", [["--boards", "0"], ["--date", "30.11.2026"], ["--date", "2026-02-30"]])

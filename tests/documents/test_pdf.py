@@ -7,16 +7,21 @@ import re
 import shutil
 import subprocess
 import zlib
+from itertools import takewhile
 from pathlib import Path
+from unicodedata import combining, name
 
 import pytest
 
 from documents.binders import hostile, sheets, side_fill
 from shuntwise.documents.binder import chapters
 from shuntwise.documents.box_label import BAR
+from shuntwise.documents.lettering import settable, visual
 from shuntwise.documents.material import Material
+from shuntwise.documents.page import Block, Listing, blocks
 from shuntwise.documents.pdf import as_pdf
 from shuntwise.documents.read_aloud import paragraphs
+from shuntwise.documents.sheet import Sheet, Text
 
 POINTS = 72 / 25.4
 
@@ -106,6 +111,41 @@ def test_another_reader_finds_the_text_in_order(tmp_path: Path) -> None:
     assert "yes yes yes" in read("pdffonts", str(file)) and " no " not in read("pdffonts", str(file))
 
 
+TURNED = "box שָׁלום (عَرب) 12 é\u0301"
+
+
+def test_letters_stand_in_the_order_and_the_forms_in_which_they_are_seen() -> None:
+    """Unicode Standard Annex 9: rules L2 (what runs to the left is turned round), N0 (brackets go with what is in them)
+    and L4 (they are mirrored); the forms of letters by their names in the Unicode Character Database.
+    """
+    assert visual("box (12) é\u0301") == "box (12) é\u0301"
+    for written, seen in (
+        ("a אב (גד) b", "a (דג) בא b"),
+        ("אב (גד) b", "(דג) בא b"),
+        ("(אב) b", "(בא) b"),
+        ("א <b> [ג]", "א <b> [ג]"),
+        ("a אב <[גד]> ה", "a ה <[דג]> בא"),
+    ):
+        assert visual(written) == seen
+    shown = visual(TURNED)
+    assert shown.startswith("box 12 (") and shown.endswith(" é\u0301")
+    assert sorted(map(combining, shown)) == sorted(map(combining, TURNED))  # no mark is lost
+    forms = [name(letter) for letter in shown if name(letter).startswith("ARABIC LETTER")]
+    assert forms == [f"ARABIC LETTER {form} FORM" for form in ("BEH ISOLATED", "REH FINAL", "AIN INITIAL")]
+    assert settable(shown) == shown
+
+
+@needs_poppler
+def test_what_runs_to_the_left_is_found_and_read_as_it_was_written(tmp_path: Path) -> None:
+    pdf = as_pdf([Sheet(210, 297, "", (Text(30, 30, f"{TURNED} אבג"),))], "")
+    (tmp_path / "turned.pdf").write_bytes(pdf)
+    assert "אבג" in read("pdftotext", "-raw", str(tmp_path / "turned.pdf"), "-")
+    (told,) = re.findall(rb"/ActualText \((.*?)\)\s+/K", pdf, re.DOTALL)
+    letters = re.sub(rb"\\([0-7]{3})|\\(.)", lambda m: bytes([int(m[1], 8)]) if m[1] else m[2], told, flags=re.DOTALL)
+    assert letters.decode("utf-16") == f"{TURNED} אבג"
+    assert "Span (inline)" in read("pdfinfo", "-struct-text", str(tmp_path / "turned.pdf"))
+
+
 @needs_poppler
 def test_another_reader_finds_headings_tables_and_figures(tmp_path: Path) -> None:
     (tmp_path / "box.pdf").write_bytes(made(side_fill()))
@@ -117,7 +157,17 @@ def test_another_reader_finds_headings_tables_and_figures(tmp_path: Path) -> Non
     assert "Tagged:          yes" in read("pdfinfo", str(tmp_path / "box.pdf"))
     heads = [told[place + 1] for place, line in enumerate(told) if line.startswith("H1")]
     assert heads == [f'"{chapter.title}"' for chapter in chapters(side_fill())]
+    listed = [block.entries for block in all_blocks(side_fill()) if isinstance(block, Listing)]
+    assert sum(line == "L (block)" for line in told) == len(listed) >= 2
+    begins = [place for place, line in enumerate(told) if line == "LBody (block)"]
+    assert all(told[place - 1] == "LI (block)" for place in begins)
+    said = [list(takewhile(lambda line: line.startswith('"'), told[place + 1 :])) for place in begins]
+    assert [" ".join(line.strip('"') for line in lines) for lines in said] == [e for held in listed for e in held]
     assert sum(line.startswith("Table") for line in told) >= 5 and sum(line.startswith("Figure") for line in told) == 6
+
+
+def all_blocks(material: Material) -> list[Block | Sheet]:
+    return [block for chapter in chapters(material) for block in blocks(chapter.content)]
 
 
 def read(*command: str) -> str:

@@ -15,6 +15,7 @@ from pathlib import Path
 
 import pytest
 
+from shuntwise.documents.page import Printing
 from shuntwise.preview import view as view_module
 from shuntwise.preview.changes import stamps
 from shuntwise.preview.page import page
@@ -85,6 +86,13 @@ def test_a_variant_that_is_gone_is_told(file: Path) -> None:
     file.write_text(DESIGN, encoding="utf-8")
     (view,) = views(work, View(), "soft")
     assert "no variant called `soft`" in view.findings
+
+
+def test_ratings_are_shown_if_they_are_asked_for(file: Path) -> None:
+    file.write_text(DESIGN.replace("0.82 mH", "0.82 mH { 12 A }"), encoding="utf-8")
+    for ratings in (False, True):
+        first = next(views(Workspace(str(file), causes=False), View(), printing=Printing(ratings=ratings)))
+        assert (b">12 A</text>" in first.pictures["schematic.svg"]) == ratings
 
 
 def test_every_way_of_saving_is_seen(tmp_path: Path, file: Path) -> None:

@@ -12,7 +12,7 @@ from schematic.reading import Read
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.connect import connect
 from shuntwise.loading import read_design
-from shuntwise.model.design import Part
+from shuntwise.model.design import Design, Part, Quantity
 from shuntwise.model.resolve import resolve
 from shuntwise.model.variants import to_check
 from shuntwise.pipeline import read as read_text
@@ -54,8 +54,10 @@ def kind(part: Part) -> str:
     return CORES.get(part.construction or "", part.kind)
 
 
-def wanted(circuit: Circuit) -> Read:
-    """By the nets of the circuit. Links that are left out are attached to them, too."""
+def wanted(circuit: Circuit, itself: Circuit | None = None) -> Read:
+    """By the nets of the circuit. Links that are left out are attached to them, too. Marked is what is otherwise in
+    the design itself, if the circuit is one of a variant.
+    """
     design = circuit.design
     coupled = {label for c in design.couplings for label in (c.first, c.second)}
     kinds = dict.fromkeys(design.drivers, "driver")
@@ -76,7 +78,25 @@ def wanted(circuit: Circuit) -> Read:
         counts = +counts
         if counts:
             nets[frozenset(counts.items())] += 1
-    return Read(kinds, nets)
+    before = stated(itself.design) if itself is not None else stated(design)
+    return Read(kinds, nets, frozenset(k for k, said in stated(design).items() if k in kinds and said != before.get(k)))
+
+
+def stated(design: Design) -> dict[str, object]:
+    """What the text says of each part and driver, and where it wires it, if in a leg of its own."""
+
+    def plain(*quantities: Quantity | None) -> list[float | None]:
+        return [quantity.value if quantity else None for quantity in quantities]
+
+    said: dict[str, object] = {
+        label: (kind(part), part.fitted, part.construction, plain(part.value, *part.quantities.values()))
+        for label, part in design.parts.items()
+    }
+    for name, driver in design.drivers.items():
+        legs = [leg.span for leg in design.legs if name in leg.drivers]
+        own = driver.stated or driver.quantities
+        said[name] = (plain(driver.nominal, *own.values()), [*own], driver.role, driver.measured, legs)
+    return said
 
 
 def without_links(found: Read, circuit: Circuit) -> Read:
@@ -92,7 +112,7 @@ def without_links(found: Read, circuit: Circuit) -> Read:
         assert merged[label, ""] == 2
         del merged[label, ""]
         nets.append({key: 1 if key[1] == "post" else count for key, count in merged.items()})
-    return Read(found.kinds, Counter(frozenset(net.items()) for net in nets if net))
+    return Read(found.kinds, Counter(frozenset(net.items()) for net in nets if net), found.marked)
 
 
 PARTS = (
@@ -175,3 +195,37 @@ class Random_(Random):
         if self.random() < 0.3:
             lines.append(f"testpoint {self.choice(nodes[2:])}")
         return "\n".join(lines) + "\n" + text[:-2] + "\n".join(walks) + "\n}\n"
+
+    def networks(self) -> str:
+        """Uses of two random networks, one in another among them, and other parts, at a few nodes."""
+        lines = [
+            "network inner (into, out) {",
+            "  resistor R1 4 ohm",
+            "  capacitor C1 5 uF",
+            "  into -- R1 -- C1 -- out",
+        ]
+        ports = {name: ["into", "out", "back"][: self.randint(2, 3)] for name in ("one", "two")}
+        for name, own in ports.items():
+            nodes = [*own, "mid_a", "mid_b"]
+            lines += ["}", f"network {name} ({', '.join(own)}) {{"]
+            for number in range(self.randint(1, 5)):
+                word, letter, rest = self.choice(PARTS[:7])
+                lines += [f"  {word} {letter}{number} {rest}", self.walk(nodes, f"{letter}{number}")]
+            if self.random() < 0.4:
+                lines += ["  use inner as Z1", self.walk(nodes, "Z1")]
+        lines.append("}")
+        nodes = ["input+", "input-", *(f"node_{n}" for n in range(self.randint(1, 5)))]
+        walks = [f"  {self.choice(nodes)} -- woofer+", f"  woofer- -- {self.choice(nodes)}"]
+        for number in range(self.randint(1, 4)):
+            name = self.choice(["one", "two"])
+            lines.append(f"use {name} as X{number}")
+            walks.append(self.walk(nodes, f"X{number}"))
+            walks += [f"  X{number}.back -- {self.choice(nodes)}"] if "back" in ports[name] else []
+        for number in range(self.randint(0, 6)):
+            lines.append(f"resistor R{number} 3 ohm")
+            walks.append(self.walk(nodes, f"R{number}"))
+        return "\n".join([*lines, "driver woofer 8 ohm", "leg woofer {", *walks, "}"]) + "\n"
+
+    def walk(self, nodes: list[str], label: str) -> str:
+        a, b = self.sample(nodes, 2)
+        return f"  {a} -- {label} -- {b}"

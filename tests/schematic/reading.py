@@ -1,8 +1,8 @@
 """A circuit read from a sheet as a person reads it: by strokes, dots, signs and names, and by nothing else.
 
-It knows the pens (wires 0.25 mm, symbols 0.35 mm) and the shapes of the symbols, and no module that draws them. A
-wire's end on another wire joins the two; where two cross only a dot does. A label belongs to the symbol that it is
-nearest to.
+It knows the pens (wires 0.25 mm, symbols 0.35 mm, bars beside words 0.7 mm) and the shapes of the symbols, and no
+module that draws them. A wire's end on another wire joins the two; where two cross only a dot does. A label belongs to
+the symbol that it is nearest to.
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ from shuntwise.documents.lettering import width
 from shuntwise.documents.sheet import Point, Sheet, Stroke, Text
 
 Box = tuple[float, float, float, float]
-WIRE, PEN = 0.25, 0.35
+WIRE, PEN, BAR = 0.25, 0.35, 0.7
 NEAR = 0.02
 """Closer than this (mm) is the same place."""
 
@@ -92,11 +92,12 @@ _CORED = {None: "coil", False: "iron-cored coil", True: "ferrite-cored coil"}
 @dataclass(frozen=True)
 class Read:
     """By label its kind; and the nets, each with what is attached to it: (label, terminal), where the ends of what is
-    the same both ways round have no terminal, and (post, "").
+    the same both ways round have no terminal, and (post, ""). `marked` are labels with a bar beside them.
     """
 
     kinds: dict[str, str]
     nets: Counter[frozenset[tuple[tuple[str, str], int]]]
+    marked: frozenset[str] = frozenset()
 
 
 def read(sheets: Sequence[Sheet]) -> Read:
@@ -107,11 +108,20 @@ def read(sheets: Sequence[Sheet]) -> Read:
     return reading.result()
 
 
+def shapes(sheet: Sheet) -> list[Shape]:
+    """The symbols on a sheet, each with its label."""
+    reading = _Reading()
+    reading.sheet(0, sheet)
+    return reading.shapes
+
+
 class _Reading:
     def __init__(self) -> None:
+        self.shapes: list[Shape] = []
         self.parents: dict[object, object] = {}
         self.attached: list[tuple[object, tuple[str, str]]] = []
         self.kinds: dict[str, str] = {}
+        self.marked: list[str] = []
 
     def root(self, key: object) -> object:
         self.parents.setdefault(key, key)
@@ -128,7 +138,8 @@ class _Reading:
             members[self.root(key)][attached] += 1
             if attached[1] == "post":
                 members[self.root(key)][attached] = 1
-        return Read(self.kinds, Counter(frozenset(counts.items()) for counts in members.values()))
+        nets = Counter(frozenset(counts.items()) for counts in members.values())
+        return Read(self.kinds, nets, frozenset(self.marked))
 
     def sheet(self, number: int, sheet: Sheet) -> None:
         strokes = [mark for mark in sheet.marks if isinstance(mark, Stroke)]
@@ -173,13 +184,19 @@ class _Reading:
             if text.text in ("+", "−", "in", "out") and text.size == 2.6:
                 nearest(shapes, text_box(text)).signs.append(text)
         for place, block in enumerate(blocks):
-            if block.lines[0].bold and block.lines[0].size == 3.0:
+            if is_label(block):
                 shape = nearest(shapes, words_box(blocks[place:]))
                 if shape.label:
                     raise Unreadable(f"{shape.label} and {block.text} at one symbol")
                 shape.label = block.text
+        for bar in (hull_of(s) for s in strokes if s.width == BAR):
+            beside = [b.text for n, b in enumerate(blocks) if is_label(b) and at_left(bar, words_box(blocks[n:]))]
+            if len(beside) != 1 or beside[0] in self.marked:
+                raise Unreadable(f"a bar beside {beside}")
+            self.marked += beside
         for shape in shapes:
             self.part(number, shape)
+        self.shapes += shapes
 
     def named(self, text: str, key: object, kind: str) -> None:
         for name in text.replace(" ", "").split(","):
@@ -232,6 +249,14 @@ def terminal(shape: Shape, kind: str, end: Point) -> str:
         outer = sorted((winding.points[0], winding.points[-1]), key=lambda point: dist(point, dot))
         return "start" if dist(outer[0], end) < NEAR else "end"
     return ""
+
+
+def is_label(block: Block) -> bool:
+    return block.lines[0].bold and block.lines[0].size == 3.0
+
+
+def at_left(bar: Box, words: Box) -> bool:
+    return 0 < words[0] - bar[2] < 2 and words[1] < bar[1] < bar[3] < words[3]
 
 
 def words_box(blocks: Sequence[Block]) -> Box:

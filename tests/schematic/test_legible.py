@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from itertools import combinations
 from math import inf
 from pathlib import Path
@@ -11,10 +11,11 @@ from pathlib import Path
 import pytest
 
 from schematic.circuits import EXAMPLES, Random_, circuit_of, circuits
-from schematic.reading import WIRE, Box, apart, hull_of, sides, text_box
+from schematic.reading import BAR, PEN, WIRE, Box, apart, hull_of, sides, text_box
 from shuntwise.documents.schematic.draw import A4_ACROSS, LEAST, schematic_sheets
 from shuntwise.documents.sheet import Point, Sheet, Stroke, Text
 from shuntwise.graph.circuit import Circuit
+from shuntwise.model.differences import Difference, differences
 
 MARGIN = 5.0
 SLACK = 0.05
@@ -22,6 +23,11 @@ SLACK = 0.05
 
 def shrunk(box: Box) -> Box:
     return box[0] + SLACK, box[1] + SLACK, box[2] - SLACK, box[3] - SLACK
+
+
+def grown(bar: Box) -> Box:
+    """A bar is as wide as its pen."""
+    return bar[0] - BAR / 2, bar[1], bar[2] + BAR / 2, bar[3]
 
 
 def crosses(side: tuple[Point, Point], box: Box) -> bool:
@@ -49,6 +55,10 @@ def faults(sheet: Sheet) -> Iterator[str]:
         for stroke in strokes:
             if apart(boxes[id(text)], hull_of(stroke)) == 0 and any(crosses(s, boxes[id(text)]) for s in sides(stroke)):
                 yield f"{text.text!r} on a line at {stroke.points[0]}"
+    for bar in (grown(hull_of(stroke)) for stroke in strokes if stroke.width == BAR):
+        for stroke in strokes:
+            if stroke.width in (WIRE, PEN) and any(crosses(side, bar) for side in sides(stroke)):
+                yield f"a bar at {bar} on a line at {stroke.points[0]}"
     for box in [*boxes.values(), *map(hull_of, strokes)]:
         if box[0] < MARGIN or box[1] < MARGIN or box[2] > sheet.width - MARGIN or box[3] > sheet.height - MARGIN:
             yield f"at {box} off a page of {sheet.width} x {sheet.height}"
@@ -72,16 +82,24 @@ def symbol_faults(strokes: Sequence[Stroke]) -> Iterator[str]:
         level[y1 if y1 == y2 else -x1].append(wire)
 
 
-def legible(circuit: Circuit, page: tuple[float, float] = A4_ACROSS, *, ratings: bool = False) -> None:
-    for sheet in schematic_sheets(circuit, page=page, ratings=ratings):
+def legible(
+    circuit: Circuit,
+    page: tuple[float, float] = A4_ACROSS,
+    *,
+    ratings: bool = False,
+    differing: Collection[Difference] = (),
+) -> None:
+    for sheet in schematic_sheets(circuit, page=page, ratings=ratings, differences=differing):
         assert [*faults(sheet)] == []
 
 
 @pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
 def test_every_example_is_legible(path: Path) -> None:
+    itself = circuits(path)[0].design
     for circuit in circuits(path):
-        legible(circuit)
-        legible(circuit, (297.0, inf), ratings=True)
+        differing = differences(circuit.design, itself)
+        legible(circuit, differing=differing)
+        legible(circuit, (297.0, inf), ratings=True, differing=differing)
 
 
 @pytest.mark.parametrize("seed", range(6))
@@ -91,11 +109,19 @@ def test_random_circuits_are_legible(seed: int) -> None:
     circuit = circuit_of(random.any_graph())
     legible(circuit)
     legible(circuit, LEAST, ratings=True)
+    legible(circuit, differing=every(circuit))
     legible(circuit_of(random.series_parallel()), LEAST)
 
 
+def every(circuit: Circuit) -> list[Difference]:
+    """As if a variant had every part and driver otherwise."""
+    design = circuit.design
+    found = [Difference("part", label, "", part.value, None) for label, part in design.parts.items()]
+    return found + [Difference("driver", name, "wiring", "otherwise", None) for name in design.drivers]
+
+
 def test_the_check_sees_what_it_looks_for() -> None:
-    """A text on a text, on a wire, off the page, and a wire through a symbol."""
+    """A text on a text, on a wire, off the page, a wire through a symbol, and through a bar."""
     wire = Stroke(((20, 20), (60, 20)))
     box = Stroke(((30, 18), (40, 18), (40, 22), (30, 22)), 0.35, closed=True)
     spoilt = [
@@ -103,6 +129,7 @@ def test_the_check_sees_what_it_looks_for() -> None:
         (Text(25, 21, "one"), wire),
         (Text(96, 40, "one"),),
         (wire, box),
+        (wire, Stroke(((25, 18), (25, 22)), BAR)),
     ]
     for marks in spoilt:
         assert [*faults(Sheet(100, 100, "", marks))] != []

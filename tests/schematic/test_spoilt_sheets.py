@@ -9,10 +9,11 @@ from itertools import combinations
 import pytest
 
 from schematic.circuits import example, wanted, without_links
-from schematic.reading import PEN, WIRE, Read, Unreadable, gathered, read
+from schematic.reading import BAR, PEN, WIRE, Read, Unreadable, gathered, read
 from shuntwise.documents.schematic.draw import schematic_sheets
 from shuntwise.documents.sheet import Mark, Sheet, Stroke, Text, moved
 from shuntwise.graph.circuit import Circuit
+from shuntwise.model.differences import differences
 
 DESIGNS = ("02-rehearsal-wedge", "05-cafe-series", "07-market-horn", "13-harbour-stage")
 
@@ -101,6 +102,21 @@ def test_a_spoilt_sheet_is_seen(spoil: Callable[[list[Mark]], Iterator[tuple[str
     assert spoilt
     missed = [what for what, worse in spoilt if not seen(sheet, worse, circuit)]
     assert missed == []
+
+
+def test_bars_are_read_at_what_they_mark() -> None:
+    """One that is left out, and one that stands beside other words."""
+    itself, variant, *_ = example("13-harbour-stage")
+    (sheet,) = schematic_sheets(variant, differences=differences(variant.design, itself.design))
+    bars = [mark for mark in sheet.marks if isinstance(mark, Stroke) and mark.width == BAR]
+    assert read([sheet]).marked == wanted(variant, itself).marked == {"P1.Rs", "P1.Rp"}
+    (label,) = [mark for mark in sheet.marks if isinstance(mark, Text) and mark.text == "C1"]
+    for bar in bars:
+        others = [mark for mark in sheet.marks if mark is not bar]
+        assert len(read([replace(sheet, content=tuple(others))]).marked) == 1
+        (x, top), (_, low) = bar.points
+        elsewhere = moved(bar, label.x - 1.2 - x, label.y + 0.9 - (top + low) / 2)
+        assert "C1" in read([replace(sheet, content=(*others, elsewhere))]).marked
 
 
 def test_of_a_crossing_only_a_dot_makes_a_joint() -> None:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from math import inf
 
-from documents.designs import TWO_WAY, one
+from documents.designs import TWO_WAY, compiled, one
 from schematic.circuits import example
+from schematic.reading import read
 from shuntwise.documents.schematic.draw import schematic_sheets
 from shuntwise.documents.sheet import GREY, Drawn, Sheet, Stroke, Text
 from shuntwise.graph.circuit import Circuit
+from shuntwise.model.differences import differences
 
 
 def shown(circuit: Circuit, *, ratings: bool = False) -> list[str]:
@@ -62,6 +64,53 @@ def test_notes_tell_what_cannot_be_drawn() -> None:
     assert "Coupled coils, dots at their starts: L1 and L2, minus 0.4 %." in shown(example("13-harbour-stage")[0])
     text = TWO_WAY.replace("-- C1 --", "-- (C1 | R1) --") + "resistor R1 4 ohm\nomit R1\n"
     assert "Left out: R1 (4 ohm)." in shown(one(text).circuit)
+
+
+def test_a_variant_tells_what_the_design_itself_has_otherwise() -> None:
+    itself = example("16-village-hall")[0]
+    (stage,) = [c for c in example("16-village-hall") if c.design.variant == "band+reach.stage"]
+    (sheet,) = schematic_sheets(stage, differences=differences(stage.design, itself.design))
+    (note,) = [text.text for text in texts(sheet) if "differs" in text.text]
+    assert note == (
+        "Marked by a bar: differs from the design itself (in brackets what that has): choice reach stage (hall), "
+        "R1 fitted (left out), A1.loss 1 dB (3 dB), K1 left out (fitted), K2 fitted (left out)."
+    )
+    assert read([sheet]).marked == {"R1", "A1", "K1", "K2"}
+    (picture,) = [entry for entry in sheet.content if isinstance(entry, Drawn)]
+    assert "differs from the design itself" in picture.said and "K1 left out (fitted)" in picture.said
+
+
+def test_parts_that_a_variant_leaves_out_stand_in_the_same_list() -> None:
+    """Not drawn, so nothing has a bar."""
+    itself, variant = compiled(f"{TWO_WAY}\nvariant bare {{ omit C1 }}\n")
+    sheet = schematic_sheets(variant.circuit, differences=differences(variant.design, itself.design))[0]
+    told = [text.text for text in texts(sheet)]
+    assert "Left out: C1 (5 uF)." in told
+    assert "Differs from the design itself (in brackets what that has): C1 left out (fitted)." in told
+    assert read([sheet]).marked == frozenset()
+
+
+def test_unusual_signs_are_explained_where_they_occur() -> None:
+    """An open link, a flag, a tapped coil's dot, posts of no amplifier, a place for a meter."""
+    said = {
+        "16-village-hall": ("An open contact", "A name in a pointed box", "A dot at a tapped coil"),
+        "18-circus-top": ("Posts that no amplifier feeds", "A name in a pointed box"),
+        "02-rehearsal-wedge": (),
+    }
+    signs = {sign for signs in said.values() for sign in signs}
+    for stem, own in said.items():
+        told = " ".join(shown(example(stem)[0]))
+        assert {sign for sign in signs if sign in told} == {*own}
+    assert "A ring with a name" in " ".join(shown(one(TESTED).circuit))
+
+
+TESTED = TWO_WAY.replace("input+ -- C1 -- tweeter+", "input+ -- C1 -- hp -- tweeter+") + "testpoint hp\n"
+
+
+def test_names_of_nodes_do_not_look_like_values() -> None:
+    sheet = sheet_of(example("13-harbour-stage")[0])
+    tones = {text.text: text.tone for text in texts(sheet)}
+    assert tones["high"] == tones["hp"] == GREY != tones["39 uF"] == tones["Z1: zobel"] == tones["input+"]
 
 
 def test_a_tapped_coil_and_an_attenuator_are_one_part_in_the_ladder() -> None:

@@ -59,7 +59,7 @@ def _printing(options: argparse.Namespace) -> Printing:
         day = date.fromisoformat(options.date).isoformat() if options.date else ""
     except ValueError:
         raise Refused(f"`{options.date}` is no date", "year, month and day, such as 2026-11-30") from None
-    return Printing(options.paper, options.boards, day)
+    return Printing(options.paper, options.boards, day, options.ratings)
 
 
 def limits(material: Material) -> list[dict[str, object]] | None:

@@ -68,6 +68,7 @@ def parser() -> argparse.ArgumentParser:
     build.add_argument("--boards", type=int, default=1, metavar="N", help="count parts for so many boards as well (1)")
     build.add_argument("--paper", choices=("a4", "letter"), default="a4", help="paper of the binder (a4)")
     build.add_argument("--date", default="", metavar="DATE", help="date that the binder bears, such as 2026-11-30")
+    build.add_argument("--ratings", action="store_true", help="write ratings beside the parts of the schematic")
     build.add_argument("-o", "--output", metavar="FOLDER", help="folder to write (FILE's name with -out if not given)")
     _json(build)
 
@@ -133,6 +134,7 @@ def parser() -> argparse.ArgumentParser:
     watch.add_argument("file", metavar="FILE", help="the design")
     _variant(watch)
     watch.add_argument("--no-browser", action="store_true", help="print the page's address, and open no browser")
+    watch.add_argument("--ratings", action="store_true", help="write ratings beside the parts of the schematic")
     watch.add_argument("-o", "--output", metavar="FOLDER", help="write the pictures into this folder instead")
 
     explain = command("explain", "shuntwise explain loose-node")

@@ -13,6 +13,7 @@ from shuntwise.cli.main import CLEAN, Refused
 from shuntwise.cli.output import put_folder
 from shuntwise.cli.reading import require_variant
 from shuntwise.diagnostics.terminal import visible
+from shuntwise.documents.page import Printing
 from shuntwise.loading import Unreadable
 from shuntwise.workspace import Workspace
 
@@ -35,12 +36,13 @@ def _run(options: argparse.Namespace) -> None:
     except Unreadable as error:
         raise Refused(str(error), error.help) from None
     require_variant(work, options.variant)
+    printing = Printing(ratings=options.ratings)
     if options.output or not (options.no_browser or _has_screen()):
         folder = Path(options.output or f"{Path(options.file).stem}-watch")
         print(
             visible(f"pictures of {options.file} are written into {folder} after each save; Ctrl-C ends it"), flush=True
         )
-        follow(work, options.variant, _Writer(folder).show)
+        follow(work, options.variant, _Writer(folder).show, printing)
     from shuntwise.preview.server import Preview
 
     try:
@@ -53,7 +55,7 @@ def _run(options: argparse.Namespace) -> None:
 
         webbrowser.open(preview.address)
     try:
-        follow(work, options.variant, preview.show)
+        follow(work, options.variant, preview.show, printing)
     finally:
         preview.close()
 

@@ -36,7 +36,7 @@ def _cover(material: Material) -> Iterable[Group | Sheet]:
     from shuntwise.documents import summary
 
     design, figures = material.design, material.figures
-    yield summary.told_of(design, material.mark)[1:]
+    yield summary.told_of(design, material.mark, material.differences)[1:]
     if material.printing.date:
         yield (Paragraph(f"Date: {material.printing.date}"),)
     yield summary.drivers(design, figures)
@@ -65,11 +65,18 @@ def _cautions(material: Material) -> Iterable[Group | Sheet]:
 
 def _schematic(material: Material) -> Iterable[Group | Sheet]:
     from shuntwise.documents.flow import block
-    from shuntwise.documents.schematic.draw import EDGE, schematic_sheets
+    from shuntwise.documents.schematic.draw import EDGE, ENLARGED, schematic_sheets
 
     width, height = block(material.printing.paper, across=True)
     page = width + EDGE, height + EDGE  # a little smaller, it has no need of edges of its own
-    return schematic_sheets(material.circuit, page=page, title=material.title)
+    return schematic_sheets(
+        material.circuit,
+        page=page,
+        most=ENLARGED,
+        ratings=material.printing.ratings,
+        title=material.title,
+        differences=material.differences,
+    )
 
 
 def _parts(material: Material) -> Iterable[Group | Sheet]:

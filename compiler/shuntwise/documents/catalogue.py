@@ -53,7 +53,13 @@ def _schematic(material: Material) -> str:
     from shuntwise.documents.schematic.draw import A4_ACROSS, schematic_sheets
     from shuntwise.documents.svg import as_svg
 
-    (sheet,) = schematic_sheets(material.circuit, page=(A4_ACROSS[0], inf), title=material.title)
+    (sheet,) = schematic_sheets(
+        material.circuit,
+        page=(A4_ACROSS[0], inf),
+        ratings=material.printing.ratings,
+        title=material.title,
+        differences=material.differences,
+    )
     return as_svg(sheet)
 
 
@@ -81,6 +87,7 @@ def _summary(material: Material) -> str:
         pins=pins.table(material.circuit),
         limits=margins(material.design, material.circuit, material.stress),
         cautions=cautions(material.design, material.stress),
+        differences=material.differences,
     )
 
 

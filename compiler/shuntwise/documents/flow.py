@@ -187,8 +187,8 @@ def _strips(block: object, room: float, tallest: float) -> Iterator[Strip]:
         case Paragraph(text):
             yield from _lines(text, room, BODY, "P")
         case Listing(entries, marked):
-            for entry in entries:
-                lines = _lines(entry, room - INDENT, BODY, "P", across=INDENT)
+            for place, entry in enumerate(entries):
+                lines = _lines(entry, room - INDENT, BODY, "LI" if place else "L", across=INDENT)
                 for number, line in enumerate(lines):
                     dot = (Text(1.2, BODY, "•", BODY, role="Artifact"),) if marked and number == 0 else ()
                     yield replace(line, content=(*line.content, *dot), gap=0.9 if number == 0 else 0.0)
@@ -201,7 +201,7 @@ def _strips(block: object, room: float, tallest: float) -> Iterator[Strip]:
 
 
 def _lines(text: str, room: float, size: float, role: Role, across: float = 0.0) -> Iterator[Strip]:
-    bold, height = role != "P", LEADING * size
+    bold, height = role in ("H1", "H2"), LEADING * size
     for number, line in enumerate(wrapped(settable(text), room, size, bold=bold)):
         yield Strip(height, (Text(across, size, line, size, bold=bold, role="" if number else role),))
 

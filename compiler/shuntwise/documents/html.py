@@ -9,10 +9,18 @@ from __future__ import annotations
 
 from base64 import b64encode
 from collections.abc import Iterable, Iterator, Sequence
+from math import inf
 
+from shuntwise.documents.lettering import extent
 from shuntwise.documents.page import Behind, Block, Chapter, Front, Group, Heading, Listing, Paragraph, Picture, Table
 from shuntwise.documents.sheet import Drawn, Sheet, flat
 from shuntwise.documents.svg import PAINTS, drawing, safe
+
+READABLE, AROUND = 170.0, 12.0
+"""A drawing at least so wide (mm) keeps this width (40 rem) on any screen; so much is left beside a whole sheet."""
+
+LONG = 16
+"""A cell of more characters than this may be broken anywhere; shorter ones are a value with its unit, or a word."""
 
 _STYLE = (
     """
@@ -24,7 +32,7 @@ _STYLE = (
 html { background: var(--paper); color: var(--ink); font: 1rem/1.5 system-ui, sans-serif }
 body { margin: 0 auto; max-width: 66rem; padding: 1rem clamp(1rem, 4vw, 3rem) 3rem }
 h1, h2, h3, p, li, th, td, summary { unicode-bidi: plaintext }
-h1, h2, h3, p, li, summary, tbody th { overflow-wrap: anywhere }
+h1, h2, h3, p, li, summary, .long { overflow-wrap: anywhere }
 h1 { font-size: 2rem; line-height: 1.2; margin: 0.5rem 0 }
 h2 { border-top: 1px solid var(--rule); font-size: 1.5rem; margin: 2.5rem 0 1rem; padding-top: 1.5rem }
 h3 { font-size: 1.1rem; margin: 1.5rem 0 0.5rem }
@@ -38,10 +46,12 @@ a { color: var(--link) }
 .skip:focus { background: var(--paper); left: 1rem; padding: 0.5rem; top: 0.5rem }
 .grey { color: var(--grey) }
 .wide { overflow-x: auto }
+.wide > svg { min-width: 40rem }
 table { border-collapse: collapse; font-size: 0.9rem; margin: 0.5rem 0 }
 th, td { border-bottom: 1px solid var(--rule); padding: 0.2rem 1rem 0.2rem 0; text-align: right; vertical-align: top }
 thead th { border-bottom-width: 2px; vertical-align: bottom }
-tbody th { font-weight: normal; min-width: 6rem }
+tbody th { font-weight: normal }
+.long { min-width: 6rem }
 td { white-space: nowrap }
 .left { text-align: left }
 summary { cursor: pointer; padding: 0.3rem 0 }
@@ -52,9 +62,13 @@ svg text { font-family: "DejaVu Sans", Verdana, sans-serif; white-space: pre }
 @media print {
   :root { --ink: #000; --grey: #5a5a5a; --paper: #fff; --rule: #999; --link: #000 }
   body { font-size: 10pt; max-width: none; padding: 0 }
-  td { white-space: normal }
+  table { font-size: 9pt }
+  th, td { padding-right: 0.7rem }
+  td.long { white-space: normal }
+  .wide { overflow: visible }
+  .wide > svg { min-width: 0 }
   nav, .skip, details:not([open]) { display: none }
-  h2, h3 { break-after: avoid }
+  h2, h3, .group > p:first-child:not(:only-child) { break-after: avoid }
   svg, tr { break-inside: avoid }
 }
 """
@@ -88,7 +102,8 @@ def as_html(chapters: Sequence[Chapter], front: Front) -> str:
         *(f'<li><a href="#{one.key}">{safe(one.title)}</a></li>' for one in others),
         "</ol></nav>",
         '<main id="content" tabindex="-1">',
-        f'<section id="{first.key}" aria-label="Key figures">',
+        f'<section id="{first.key}" aria-labelledby="{first.key}-title">',
+        f'<h2 id="{first.key}-title">Key figures</h2>',
         *_content(first),
         "</section>",
     ]
@@ -105,8 +120,9 @@ def _content(chapter: Chapter) -> Iterator[str]:
     for number, entry in enumerate(chapter.content, start=1):
         if isinstance(entry, Sheet):
             said = " ".join(part.said for part in entry.content if isinstance(part, Drawn))
+            width, height = _used(entry)
             name = f"{chapter.key}-{number}"
-            yield from drawing(entry.width, entry.height, flat(entry.content), entry.title, said, name)
+            yield from _shown(width, entry.title, drawing(width, height, flat(entry.content), entry.title, said, name))
         else:
             yield from _group(entry, chapter, f"{chapter.key}-{number}")
 
@@ -133,7 +149,8 @@ def _block(block: Block, heading: str, name: str) -> Iterator[str]:
             yield from _table(block, heading)
         case Picture():
             where = (block.width, block.height, block.drawn.marks)
-            yield from drawing(*where, block.title, block.drawn.said, name, white=block.on_white)
+            drawn = drawing(*where, block.title, block.drawn.said, name, white=block.on_white)
+            yield from _shown(block.width, block.title, drawn)
         case Behind(title, tables):
             yield f"<details><summary>{safe(title)}</summary>"
             for table in tables:
@@ -141,9 +158,30 @@ def _block(block: Block, heading: str, name: str) -> Iterator[str]:
             yield "</details>"
 
 
+def _shown(width: float, title: str, drawn: Iterable[str]) -> Iterator[str]:
+    """A drawing that would be too small to read on a narrow screen keeps a size, and scrolls as tables do."""
+    if width < READABLE:
+        yield from drawn
+        return
+    yield _wide(title)
+    yield from drawn
+    yield "</div>"
+
+
+def _used(sheet: Sheet) -> tuple[float, float]:
+    """Width and height in mm of what is drawn on a sheet, with a margin: a screen has no use for empty paper."""
+    ends = [extent(mark)[2:] for mark in sheet.marks]
+    right, low = map(max, zip(*ends, strict=True)) if ends else (inf, inf)
+    return min(right + AROUND, sheet.width), min(low + AROUND, sheet.height)
+
+
+def _wide(title: str) -> str:
+    """What is wider than the screen scrolls in here, by the keyboard too."""
+    return f'<div class="wide" role="group" tabindex="0" aria-label="{safe(title)}">'
+
+
 def _table(table: Table, heading: str) -> Iterator[str]:
-    """One that is wider than the screen scrolls, by the keyboard too."""
-    yield f'<div class="wide" role="region" tabindex="0" aria-label="{safe(heading)}"><table>'
+    yield f"{_wide(heading)}<table>"
     if table.heads:
         yield f"<thead><tr>{''.join(_cells(table.heads, table.left, 'col'))}</tr></thead>"
     yield "<tbody>"
@@ -154,6 +192,7 @@ def _table(table: Table, heading: str) -> Iterator[str]:
 
 def _cells(cells: Iterable[str], left: frozenset[int], scope: str = "") -> Iterator[str]:
     for place, cell in enumerate(cells):
-        side = ' class="left"' if place in left else ""
+        looks = " ".join(filter(None, ("left" * (place in left), "long" * (len(cell) > LONG))))
+        looks = looks and f' class="{looks}"'
         tag, of = ("th", f' scope="{scope or "row"}"') if (scope and cell) or place == 0 else ("td", "")
-        yield f"<{tag}{of}{side}>{safe(cell)}</{tag}>"
+        yield f"<{tag}{of}{looks}>{safe(cell)}</{tag}>"

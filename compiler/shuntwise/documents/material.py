@@ -13,6 +13,7 @@ from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
 from shuntwise.documents.page import USUAL, Printing
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Design, Waiver
+from shuntwise.model.differences import Difference, differences
 from shuntwise.network.lower import Unlowered
 from shuntwise.network.network import FitReport, Network
 from shuntwise.network.sweep import Sweep
@@ -35,7 +36,7 @@ BUILDS = 1000
 class Material:
     """`stem` names a design without a title; `mark` tells from which texts it was made; `waived` are the findings
     that the design allows, each with its `allow` line, `below` is what the plot of levels has below them, `printing`
-    how the binder is wanted.
+    how documents are wanted, and `itself` is the design without its variant and without tried values.
 
     What is solved raises SingularNetwork; only where there is a network.
     """
@@ -51,6 +52,7 @@ class Material:
     waived: tuple[tuple[Diagnostic, Waiver], ...] = ()
     below: tuple[Below, ...] = ()
     printing: Printing = USUAL
+    itself: Design | None = None
 
     @property
     def title(self) -> str:
@@ -65,6 +67,11 @@ class Material:
     def fits(self) -> tuple[FitReport, ...]:
         """How near fitted drivers come to their tables and formulas; none without a network."""
         return self.lowered.fits if isinstance(self.lowered, Network) else ()
+
+    @cached_property
+    def differences(self) -> tuple[Difference, ...]:
+        """What is otherwise than in the design itself."""
+        return differences(self.design, self.itself) if self.itself is not None else ()
 
     @cached_property
     def solver(self) -> Solver:

@@ -91,11 +91,14 @@ class Front:
 
 @dataclass(frozen=True)
 class Printing:
-    """How a binder is wanted: for which paper, for how many boards, of which day (ISO 8601; empty: it bears none)."""
+    """How documents are wanted: for which paper, for how many boards, of which day (ISO 8601; empty: they bear none),
+    and whether the schematic has the ratings of its parts.
+    """
 
     paper: Literal["a4", "letter"] = "a4"
     boards: int = 1
     date: str = ""
+    ratings: bool = False
 
 
 def blocks(content: Iterable[Group | Sheet]) -> Iterator[Block | Sheet]:

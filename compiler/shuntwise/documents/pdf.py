@@ -17,7 +17,7 @@ from types import ModuleType
 from typing import Any
 
 from shuntwise.documents.flow import Place
-from shuntwise.documents.lettering import font_file
+from shuntwise.documents.lettering import font_file, visual
 from shuntwise.documents.sheet import GREY, INK, PAPER, Drawn, Mark, Sheet, Stroke, Text
 
 POINTS = 72 / 25.4
@@ -59,39 +59,60 @@ def _library() -> Any:
 
 @dataclass
 class _Element:
-    """An element of the structure: its type, its alternative text, what it holds (elements, or pieces of a page)."""
+    """An element of the structure: its type, its alternative text, what it holds (elements, or pieces of a page).
+
+    `read` is what is read where letters stand in another order than they are read in.
+    """
 
     kind: str
     said: str = ""
+    read: str = ""
     holds: list[_Element | int] = field(default_factory=list)
     scope: str = ""
 
 
+_KINDS = {"TR": "TH", "L": "LBody", "LI": "LBody", "": "P"}
+"""Structure types of texts whose role is called otherwise. The mark before an entry is an artifact, no label."""
+
+
 class _Page:
-    """The structure of one page, as its pieces come: each text by its role, the cells of a table in their rows."""
+    """The structure of one page, as its pieces come: each text by its role, cells in their rows, entries in their list.
+
+    What goes on from the page before begins anew: a list, a table, a paragraph.
+    """
 
     def __init__(self) -> None:
         self.elements: list[_Element] = []
         self.owners: list[_Element] = []
+        self.last: _Element | None = None
 
-    def put(self, role: str, said: str = "") -> tuple[str, int]:
+    def put(self, role: str, said: str = "", read: str = "") -> tuple[str, int]:
         """The type and the number (MCID) of the next piece."""
         number = len(self.owners)
-        if role or not self.owners:
-            element = _Element("TH" if role == "TR" else role or "P", said)
+        element = self.last
+        if role or element is None:
+            element = _Element(_KINDS.get(role, role), said)
             self._hang(element, role)
-        else:
-            element = self.owners[-1]
+            self.last = element
+        if read:
+            line = _Element("Span", read=read)
+            element.holds.append(line)
+            element = line
         element.holds.append(number)
         self.owners.append(element)
         return element.kind, number
 
     def _hang(self, element: _Element, role: str) -> None:
+        if role in ("L", "LI"):
+            if role == "L" or not self.elements or self.elements[-1].kind != "L":
+                self.elements.append(_Element("L"))
+            self.elements[-1].holds.append(_Element("LI", holds=[element]))
+            return
         if role not in ("TR", "TH", "TD"):
             self.elements.append(element)
             return
         element.scope = {"TR": "Row", "TH": "Column"}.get(role, "")
-        before = self.owners[-1].scope if self.owners else ""
+        before = self.last.scope if self.last is not None else ""
         begins = role == "TH" and before != "Column"
         if begins or not self.elements or self.elements[-1].kind != "Table":
             self.elements.append(_Element("Table"))
@@ -147,7 +168,8 @@ class _Writer:
                 self.mark(entry)
                 self.code("EMC")
             else:
-                self.piece(*page.put(entry.role), (entry,))
+                turned = visual(entry.text) != entry.text
+                self.piece(*page.put(entry.role, read=entry.text if turned else ""), (entry,))
 
     def piece(self, kind: str, number: int, marks: Iterable[Mark]) -> None:
         self.code(f"/{kind} <</MCID {number}>> BDC")
@@ -165,11 +187,11 @@ class _Writer:
             self.stroke(mark)
 
     def text(self, mark: Text) -> None:
-        canvas = self.canvas
+        canvas, shown = self.canvas, visual(mark.text)
         canvas.setFillColor(_colour(mark.tone))
         canvas.setFont(FONTS[mark.bold], mark.size * POINTS)
         put = {"start": canvas.drawString, "middle": canvas.drawCentredString, "end": canvas.drawRightString}
-        put[mark.anchor](mark.x * POINTS, self.height - mark.y * POINTS, mark.text)
+        put[mark.anchor](mark.x * POINTS, self.height - mark.y * POINTS, shown)
 
     def stroke(self, mark: Stroke) -> None:
         canvas, path = self.canvas, self.canvas.beginPath()
@@ -204,6 +226,8 @@ class _Writer:
             seen[id(one)] = here
             if one.said:
                 dictionary["Alt"] = PDFString(one.said)
+            if one.read:
+                dictionary["ActualText"] = PDFString(one.read)
             if one.scope:
                 dictionary["A"] = PDFDictionary({"O": PDFName("Table"), "Scope": PDFName(one.scope)})
             held = (element(inner, here, page, seen) if isinstance(inner, _Element) else inner for inner in one.holds)

@@ -40,7 +40,7 @@ LINE_SPACING = 1.15
 
 LISTED_LINES = 3
 
-INK, GREY, SHADE, PALE, PALER = "#1a1a1a", "#5a5a5a", "#d8d8d8", "#dcdcdc", "#efefef"
+INK, GREY, ZERO, SHADE, PALE, PALER = "#1a1a1a", "#5a5a5a", "#b4b4b4", "#d8d8d8", "#dcdcdc", "#efefef"
 """Of text; of lines that are no curves, and of lesser text; of shades under curves; of the grid, which only helps."""
 
 

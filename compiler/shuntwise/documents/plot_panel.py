@@ -23,6 +23,7 @@ from shuntwise.documents.plot_page import (
     GREY,
     INK,
     SHADE,
+    ZERO,
     Heading,
     LineStyle,
     Page,
@@ -131,7 +132,7 @@ class Plot:
         axes.yaxis.set_major_formatter(FixedFormatter([_tick(tick, signed=limits[0] < 0) for tick in ticks]))
         axes.set_ylabel(f"{label} / {unit}")
         if limits[0] < 0 < limits[1]:
-            axes.axhline(0, color="#b4b4b4", linewidth=1.0, zorder=1)
+            axes.axhline(0, color=ZERO, linewidth=1.0, zorder=1)
         self.panels.append(Panel(self, axes, limits, label, unit))
         return self.panels[-1]
 

@@ -17,10 +17,11 @@ INK, GREY, PAPER = "ink", "grey", "paper"
 
 Anchor = Literal["start", "middle", "end"]
 
-Role = Literal["P", "H1", "H2", "TR", "TH", "TD", "", "Artifact"]
+Role = Literal["P", "H1", "H2", "L", "LI", "TR", "TH", "TD", "", "Artifact"]
 """What a text is to who listens to a page, after the standard structure types of ISO 32000-1, 14.8.4.
 
-`TR` is the head of a row of a table and begins it, `TH` the head of a column; without a role a text goes on with the
+`L` is the first entry of a list, `LI` another; `TR` the head of a row of a table and begins it, `TH` the head of a
+column; without a role a text goes on with the
 one before it; an `Artifact` is no part of the content.
 """
 

@@ -15,12 +15,14 @@ from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
 from shuntwise.diagnostics.text import summary as counted
 from shuntwise.documents.aligned import as_text
 from shuntwise.documents.cautions import GENERAL
+from shuntwise.documents.differing import DIFFERS, differing
 from shuntwise.documents.page import Block, Group, Heading, Listing, Paragraph, Table
 from shuntwise.documents.reference import is_ideal, of_impedance, of_levels
 from shuntwise.figures.figure import Level, Slope
 from shuntwise.figures.nominal import HIGHEST_HZ, LOWEST_HZ
 from shuntwise.figures.usual import Corners, CrossingFigures, DriverFigures, LeastFigures, Said, Usual, group_name
 from shuntwise.model.design import Amplifier, Design, Waiver
+from shuntwise.model.differences import Difference
 from shuntwise.network.network import FitReport
 from shuntwise.stress.shares import Share
 
@@ -38,12 +40,13 @@ def build_summary(
     pins: Group = (),
     limits: Sequence[Group] = (),
     cautions: Sequence[str] = GENERAL,
+    differences: Sequence[Difference] = (),
 ) -> str:
     """The whole summary; it ends with a line end. `waived` are findings that the design allows, `pins` what
     `pins.table` says of connectors, `limits` what `margins` says of the amplifier's limit.
     """
     groups = [
-        told_of(design, mark),
+        told_of(design, mark, differences),
         pins,
         drivers(design, figures),
         fitted(fits),
@@ -58,11 +61,15 @@ def build_summary(
     return as_text(groups)
 
 
-def told_of(design: Design, mark: str) -> Group:
-    """Which box it is: title, variant, amplifier, what levels and impedance are told of, design mark."""
+def told_of(design: Design, mark: str, differences: Sequence[Difference] = ()) -> Group:
+    """Which box it is: title, variant and its `differences`, amplifier, what levels and impedance are told of, design
+    mark.
+    """
     blocks: list[Block] = [Heading(design.title or "Design without a title")]
     blocks += [Paragraph(f"variant {text}") for text in variant_told(design)]
     blocks += [Paragraph(f"choice {text}") for text in choices_told(design)]
+    if differences:
+        blocks.append(Paragraph(f"{DIFFERS}: {', '.join(differing(differences))}"))
     blocks.append(Paragraph(f"amplifier: {amplifier_told(design.amplifier)}"))
     if not is_ideal(design.amplifier):
         told = f"levels for 1 V {of_levels(design.amplifier)}; impedance {of_impedance(design.amplifier)}"

@@ -14,7 +14,7 @@ import threading
 from http import HTTPStatus
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 
-from shuntwise.preview.page import POLICY, page
+from shuntwise.preview.page import ICON, ICON_SVG, POLICY, page
 from shuntwise.preview.view import QUICK, SOLVED, View
 
 ADDRESS = "127.0.0.1"
@@ -97,6 +97,8 @@ class _Handler(BaseHTTPRequestHandler):
             )
         elif name == "events":
             self._events()
+        elif name == ICON:
+            self._answer(HTTPStatus.OK, ICON_SVG.encode(), "image/svg+xml; charset=utf-8")
         elif name in pictures:
             self._answer(HTTPStatus.OK, pictures[name], "image/svg+xml; charset=utf-8")
         else:

@@ -16,6 +16,7 @@ from typing import NoReturn
 
 from shuntwise.diagnostics.text import render_text
 from shuntwise.documents.catalogue import DOCUMENTS
+from shuntwise.documents.page import USUAL, Printing
 from shuntwise.loading import Unreadable
 from shuntwise.network.network import Network
 from shuntwise.preview.changes import AGAIN_S, EVERY_S, Stamp, stamps
@@ -41,7 +42,7 @@ class View:
     old: frozenset[str] = frozenset()
 
 
-def follow(work: Workspace, variant: str | None, show: Callable[[View], None]) -> NoReturn:
+def follow(work: Workspace, variant: str | None, show: Callable[[View], None], printing: Printing = USUAL) -> NoReturn:
     """Show views of a design after each change of its files, until something is raised, such as KeyboardInterrupt."""
     view, seen, looked_s = View(), dict[str, Stamp | None](), 0.0
     while True:
@@ -52,7 +53,7 @@ def follow(work: Workspace, variant: str | None, show: Callable[[View], None]) -
         if found == seen and not (anew and _reads_otherwise(work)):
             time.sleep(EVERY_S)
             continue
-        for shown in views(work, view, variant, partial(_differ, work, found)):
+        for shown in views(work, view, variant, partial(_differ, work, found), printing):
             show(view := shown)
         # Files that it includes now were read in the meantime; those that have changed since are seen next time.
         seen = {path: found.get(path, stamp) for path, stamp in _stamps(work).items()}
@@ -75,7 +76,13 @@ def _differ(work: Workspace, found: Mapping[str, Stamp | None]) -> bool:
     return any(stamp != found.get(path, stamp) for path, stamp in _stamps(work).items())
 
 
-def views(work: Workspace, last: View, variant: str | None = None, newer: Callable[[], bool] = bool) -> Iterator[View]:
+def views(
+    work: Workspace,
+    last: View,
+    variant: str | None = None,
+    newer: Callable[[], bool] = bool,
+    printing: Printing = USUAL,
+) -> Iterator[View]:
     """The next one or two views; none is begun once there is a `newer` text. Raises nothing for bad designs."""
     try:
         work.read_again()
@@ -87,7 +94,7 @@ def views(work: Workspace, last: View, variant: str | None = None, newer: Callab
         said = f"the design has no variant called `{variant}` now\n"
         yield replace(last, number=last.number + 1, findings=said, old=frozenset(last.pictures))
         return
-    material = work.material(None, variant)
+    material = work.material(None, variant, printing=printing)
     findings = render_text(material.findings, material.not_checked, width=WIDTH) or "nothing found\n"
     sound = isinstance(material.lowered, Network)
     documents = {document.name: document for document in DOCUMENTS}

@@ -6,20 +6,21 @@ what a sheet becomes.
 
 from __future__ import annotations
 
-from collections import defaultdict
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass, field
 from math import inf
 
-from shuntwise.documents.lettering import settable, wrapped
+from shuntwise.documents.differing import DIFFERS
+from shuntwise.documents.lettering import extent, settable, wrapped
 from shuntwise.documents.schematic.elements import Inventory, take_stock
 from shuntwise.documents.schematic.fit import fitted
+from shuntwise.documents.schematic.frames import framed_networks
 from shuntwise.documents.schematic.pieces import taken_apart
-from shuntwise.documents.schematic.place import Box, Canvas, Placing, framed, wires
-from shuntwise.documents.schematic.sizes import LEADING, NAME, Sizes, block
-from shuntwise.documents.schematic.symbols import WIRE
-from shuntwise.documents.sheet import GREY, Drawn, Mark, Sheet, Stroke, Text
+from shuntwise.documents.schematic.place import Canvas, Placing, framed, wires
+from shuntwise.documents.schematic.sizes import LEADING, Block, Sizes, block
+from shuntwise.documents.sheet import GREY, Drawn, Mark, Sheet, Text, moved
 from shuntwise.graph.circuit import Circuit
+from shuntwise.model.differences import Difference
 
 A4_ACROSS = (297.0, 210.0)
 LEAST = (190.0, 150.0)
@@ -34,25 +35,40 @@ BETWEEN = 8.0
 """Edges of a page, sizes of type, and the room between pieces, in mm."""
 
 
+ENLARGED = 1.4
+"""A small drawing on a page of paper becomes so much larger at the most: its words are then nearly as its title's."""
+
+
 @dataclass
 class _Page:
+    """`drawn` once the drawing is as large as it will be; notes come behind it. `low` is where there is room again."""
+
     canvas: Canvas = field(default_factory=Canvas)
     low: float = 0.0
+    drawn: list[Mark] = field(default_factory=list)
+    notes: Canvas = field(default_factory=Canvas)
 
 
 def schematic_sheets(
-    circuit: Circuit, *, page: tuple[float, float] = A4_ACROSS, ratings: bool = False, title: str = ""
+    circuit: Circuit,
+    *,
+    page: tuple[float, float] = A4_ACROSS,
+    ratings: bool = False,
+    title: str = "",
+    differences: Collection[Difference] = (),
+    most: float = 1.0,
 ) -> tuple[Sheet, ...]:
     """The sheets of a circuit, sound or not, of width and height `page` in mm; with an infinite height it is one, as
     high as it must be and no wider. With `ratings` the words beside a part have its ratings. `title` is for a design
-    that has none.
+    that has none. What `differences` name, the design being a variant, has a bar, and they are told below. A
+    drawing that leaves room on its page becomes up to `most` times as large.
 
     Raises ValueError where a page is smaller than `LEAST`.
     """
     if page[0] < LEAST[0] or page[1] < LEAST[1]:
         raise ValueError(f"a page must have {LEAST[0]:g} x {LEAST[1]:g} mm")
-    stock = take_stock(circuit, ratings=ratings)
-    return _Drawing(circuit, stock, page, circuit.design.title or title or "Schematic").sheets()
+    stock = take_stock(circuit, ratings=ratings, differences=differences)
+    return _Drawing(circuit, stock, page, circuit.design.title or title or "Schematic").sheets(most)
 
 
 class _Drawing:
@@ -67,14 +83,28 @@ class _Drawing:
         self.top = EDGE + TITLE * LEADING * len(self.head) + NOTE * LEADING * (len(self.under) + 1) + 4
         self.pages = [_Page(low=self.top)]
 
-    def sheets(self) -> tuple[Sheet, ...]:
+    def sheets(self, most: float) -> tuple[Sheet, ...]:
         notes: list[str] = []
         if len(self.stock.elements) > MOST:
             notes.append(f"Not drawn: more than {MOST} parts and drivers.")
         else:
             notes += self.draw()
-        self.notes(notes)
+        room = (EDGE / 2, self.top - NOTE, self.width - EDGE / 2, self.height - EDGE / 2)
+        framed = framed_networks([page.canvas for page in self.pages], self.stock.networks, room)
+        for page, frames in zip(self.pages, framed.marks, strict=True):
+            page.canvas.marks += frames
+        notes += [self.unframed(name, labels) for name, labels in framed.left.items()]
+        for page in self.pages:
+            page.drawn = [*wires(page.canvas), *page.canvas.marks]
+        lines = [block(note, NOTE, room=self.width - 2 * EDGE) for note in notes]
+        if len(self.pages) == 1 and most > 1 and self.pages[0].drawn:
+            self.enlarge(self.pages[0], most, sum(text.height + 1 for text in lines))
+        self.notes(lines)
         return tuple(self.sheet(page, number) for number, page in enumerate(self.pages, start=1))
+
+    def unframed(self, name: str, labels: Iterable[str]) -> str:
+        said = f"Parts of {name} ({self.stock.networks[name]}) that no frame has room about: {', '.join(labels)}."
+        return settable(said)
 
     def draw(self) -> list[str]:
         stock = self.stock
@@ -89,11 +119,18 @@ class _Drawing:
             notes.append(f"Coupled coils, dots at their starts: {'; '.join(stock.couplings)}.")
         elif any(element.symbol == "tapped coil" for element in stock.elements):
             notes.append("A dot at a tapped coil: its start, from which its tap is counted.")
+        if any(element.symbol == "open link" for element in stock.elements):
+            notes.append("An open contact between two rings: a link that is left out.")
+        if stock.tested:
+            notes.append("A ring with a name, at a wire: a place for a meter.")
         unfed = [settable(pair.name) for pair in stock.posts if not pair.fed]
         if unfed:
             notes.append(f"Posts that no amplifier feeds of its own: {', '.join(unfed)}.")
         if stock.omitted:
             notes.append(f"Left out: {', '.join(stock.omitted)}.")
+        if stock.differing:
+            head = f"Marked by a bar: {DIFFERS}" if any(e.marked for e in stock.elements) else DIFFERS.capitalize()
+            notes.append(f"{head}: {', '.join(stock.differing)}.")
         return notes
 
     def room_for(self, height: float) -> _Page:
@@ -141,11 +178,21 @@ class _Drawing:
             x += frame.width + BETWEEN
         page.low += above + below + BETWEEN
 
-    def notes(self, notes: list[str]) -> None:
-        for note in notes:
-            lines = block(note, NOTE, room=self.width - 2 * EDGE)
+    def enlarge(self, page: _Page, most: float, below: float) -> None:
+        """As far as the page has room, `below` being that for the notes."""
+        lefts, tops, rights, lows = zip(*map(extent, page.drawn), strict=True)
+        left, top = min(lefts), min(tops)
+        across = (self.width - 2 * EDGE) / (max(rights) - left)
+        down = (self.height - EDGE - below - BETWEEN - top) / (max(lows) - top)
+        scale = min(most, across, down)
+        if scale > 1:
+            page.drawn = [moved(mark, EDGE - left * scale, top - top * scale, scale) for mark in page.drawn]
+            page.low = top + (max(lows) - top) * scale + BETWEEN
+
+    def notes(self, notes: Iterable[Block]) -> None:
+        for lines in notes:
             page = self.room_for(lines.height)
-            page.canvas.words(lines, EDGE, page.low, "start")
+            page.notes.words(lines, EDGE, page.low, "start")
             page.low += lines.height + 1
 
     def sheet(self, page: _Page, number: int) -> Sheet:
@@ -158,14 +205,12 @@ class _Drawing:
         for line in [*self.under, of]:
             y += NOTE * LEADING
             marks.append(Text(EDGE, y + 0.5, line, NOTE, tone=GREY))
-        drawn = wires(page.canvas)
-        framing = _frames(page.canvas, drawn, self.stock.networks)
-        picture = Drawn((*framing, *drawn, *page.canvas.marks), self.said(of))
+        picture = Drawn((*page.drawn, *page.notes.marks), self.said(of))
         width, height = self.width, self.height
         if height == inf:
             # The sheet is as large as what is on it.
             height = page.low + EDGE - BETWEEN / 2
-            width = min(width, EDGE + max(_extent(mark)[2] for mark in (*marks, *drawn, *page.canvas.marks)))
+            width = min(width, EDGE + max(extent(mark)[2] for mark in (*marks, *picture.marks)))
         return Sheet(width, height, f"{self.title}: {of[0].lower()}{of[1:]}", (*marks, picture))
 
     def said(self, of: str) -> str:
@@ -173,6 +218,7 @@ class _Drawing:
         drivers = [" ".join(e.lines) for e in self.stock.elements if e.is_driver]
         parts = [" ".join(e.lines) for e in self.stock.elements if not e.is_driver]
         told = f"{of} of {self.title}. Drivers: {', '.join(drivers) or 'none'}. Parts: {', '.join(parts) or 'none'}."
+        told += f" It {DIFFERS}: {', '.join(self.stock.differing)}." if self.stock.differing else ""
         return f"{told} The wiring in words is in read-back.txt."
 
 
@@ -189,70 +235,3 @@ def _named_inside(sizes: Sizes) -> bool:
             for leaf in tree.leaves()
         )
     )
-
-
-# --- frames
-
-
-def _frames(canvas: Canvas, drawn: list[Mark], networks: Mapping[str, str]) -> list[Mark]:
-    """A dashed frame with its name about the parts of each used network, where nothing else is among them."""
-    members: dict[str, list[Box]] = defaultdict(list)
-    for label, boxes in canvas.boxes.items():
-        for name in networks:
-            if label.startswith(f"{name}."):
-                members[name] += boxes
-    marks: list[Mark] = []
-    for name, boxes in members.items():
-        others = [box for label, more in canvas.boxes.items() if not label.startswith(f"{name}.") for box in more]
-        frame = _grown(_hull(boxes), 1.5)
-        if any(_meet(frame, box) for box in others):
-            continue
-        text = block(settable(f"{name}: {networks[name]}"), NAME, room=60)
-        taken = [*others, *boxes, *map(_extent, [*drawn, *canvas.marks, *marks])]
-        at = _free(frame, text.width, text.height, taken)
-        if at is not None:
-            left, top, right, low = frame
-            corners = ((left, top), (right, top), (right, low), (left, low))
-            marks.append(Stroke(corners, WIRE, GREY, (1.5, 1.0), closed=True))
-            lettering = Canvas()
-            lettering.words(text, *at, "start")
-            marks += lettering.marks
-    return marks
-
-
-def _free(frame: Box, width: float, height: float, taken: Iterable[Box]) -> tuple[float, float] | None:
-    """A place for a name at the edge of a frame: over it, under it, or inside."""
-    left, top, right, low = frame
-    boxes = list(taken)
-    steps = [left + n * max(right - left - width, 0.0) / 4 for n in range(5)]
-    for y in (top - height - 0.3, low + 0.3, top + 0.3, low - height - 0.3):
-        for x in steps:
-            own = (x, y, x + width, y + height)
-            if not any(_meet(own, box) for box in boxes):
-                return x, y
-    return None
-
-
-def _hull(boxes: Iterable[Box]) -> Box:
-    lefts, tops, rights, lows = zip(*boxes, strict=True)
-    return min(lefts), min(tops), max(rights), max(lows)
-
-
-def _grown(box: Box, by: float) -> Box:
-    return box[0] - by, box[1] - by, box[2] + by, box[3] + by
-
-
-def _meet(a: Box, b: Box) -> bool:
-    return a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]
-
-
-def _extent(mark: Mark) -> Box:
-    from shuntwise.documents.lettering import ASCENT, DESCENT
-    from shuntwise.documents.lettering import width as wide
-
-    if isinstance(mark, Text):
-        span = wide(mark.text, mark.size, bold=mark.bold)
-        left = mark.x - {"start": 0.0, "middle": span / 2, "end": span}[mark.anchor]
-        return left, mark.y - ASCENT * mark.size, left + span, mark.y + DESCENT * mark.size
-    points = [point for ring in (mark.points, *mark.rest) for point in ring]
-    return _hull((x, y, x, y) for x, y in points)

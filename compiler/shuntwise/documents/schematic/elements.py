@@ -7,14 +7,16 @@ alone. Refuses to know where anything is drawn.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
+from shuntwise.documents.differing import differing
 from shuntwise.documents.lettering import settable
 from shuntwise.documents.schematic.symbols import has_symbol
 from shuntwise.graph.circuit import Circuit, point_of
 from shuntwise.graph.topology import DisjointSets
 from shuntwise.model.design import Design, Driver, Part, Quantity
+from shuntwise.model.differences import Difference
 from shuntwise.model.kinds import BODY, KINDS
 from shuntwise.structure.reach import turned_round
 from shuntwise.units import PLAIN, write
@@ -25,7 +27,7 @@ class Element:
     """A part, a driver or one of its two voice coils. `nets` are those at its `terminals`, in their order.
 
     `sections` are pairs of terminals by their numbers, of a part with three; `symbol` says how it is drawn, `lines`
-    what is written beside it, the label first.
+    what is written beside it, the label first. `marked`: it is otherwise in the design itself.
     """
 
     label: str
@@ -35,6 +37,7 @@ class Element:
     lines: tuple[str, ...]
     sections: tuple[tuple[int, int], ...] = ()
     coupled: bool = False
+    marked: bool = False
 
     @property
     def is_driver(self) -> bool:
@@ -54,7 +57,8 @@ class Posts:
 @dataclass(frozen=True)
 class Inventory:
     """`names` are how nets are called where they must be, one for each; `noted` those that an author gave, and `tested`
-    the nets at which a meter is held. `omitted` are parts that are left out, links apart, `networks` the used networks.
+    the nets at which a meter is held. `omitted` are parts that are left out, links apart, `networks` the used networks,
+    `differing` what is otherwise in the design itself.
     """
 
     elements: tuple[Element, ...]
@@ -65,21 +69,26 @@ class Inventory:
     omitted: tuple[str, ...]
     couplings: tuple[str, ...]
     networks: Mapping[str, str]
+    differing: tuple[str, ...]
 
 
-def take_stock(circuit: Circuit, *, ratings: bool = False) -> Inventory:
+def take_stock(circuit: Circuit, *, ratings: bool = False, differences: Collection[Difference] = ()) -> Inventory:
     """All that is drawn of a circuit; with `ratings` what is written beside each part tells them too."""
     design = circuit.design
     nets = _nets(circuit)
     turned = turned_round(circuit)
     coupled = {label for coupling in design.couplings for label in (coupling.first, coupling.second)}
+    marked = {label for one in differences for label in _about(one)}
     elements = [
-        *(_driver(driver, nets, ratings, turned=driver.name in turned) for driver in design.drivers.values()),
+        *(
+            _driver(driver, nets, ratings, turned=driver.name in turned, marked=driver.name in marked)
+            for driver in design.drivers.values()
+        ),
         *(
             element
             for part in design.parts.values()
             if part.fitted or (KINDS[part.kind].wire and _wired(circuit, part))
-            for element in _part(part, nets, part.label in coupled, ratings)
+            for element in _part(part, nets, part.label in coupled, ratings, part.label in marked)
         ),
     ]
     posts = tuple(
@@ -95,7 +104,15 @@ def take_stock(circuit: Circuit, *, ratings: bool = False) -> Inventory:
         tuple(_left_out(part) for part in design.parts.values() if not part.fitted and not KINDS[part.kind].wire),
         tuple(_couplings(circuit)),
         design.network_of,
+        tuple(map(settable, differing(differences))),
     )
+
+
+def _about(one: Difference) -> Iterable[str]:
+    """The parts and drivers at which a difference is seen."""
+    if one.of == "coupling":
+        return one.subject.split(" and ")
+    return (one.subject,) if one.of in ("part", "driver") else ()
 
 
 def _left_out(part: Part) -> str:
@@ -140,7 +157,7 @@ def _names(
     return names
 
 
-def _driver(driver: Driver, nets: Mapping[str, str], ratings: bool, *, turned: bool) -> Element:
+def _driver(driver: Driver, nets: Mapping[str, str], ratings: bool, *, turned: bool, marked: bool) -> Element:
     lines = [driver.name]
     if driver.nominal is not None:
         lines.append(_amount(driver.nominal))
@@ -150,7 +167,7 @@ def _driver(driver: Driver, nets: Mapping[str, str], ratings: bool, *, turned: b
     if ratings and "power" in driver.quantities:
         lines.append(_amount(driver.quantities["power"]))
     own = (nets[driver.name + "+"], nets[driver.name + "-"])
-    return Element(driver.name, "driver", ("+", "-"), own, tuple(map(settable, lines)))
+    return Element(driver.name, "driver", ("+", "-"), own, tuple(map(settable, lines)), marked=marked)
 
 
 _CORES = {"iron core": "iron-cored coil", "ferrite core": "ferrite-cored coil"}
@@ -158,7 +175,7 @@ _TOLD = {"attenuator": ("loss",), "tapped coil": ("tap",)}
 """Beside the value, what a part cannot be understood without."""
 
 
-def _part(part: Part, nets: Mapping[str, str], coupled: bool, ratings: bool) -> Iterator[Element]:
+def _part(part: Part, nets: Mapping[str, str], coupled: bool, ratings: bool, marked: bool) -> Iterator[Element]:
     """One element; of a kind that has no symbol one for each section."""
     kind = KINDS[part.kind]
     lines = [part.label]
@@ -182,12 +199,13 @@ def _part(part: Part, nets: Mapping[str, str], coupled: bool, ratings: bool) -> 
         for name, terminals in kind.sections.items():
             label = f"{part.label}.{name}"
             own = tuple(nets[point_of(part.label, terminal)] for terminal in terminals)
-            yield Element(label, symbol, terminals, own, tuple(map(settable, (label, *lines[1:]))), (), kind.inductive)
+            words = tuple(map(settable, (label, *lines[1:])))
+            yield Element(label, symbol, terminals, own, words, (), kind.inductive, marked)
         return
     order = {terminal: number for number, terminal in enumerate(kind.terminals)}
     sections = tuple((order[a], order[b]) for a, b in kind.sections.values()) if len(kind.terminals) > 2 else ()
     own = tuple(nets[point_of(part.label, terminal)] for terminal in kind.terminals)
-    yield Element(part.label, symbol, kind.terminals, own, tuple(map(settable, lines)), sections, coupled)
+    yield Element(part.label, symbol, kind.terminals, own, tuple(map(settable, lines)), sections, coupled, marked)
 
 
 def _ratings(part: Part, told: tuple[str, ...]) -> Iterator[str]:

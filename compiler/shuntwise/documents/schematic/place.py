@@ -13,10 +13,23 @@ from itertools import pairwise
 
 from shuntwise.documents.lettering import ASCENT
 from shuntwise.documents.schematic.pieces import real
-from shuntwise.documents.schematic.sizes import AIR, BUS, GAP, LEADING, STEM, Block, Lying, Sizes, Tag, drop
+from shuntwise.documents.schematic.sizes import (
+    AIR,
+    BAR,
+    BARRED,
+    BUS,
+    GAP,
+    LEADING,
+    STEM,
+    Block,
+    Lying,
+    Sizes,
+    Tag,
+    drop,
+)
 from shuntwise.documents.schematic.symbols import PEN, WIRE, Place, circle, placed
 from shuntwise.documents.schematic.tree import NOWHERE, Tree
-from shuntwise.documents.sheet import INK, PAPER, Mark, Point, Stroke, Text
+from shuntwise.documents.sheet import GREY, INK, PAPER, Mark, Point, Stroke, Text
 
 Box = tuple[float, float, float, float]
 
@@ -41,22 +54,26 @@ class Canvas:
     def ring(self, points: Iterable[Point]) -> None:
         self.marks.append(Stroke(tuple(points), PEN, closed=True, fill=PAPER))
 
-    def words(self, block: Block, x: float, top: float, anchor: str) -> Box:
+    def words(self, block: Block, x: float, top: float, anchor: str, tone: str = INK) -> Box:
         """Lines from `top` downwards; x is their start, middle or end. Returns what they fill."""
         y = top
+        left = x - {"start": 0, "middle": block.width / 2, "end": block.width}[anchor]
+        if block.barred:
+            at = left + BAR / 2
+            self.marks.append(Stroke(((at, top + BAR), (at, top + block.height - BAR)), BAR))
+            x += {"start": BARRED, "middle": BARRED / 2, "end": 0}[anchor]
         for line in block.lines:
             full = line.size * LEADING
             base = y + (full - line.size) / 2 + line.size * ASCENT
-            self.marks.append(Text(x, base, line.text, line.size, anchor, bold=line.bold))  # type: ignore[arg-type]
+            self.marks.append(Text(x, base, line.text, line.size, anchor, line.bold, tone))  # type: ignore[arg-type]
             y += full
-        left = x - {"start": 0, "middle": block.width / 2, "end": block.width}[anchor]
         return left, top, left + block.width, y
 
     def name(self, tag: Tag, tip: Point, way: Point) -> None:
         """A name in a box with a point, which begins at `tip` and lies in the direction `way`; or what else ends so."""
         (x, y), (right, down) = tip, way
         wide, high = tag.width, tag.height
-        reach = STEM if tag.kind != "name" else AIR / 2
+        reach = STEM if tag.kind != "name" else AIR
         left = x + right * reach - wide / 2 * (1 - right)
         top = y + down * reach - high / 2 * (1 - down)
         if tag.kind == "net":
@@ -65,7 +82,9 @@ class Canvas:
             self.ring(_pointed(corners, tip, way))
         elif tag.kind == "test":
             self.ring(circle(x + right * POST, y + down * POST, POST, 16))
-        self.words(tag.block, left + wide / 2, top + (high - tag.block.height) / 2, "middle")
+        # The name of a node is grey, since it stands at a wire as a value does.
+        tone = GREY if tag.kind == "name" else INK
+        self.words(tag.block, left + wide / 2, top + (high - tag.block.height) / 2, "middle", tone)
 
     def dots(self) -> list[Point]:
         """Where three or more ways meet."""

@@ -19,8 +19,8 @@ from shuntwise.documents.schematic.pieces import Piece, real
 from shuntwise.documents.schematic.symbols import Symbol, symbol
 from shuntwise.documents.schematic.tree import Tree
 
-LABEL, VALUE, NAME = 3.0, 2.6, 2.4
-"""Sizes of type."""
+LABEL, VALUE, NAME, FRAMED = 3.0, 2.6, 2.4, 2.8
+"""Sizes of type: of labels, of what stands under them, of names at wires, and of those at frames."""
 
 LEADING = 1.25
 ROOM = 27.0
@@ -35,6 +35,9 @@ GAP = 2.5
 BUS = 3.0
 """Between upright wires that join legs."""
 
+BAR, BARRED = 0.7, 1.8
+"""Width of the bar beside a text, and what it takes of the width of both."""
+
 STEM = 2.0
 """From a wire to a name's box, and the box's point."""
 
@@ -48,13 +51,15 @@ class Line:
 
 @dataclass(frozen=True)
 class Block:
-    """Lines of text, one under the other."""
+    """Lines of text, one under the other, with a bar at their left if they are `barred`."""
 
     lines: tuple[Line, ...]
+    barred: bool = False
 
     @cached_property
     def width(self) -> float:
-        return max((width(line.text, line.size, bold=line.bold) for line in self.lines), default=0.0)
+        bar = BARRED if self.barred else 0.0
+        return bar + max((width(line.text, line.size, bold=line.bold) for line in self.lines), default=0.0)
 
     @cached_property
     def height(self) -> float:
@@ -77,7 +82,7 @@ class Tag:
 
     @cached_property
     def width(self) -> float:
-        return self.block.width + (2 * AIR if self.kind != "name" else AIR)
+        return self.block.width + 2 * AIR
 
     @cached_property
     def height(self) -> float:
@@ -137,7 +142,7 @@ class Sizes:
         lines = block(label, LABEL, bold=True).lines
         for other in others:
             lines += block(other, VALUE).lines
-        return Block(lines)
+        return Block(lines, element.marked)
 
     def name(self, net: str) -> Tag:
         return Tag("net", block(self.stock.names[real(net)], NAME))
@@ -233,7 +238,7 @@ class Sizes:
     @staticmethod
     def over(tag: Tag) -> float:
         """How far a tag reaches above a lying wire."""
-        return tag.height + AIR / 2 + (0 if tag.kind == "name" else 2 * STEM)
+        return tag.height + (AIR if tag.kind == "name" else AIR / 2 + 2 * STEM)
 
     # --- standing
 
@@ -272,7 +277,7 @@ class Sizes:
     def margin(self, tree: Tree) -> float:
         """Over a standing row that is a used network's: room for the frame about it and its name."""
         used = {leaf.part.label.partition(".")[0] for leaf in tree.leaves() if leaf.element is not None}
-        return NAME * LEADING + GAP if len(used) == 1 and used <= self.stock.networks.keys() else 0.0
+        return FRAMED * LEADING + GAP if len(used) == 1 and used <= self.stock.networks.keys() else 0.0
 
     def down(self, tree: Tree, end: int) -> float:
         return sum(tag.height + AIR for tag in self.tags.get((tree, end), ()))
