@@ -14,7 +14,7 @@ from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.model import board_sizes as sizes
 from shuntwise.model import findings
 from shuntwise.model.board_shapes import CLOSE, collisions, inside
-from shuntwise.model.board_text import on_board, whole
+from shuntwise.model.board_text import is_lost, on_board, whole
 from shuntwise.model.boards import Board, Cut, Hole, Layout, Lead, Place, Point, Side, Spot, Tie, Wire
 from shuntwise.model.evaluate import Scope
 from shuntwise.model.kinds import KINDS, TEXTS, Attribute
@@ -173,11 +173,7 @@ class _Reading:
         self.holes = self.board.hole
         for hole in self.board.holes:
             self.rows[hole.row] = self.rows.get(hole.row, 0) + 1
-        self.refused = self.laid.overfull or any(
-            lost.whole_file or (lost.span.source is span.source and span.start <= lost.span.start < span.end)
-            for lost in self.known.lost
-            for span in self.laid.spans
-        )
+        self.refused = self.laid.overfull or any(is_lost(span, self.known.lost) for span in self.laid.spans)
 
     def lines(self, kind: type[_Line]) -> Iterable[_Line]:
         return (line for _, line in self.laid.lines if isinstance(line, kind))

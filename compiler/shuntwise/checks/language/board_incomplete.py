@@ -2,8 +2,8 @@
 
 What it finds: a `board` without its `outline` or its `thickness`.
 
-Why it matters: Every point on the board is measured within its outline, and how far leads reach through it depends on its
-thickness.
+Why it matters: Every point on the board is measured within its outline, and how far leads reach through it depends on
+its thickness.
 
 Bad:
     driver woofer 8 ohm

@@ -1,9 +1,10 @@
 """A hole outside the copper that it is said to be in.
 
-What it finds: a hole of a row that is called as an area of the board, or a hole that is drilled `in` an area, with its
-centre outside of that area.
+What it finds: a hole of a row that is called as an area of the board, or a hole that is drilled `in` an area, with
+its centre outside of that area.
 
-Why it matters: The text says twice where the hole is, and the two do not agree: a lead soldered there would find no copper.
+Why it matters: The text says twice where the hole is, and the two do not agree: a lead soldered there would find no
+copper.
 
 Bad:
     driver woofer 8 ohm

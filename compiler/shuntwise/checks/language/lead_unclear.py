@@ -1,7 +1,7 @@
 """A lead or a wire of which it is not plain where it ends.
 
-What it finds: a spot that names a row and not which of its holes, a part whose two leads are told in two ways or of which
-one is left out, `leads into` on a part with more than two terminals, a jumper to a pad, a bus wire between two
+What it finds: a spot that names a row and not which of its holes, a part whose two leads are told in two ways or of
+which one is left out, `leads into` on a part with more than two terminals, a jumper to a pad, a bus wire between two
 rows, a wire from a spot to itself.
 
 Why it matters: What the board joins follows from where each lead is soldered.

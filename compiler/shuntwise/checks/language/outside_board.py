@@ -1,7 +1,7 @@
 """A point that is not on the board.
 
-What it finds: a hole, a corner of an area, an end of a track or a cut, a tie or the centre of a part that lies beyond the
-outline of its board, or where a corner of it is cut off. The edge itself belongs to the board.
+What it finds: a hole, a corner of an area, an end of a track or a cut, a tie or the centre of a part that lies beyond
+the outline of its board, or where a corner of it is cut off. The edge itself belongs to the board.
 
 Why it matters: The point was measured from another corner, or across and up were exchanged.
 

@@ -1,7 +1,7 @@
 """A shape that no board can have.
 
-What it finds: an outline without extent, a clipped corner where the board has none, an area whose edge meets itself or
-encloses nothing, a track or a cut that stands still, a ring that is no larger than its hole.
+What it finds: an outline without extent, a clipped corner where the board has none, an area whose edge meets itself
+or encloses nothing, a track or a cut that stands still, a ring that is no larger than its hole.
 
 Why it matters: No copper, saw or drill makes such a shape: two of its points were exchanged, or one is wrong.
 

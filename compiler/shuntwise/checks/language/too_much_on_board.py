@@ -1,7 +1,7 @@
 """More on a board than any crossover needs.
 
-What it finds: more than 2,000 holes and tags on a board, more than 1,000 areas and tracks or 5,000 corners of them, more than
-2,000 statements in a layout, more than 20 boards or layouts.
+What it finds: more than 2,000 holes and tags on a board, more than 1,000 areas and tracks or 5,000 corners of them,
+more than 2,000 statements in a layout, more than 20 boards or layouts.
 
 Why it matters: A number was mistyped; and a text must not be able to keep the compiler busy.
 
