@@ -120,7 +120,7 @@ class _Reading:
                 old = self.singles.setdefault(type(line), line)
                 if old is not line:
                     word = line.span.text.split(maxsplit=1)[0]
-                    self.scope.say(findings.same_label_twice(word, line.span, old.span, "line of the board"))
+                    self.scope.say(findings.told_twice(f"`{word}`", self.entry.name.text, line.span, old.span))
         seen = self.one(b.Seen)
         if seen is not None:
             self.seen_from = _side(seen.side)

@@ -106,7 +106,10 @@ def _lay(layers: Sequence[Layer], scope: Scope) -> dict[str, _Laid]:
                 continue
             first = own.setdefault(key, line.span)
             if first is not line.span and key[0] != "lead out":
-                scope.say(findings.same_label_twice(key[1], _name_of(line), first, "statement"))
+                twice = findings.told_twice("`depth`", one.name.text, line.span, first)
+                if key[0] != "depth":
+                    twice = findings.same_label_twice(key[1], _name_of(line), first, key[0])
+                scope.say(twice)
                 continue
             if isinstance(line, b.PlaceDecl):
                 old = placed.get(key[1])
@@ -392,6 +395,9 @@ class _Reading:
                     f"write `{word.text}` alone" if single else f"say which: `{word.text} 1` to `{word.text} {count}`",
                 )
             )
+        elif word.text in self.known.owners:
+            self.scope.say(findings.lead_unclear(written.span, f"`{word.text}` has two pads",
+                                                 f"write `{word.text}+` or `{word.text}-`"))  # fmt: skip
         elif not where.in_doubt(word.text):
             rows = (*where.rows, *(drilled.name for drilled in where.drilled))
             self.scope.say(findings.unknown_name(word.text, word.span, rows, "no hole, tag or row of this name"))
@@ -445,6 +451,10 @@ class _Placing:
         if isinstance(value, t.Name) and value.ident.text == "upright":
             self.axis = "upright"
             return
+        if isinstance(value, t.Name) and value.ident.text not in self.layout.scope.lets:
+            self.layout.refuse(findings.unknown_word(value.ident.text, value.span, ("upright",),
+                                                     "as the direction of an axis"))  # fmt: skip
+            return
         turned = self.layout.scope.typed(value, sizes.AXIS, self.line.label.text)
         self.axis = turned.value if turned is not None else None
         self.layout.refused |= turned is None
@@ -453,7 +463,9 @@ class _Placing:
         if not self.is_first("leads", how.span):
             return
         told = len(self.terminals)
-        wrong = None
+        wrong: tuple[str, str] | None = None
+        if len(how.spots) != 2 and is_lost(self.line.span, self.layout.known.lost):
+            return  # the other one may be what was lost
         if told != 2:
             wrong = (f"a {self.kind} has {told} leads that must be told apart", self.example())
         elif len(how.spots) != 2:
