@@ -14,7 +14,9 @@ from dataclasses import dataclass, replace
 from itertools import combinations
 from typing import TypeVar
 
-from board.outside import Doubtful, Key, island_of, key_of, likeness
+from shapely import geometry
+
+from board.outside import Key, island_of, key_of, likeness, metal
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.boards import Cut, Hole, Layout, Lead, Place, Point, Spot, Wire
 from shuntwise.model.kinds import KINDS
@@ -309,17 +311,13 @@ def _drilled(layouts: Layouts, at: int, hole: Hole, moved: Hole) -> Layouts:
 
 def _bare_point(layout: Layout, hole: Hole) -> Point | None:
     """The nearest point of a lattice at which the hole has no copper."""
+    copper = metal(layout.board, layout.cuts, [other for other in layout.holes if other != hole])
     far = [(across, up) for across in range(-60, 61, 4) for up in range(-60, 61, 4)]
     for across, up in sorted(far, key=lambda by: math.hypot(*by)):
         point = hole.at[0] + across, hole.at[1] + up
-        if not (3 < point[0] < layout.board.width - 3 and 3 < point[1] < layout.board.height - 3):
-            continue
-        (moved,) = _drilled((layout,), 0, hole, replace(hole, at=point))
-        try:
-            if island_of(moved)[hole.name] is None:
-                return point
-        except Doubtful:
-            continue
+        on_board = 3 < point[0] < layout.board.width - 3 and 3 < point[1] < layout.board.height - 3
+        if on_board and copper.distance(geometry.Point(point)) > hole.diameter / 2 + 1.5:
+            return point
     return None
 
 

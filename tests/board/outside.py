@@ -20,7 +20,7 @@ from itertools import combinations
 import networkx as nx
 import numpy as np
 from numpy.typing import NDArray
-from shapely import MultiPolygon
+from shapely import MultiPolygon, STRtree
 from shapely.geometry import LineString, Point, Polygon
 from shapely.geometry.base import BaseGeometry
 from shapely.ops import unary_union
@@ -66,10 +66,10 @@ def key_of(spot: Spot) -> Key:
 def metal(board: Board, cuts: Sequence[Cut], holes: Sequence[Hole]) -> BaseGeometry:
     """The copper that is left, tags not among it."""
     pieces = [Polygon(area.corners) for area in board.areas]
-    pieces += [LineString(track.points).buffer(track.width / 2, quad_segs=32) for track in board.tracks]
-    pieces += [Point(hole.at).buffer(hole.ring / 2, quad_segs=32) for hole in holes if hole.ring]
+    pieces += [LineString(track.points).buffer(track.width / 2) for track in board.tracks]
+    pieces += [Point(hole.at).buffer(hole.ring / 2) for hole in holes if hole.ring]
     gone = [LineString((cut.start, cut.end)).buffer(cut.width / 2, cap_style="flat") for cut in cuts]
-    gone += [Point(hole.at).buffer(hole.diameter / 2, quad_segs=32) for hole in holes if not hole.tag]
+    gone += [Point(hole.at).buffer(hole.diameter / 2) for hole in holes if not hole.tag]
     return unary_union(pieces).difference(unary_union(gone))
 
 
@@ -111,13 +111,17 @@ def _islands(layout: Layout) -> dict[str, int | None]:
 
 
 def _at_holes(copper: BaseGeometry, holes: Sequence[Hole], reach: float) -> dict[str, int | None]:
-    pieces = pieces_of(copper)
-    at: dict[str, int | None] = {}
-    for hole in holes:
-        near = [n for n, piece in enumerate(pieces) if piece.distance(Point(hole.at)) <= hole.diameter / 2 + reach]
-        if len(near) > 1 and not hole.tag:
-            raise Doubtful(f"{hole.name} lies at two pieces of copper")
-        at[hole.name] = near[0] if near and not hole.tag else None
+    bored = [hole for hole in holes if not hole.tag]
+    at: dict[str, int | None] = dict.fromkeys(hole.name for hole in holes)
+    if not bored:
+        return at
+    points = [Point(hole.at) for hole in bored]
+    near = STRtree(pieces_of(copper)).query(points, "dwithin", [hole.diameter / 2 + reach for hole in bored])
+    for number, piece in near.T:
+        name = bored[number].name
+        if at[name] is not None:
+            raise Doubtful(f"{name} lies at two pieces of copper")
+        at[name] = int(piece)
     return at
 
 
@@ -436,7 +440,9 @@ def deck(laid: Laid, freq_hz: Sequence[float]) -> str:
     def node(net: Hashable) -> int:
         return number.setdefault(net, len(number))
 
-    lines = ["a layout, part by part", "Vin feed 0 ac 1", f"Rin feed {node(plus)} {laid.source + laid.cable or 1e-9!r}"]
+    ohm = laid.source + laid.cable
+    lines = ["a layout, part by part", f"Vin {'feed' if ohm else node(plus)} 0 dc 0 ac 1"]
+    lines += [f"Rin feed {node(plus)} {ohm!r}"] if ohm else []
     for at, e in enumerate(laid.elements):
         letter = f"{e.kind}{at}" if e.kind != "L" else name(e.name)
         lines.append(f"{letter} {node(e.plus)} {node(e.minus)} {e.value!r}")
