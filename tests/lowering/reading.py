@@ -18,7 +18,7 @@ Station = tuple[Any, ...]
 Walk = list[Station]
 
 PART_KINDS = ("coil", "tapped coil", "capacitor", "resistor", "lamp", "fuse", "protector", "attenuator", "link")
-SKIPPED = ("design", "testpoint", "expect", "allow", "limit", "connector")  # they move no current
+SKIPPED = ("design", "testpoint", "expect", "allow", "limit", "connector", "board", "layout")  # they move no current
 
 NAME = re.compile(r"non-polar(?!\w)|[^\W\d]\w*")
 PAD = re.compile(r"([^\W\d]\w*(?:\.[^\W\d]\w*)?)(\+|-(?!-))")

@@ -143,7 +143,7 @@ RENAMED = {
 LIBRARY = ("lpad", "notch", "trap", "zobel")
 """The networks that come with the program."""
 
-LIBRARY_BOARDS = ("gusset",)
+LIBRARY_BOARDS = ("gusset", "lath", "trestle")
 """The boards that come with it."""
 
 KIND_OF_LETTER = {"L": "coil", "C": "capacitor", "R": "resistor"}
