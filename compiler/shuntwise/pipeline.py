@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 
+from shuntwise.board.judging import judged
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.folding import with_cause
 from shuntwise.checks.idle_waivers import idle_waivers
@@ -24,6 +25,7 @@ from shuntwise.model.resolve import resolve
 from shuntwise.model.variants import to_check
 from shuntwise.network.lower import Unlowered, lower
 from shuntwise.network.network import Network
+from shuntwise.network.straps import laid_out
 from shuntwise.source import Source
 from shuntwise.syntax.parser import parse
 from shuntwise.syntax.tree import Set
@@ -65,15 +67,20 @@ def compile_variant(
     settings: Sequence[Set] = (),
     causes: bool = True,
     needed: Collection[Waiver] = (),
+    on_boards: bool = True,
 ) -> Compilation:
     """Take one variant (None: the design itself) through all passes and checks.
 
-    Without `causes` no slip is looked for that would explain what is found. With an attenuator at an end of its range
-    only what it does to heat and load is told. Nothing is said of waivers that are `needed` elsewhere.
+    Without `on_boards` layouts are passed over, and parts joined by wires without resistance. Without `causes` no slip
+    is looked for that would explain what is found. With an attenuator at an end of its range only what it does to heat
+    and load is told. Nothing is said of waivers that are `needed` elsewhere.
     """
     design, resolved = resolve(collected, variant=variant, settings=settings, catalogue=CATALOGUE)
     circuit, connected = connect(design)
     lowered = lower(circuit)
+    boards = judged(circuit) if on_boards else None
+    if boards is not None and isinstance(lowered, Network) and boards.metal is not None:
+        lowered = laid_out(lowered, boards.metal)
 
     def restated(name: str, value: str) -> Circuit | None:
         """The circuit with one named value otherwise."""
@@ -84,7 +91,7 @@ def compile_variant(
         other, _ = resolve(collected, variant=variant, settings=(*settings, *tried), catalogue=CATALOGUE)
         return connect(other)[0]
 
-    evidence = Evidence(design, circuit, lowered, restated=restated)
+    evidence = Evidence(design, circuit, lowered, restated=restated, boards=boards)
     checked = run(RULES.values(), evidence)
     if design.knob_ends:
         kept = tuple(finding for finding in checked.findings if finding.name in AT_KNOB_ENDS)

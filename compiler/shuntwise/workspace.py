@@ -40,12 +40,15 @@ class Workspace:
     for a variant that the design does not have. Mistakes in the design are findings, no exceptions.
     """
 
-    def __init__(self, path: str, texts: Mapping[str, str] | None = None, *, causes: bool = True) -> None:
+    def __init__(
+        self, path: str, texts: Mapping[str, str] | None = None, *, causes: bool = True, on_boards: bool = True
+    ) -> None:
         """`texts` are taken instead of what the files hold that they are named after.
 
-        Without `causes` no slip is looked for that would explain what is found, which may take a second.
+        Without `causes` no slip is looked for that would explain what is found, which may take a second. Without
+        `on_boards` layouts are passed over where the design is solved.
         """
-        self.path, self._causes = path, causes
+        self.path, self._causes, self._on_boards = path, causes, on_boards
         self._texts = {os.path.realpath(name): text for name, text in (texts or {}).items()}
         self._take(*read_design(path, self._texts))
 
@@ -53,7 +56,7 @@ class Workspace:
     def of_text(cls, text: str, name: str = "design") -> Workspace:
         """A design given as a text, which includes no files."""
         made = cls.__new__(cls)
-        made.path, made._texts, made._causes = name, {}, True
+        made.path, made._texts, made._causes, made._on_boards = name, {}, True, True
         made._take(*read(Source(name, text)))
         return made
 
@@ -109,7 +112,12 @@ class Workspace:
             if variant is not None and not self.has(variant):
                 raise KeyError(variant)
             self._compiled[key] = compile_variant(
-                self.collected, self.said, variant=variant, settings=tried, causes=self._causes
+                self.collected,
+                self.said,
+                variant=variant,
+                settings=tried,
+                causes=self._causes,
+                on_boards=self._on_boards,
             )
         return self._compiled[key]
 
@@ -124,6 +132,11 @@ class Workspace:
     def as_include(self) -> Compilation:
         """The file as one that designs include, checked by itself."""
         return compile_include(self.collected, self.said)
+
+    @property
+    def _passed_over(self) -> tuple[str, ...]:
+        """What marks documents of a design whose layouts are passed over."""
+        return () if self._on_boards or not self._design.layouts else ("without layout",)
 
     def material(
         self,
@@ -145,7 +158,7 @@ class Workspace:
                 lowered=made.lowered,
                 sweep=sweep or Sweep(),
                 stem=Path(self.path).stem,
-                mark=design_mark([*made.texts, variant or "", *settings]),
+                mark=design_mark([*made.texts, variant or "", *settings, *self._passed_over]),
                 findings=made.findings,
                 not_checked=made.not_checked,
                 waived=made.waived,

@@ -5,7 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from shuntwise.network.straps import Metal, Point, Strap, laid_out
+from shuntwise.board.metal import Metal, Point, Strap
+from shuntwise.network.straps import laid_out
 from shuntwise.response.solve import Solver
 from tolerance.designs import sound
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 from pathlib import Path
 
 import shuntwise
+from shuntwise.board.judging import judged
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.folding import with_cause
 from shuntwise.checks.idle_waivers import idle_waivers
@@ -50,7 +51,7 @@ def findings_of(source: Source, families: Collection[str], beside: Collection[So
     for variant in (None, *to_check(resolve(collected)[0])):
         design, resolved = resolve(collected, variant=variant, catalogue=CATALOGUE)
         circuit, connected = connect(design)
-        evidence = Evidence(design, circuit, lower(circuit))
+        evidence = Evidence(design, circuit, lower(circuit), boards=judged(circuit))
         checked = with_cause(rules, CAUSES, evidence, run(rules, evidence))
         ran = {rule.name for rule in rules}
         asked = replace(design, waivers=tuple(waiver for waiver in design.waivers if waiver.finding in ran))
@@ -66,4 +67,6 @@ def families_for(family: str) -> tuple[str, ...]:
     """
     small = ("language", "wiring", "drivers")
     shaped = (*small, "intent", "values")
+    if family == "board":
+        return (*small, family)
     return small if family in small else shaped if family in shaped else tuple(FAMILIES)

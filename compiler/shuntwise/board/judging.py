@@ -10,13 +10,19 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from shuntwise.board.compare import Comparison, compare
-from shuntwise.board.islands import Islands, TrialCut, islands
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.boards import Layout, Point
 
 if TYPE_CHECKING:
-    from shuntwise.board.repair import Repair
+    from shuntwise.board.compare import Comparison
+    from shuntwise.board.islands import Islands
+    from shuntwise.board.metal import Metal
+    from shuntwise.board.repair import Repair, TrialCut
+
+
+def judged(circuit: Circuit) -> Judgement | None:
+    """The boards of a circuit, to be held against it; None where nothing is laid out."""
+    return Judgement(circuit) if circuit.design.layouts else None
 
 
 @dataclass(frozen=True)
@@ -36,11 +42,15 @@ class Judgement:
     @cached_property
     def copper(self) -> Islands:
         """The islands of bare copper."""
+        from shuntwise.board.islands import islands
+
         return islands(self.layouts)
 
     @cached_property
     def comparison(self) -> Comparison:
         """What differs from the circuit."""
+        from shuntwise.board.compare import compare
+
         return compare(self.circuit, self.layouts, self.copper)
 
     @cached_property
@@ -50,12 +60,21 @@ class Judgement:
 
         return repair(self.comparison, self._cuts, self._spot)
 
+    @cached_property
+    def metal(self) -> Metal | None:
+        """The wires between the parts, where the boards make the circuit."""
+        from shuntwise.board.metal import metal
+
+        if not self.comparison.right or self.comparison.doubtful:
+            return None
+        return metal(self.circuit, self.layouts, self.copper, self.comparison)
+
     def _cuts(self, island: int) -> Iterator[TrialCut]:
-        from shuntwise.board.islands import trial_cuts
+        from shuntwise.board.cutting import trial_cuts
 
         return trial_cuts(self.layouts, self.copper, island)
 
     def _spot(self, layout: str, island: int, diameter: float) -> Point | None:
-        from shuntwise.board.islands import free_spot
+        from shuntwise.board.drilling import free_spot
 
         return free_spot(self.by_name[layout], self.copper, island, diameter)

@@ -36,7 +36,8 @@ class Evidence:
     """All that rules may look at: one design (or one variant of it) in all its forms.
 
     `explained` are the suspects once all rules have been run with them, that which explains most first. `restated`
-    gives the circuit with one named value put otherwise.
+    gives the circuit with one named value put otherwise. `boards` are the layouts held against the circuit; None where
+    nothing is laid out, or layouts are passed over.
     """
 
     design: Design
@@ -44,6 +45,7 @@ class Evidence:
     lowered: Network | Unlowered
     explained: tuple[Suspect, ...] = ()
     restated: Callable[[str, str], Circuit | None] | None = None
+    boards: Judgement | None = None
 
     @property
     def network(self) -> Network:
@@ -240,15 +242,6 @@ class Evidence:
         from shuntwise.checks.faults.account import account
 
         return account(self.circuit)
-
-    @cached_property
-    def boards(self) -> Judgement | None:
-        """What the boards are against what they should be; None where nothing is laid out."""
-        if not self.design.layouts:
-            return None
-        from shuntwise.board.judging import Judgement
-
-        return Judgement(self.circuit)
 
     @property
     def amplifier(self) -> Amplifier | None:

@@ -125,7 +125,7 @@ def _results(rule: Rule, check: Check, evidence: Evidence) -> Iterable[Diagnosti
 
 def _obstacle(rule: Rule, evidence: Evidence, mistakes: _Mistakes) -> NotChecked | None:
     """What a rule lacks, if it cannot run."""
-    if rule.needs == "layout" and not evidence.design.layouts:
+    if rule.needs == "layout" and evidence.boards is None:
         return None
     if rule.needs in ("faultless", "structure", "settled", "layout"):
         if not evidence.wiring_read:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from shuntwise import __version__
+from shuntwise.checks.registry import FAMILY_OF
 from shuntwise.cli.main import CLEAN, FAULT, FINDINGS, USAGE, Refused, complain, told_fault
 from shuntwise.cli.reading import design_files, refusing, require_variant, show
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Unread
@@ -45,7 +46,8 @@ def run(options: argparse.Namespace) -> int:
         for file in _files(path, unread):
             try:
                 report = _report(file, options)
-                reports.append(_fix(file, options, report, unread) if options.fix else report)
+                changing = options.fix or options.repair
+                reports.append(_fix(file, options, report, unread) if changing else report)
             except Refused as refusal:
                 unread.append(Unread(file, str(refusal), refusal.help))
             except Exception as fault:
@@ -84,14 +86,21 @@ def _report(file: str, options: argparse.Namespace) -> Report:
 
 
 def _fix(file: str, options: argparse.Namespace, report: Report, unread: list[Unread]) -> Report:
-    """Apply safe fixes to the very files that were read, until there is none left, a few times at the most."""
+    """Apply safe fixes, and repairs of layouts if they are asked for, to the very files that were read, until there is
+    none left, a few times at the most.
+    """
+    from shuntwise.diagnostics.diagnostic import Confidence
     from shuntwise.diagnostics.fixes import apply_fixes
     from shuntwise.diagnostics.terminal import visible
     from shuntwise.files import OutputRefused, still_as_read, write_file
 
     for _ in range(5):
         own = {source: source.text for source in report.sources if not is_shipped(source)}
-        texts, applied, _ = apply_fixes(own, report.findings)
+        safe = report.findings if options.fix else ()
+        texts, applied, _ = apply_fixes(own, safe)
+        if options.repair and not applied:
+            on_boards = [finding for finding in report.findings if FAMILY_OF[finding.name] == "board"]
+            texts, applied, _ = apply_fixes(own, on_boards, Confidence.NEEDS_REVIEW)
         changed = {source: text for source, text in texts.items() if text != source.text}
         if not changed:
             break

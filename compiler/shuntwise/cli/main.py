@@ -63,6 +63,7 @@ def parser() -> argparse.ArgumentParser:
 
     build = command("build", "shuntwise build wedge.shunt -o wedge-out")
     _design(build)
+    _without_layout(build)
     _sweep(build)
     _below(build, "the plot of levels")
     build.add_argument("--boards", type=int, default=1, metavar="N", help="count parts for so many boards as well (1)")
@@ -76,6 +77,7 @@ def parser() -> argparse.ArgumentParser:
     check.add_argument("paths", nargs="+", metavar="PATH", help="design files, or folders with *.shunt files in them")
     _variant(check)
     check.add_argument("--fix", action="store_true", help="apply the fixes that are safe, then check again")
+    check.add_argument("--repair", action="store_true", help="also apply the repairs of layouts, then check again")
     check.add_argument("--as-include", action="store_true", help="check a file of parts, networks or limits by itself")
     check.add_argument("--unrun", action="store_true", help="name each check that could not run")
     form = check.add_mutually_exclusive_group()
@@ -85,6 +87,7 @@ def parser() -> argparse.ArgumentParser:
 
     netlist = command("netlist", "shuntwise netlist wedge.shunt | tee wedge.cir")
     _design(netlist)
+    _without_layout(netlist)
     _sweep(netlist)
     netlist.add_argument(
         "--subcircuit",
@@ -95,6 +98,7 @@ def parser() -> argparse.ArgumentParser:
 
     response = command("response", "shuntwise response wedge.shunt --from 200 --to 8000 --per-decade 12")
     _design(response)
+    _without_layout(response)
     _sweep(response, per_decade=6)
     forms = response.add_mutually_exclusive_group()
     forms.add_argument("--csv", action="store_true", help="print comma-separated values")
@@ -105,6 +109,7 @@ def parser() -> argparse.ArgumentParser:
 
     spread = command("spread", "shuntwise spread wedge.shunt --builds 2000 -o wedge-spread")
     _design(spread)
+    _without_layout(spread)
     spread.add_argument("--builds", type=int, default=10_000, metavar="N", help="random builds to solve (10000)")
     spread.add_argument("--seed", type=int, default=1, metavar="S", help="the same seed draws the same builds (1)")
     spread.add_argument(
@@ -118,6 +123,7 @@ def parser() -> argparse.ArgumentParser:
 
     crosscheck = command("crosscheck", "shuntwise crosscheck wedge.shunt --engine gnucap")
     _design(crosscheck)
+    _without_layout(crosscheck)
     _sweep(crosscheck)
     crosscheck.add_argument("--engine", choices=("ngspice", "gnucap"), default="ngspice", help="the simulator to run")
     crosscheck.add_argument(
@@ -151,6 +157,12 @@ def parser() -> argparse.ArgumentParser:
 def _design(command: argparse.ArgumentParser) -> None:
     command.add_argument("file", metavar="FILE", help="the design")
     _variant(command)
+
+
+def _without_layout(command: argparse.ArgumentParser) -> None:
+    command.add_argument(
+        "--without-layout", action="store_true", help="leave out the resistance of the wires of a box that is laid out"
+    )
 
 
 def _variant(command: argparse.ArgumentParser) -> None:

@@ -33,7 +33,7 @@ def refusing() -> Iterator[None]:
 def open_design(options: argparse.Namespace) -> Workspace:
     """The design file of a command, whose variant and tried values can be had."""
     with refusing():
-        work = Workspace(options.file)
+        work = Workspace(options.file, on_boards=not getattr(options, "without_layout", False))
         read_settings(options.settings)
     require_variant(work, options.variant)
     return work

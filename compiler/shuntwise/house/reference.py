@@ -22,6 +22,7 @@ _FAMILIES = {
     "values": "Values: what the parts amount to",
     "ratings": "Ratings: what the parts bear",
     "load": "Load: what the amplifier sees",
+    "board": "Board: whether copper, wires and leads make the circuit",
     "documents": "Documents: what the build needs",
 }
 

@@ -7,48 +7,17 @@ resistor for every strap between two of these. Refuses to know what metal it is,
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from shuntwise.board.metal import Metal, Point
 from shuntwise.network.network import Element, Network
-
-End = tuple[str, str]
-"""A thing and one of its terminals: ("L1", "start"), ("woofer", "+")."""
-
-
-@dataclass(frozen=True)
-class Point:
-    """A piece of metal of a net. The one called as its net is that which the others hang on."""
-
-    net: str
-    name: str
-
-
-@dataclass(frozen=True)
-class Strap:
-    """Metal between two points of one net, `ohm` above zero. `name` is unique, `owner` what it is a piece of."""
-
-    name: str
-    first: Point
-    second: Point
-    ohm: float
-    owner: str
-
-
-@dataclass(frozen=True)
-class Metal:
-    """On which point each end lies; an end that is not named lies on its net's first. Every point of a net hangs on
-    the others by straps, and an input's ends lie on those that are called as their nets.
-    """
-
-    point_of: Mapping[End, Point]
-    straps: tuple[Strap, ...] = ()
 
 
 def laid_out(network: Network, metal: Metal) -> Network:
     """The network with its ends moved to their points, and the straps between them as elements."""
     node_of: dict[str, str] = {}
 
-    def moved(end: End, node: str) -> str:
+    def moved(end: tuple[str, str], node: str) -> str:
         point = metal.point_of.get(end)
         if point is None:
             return node
