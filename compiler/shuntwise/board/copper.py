@@ -41,7 +41,7 @@ NARROW = 0.1
 traces that are etched without special care, and half the play of a saw).
 """
 
-MOST_PIECES = 20_000
+MOST_PIECES = 10_000
 """More pieces are not worked on: 2,000 cuts through 1,000 areas would leave millions."""
 
 
@@ -102,7 +102,7 @@ class Copper:
 def copper_of(layout: Layout) -> Copper:
     """All copper of a layout, its cuts and holes taken out."""
     cuts = [taken for cut in layout.cuts if (taken := cut_piece(cut))]
-    pieces = _without(tuple(_drawn(layout)), cuts, _cut)
+    pieces = _without(tuple(drawn(layout)), cuts, _cut)
     holes = _breaking(pieces, [hole for hole in layout.holes if not hole.tag and hole.diameter])
     pieces = _without(pieces, holes, _drilled)
     return Copper(tuple(pieces), (*cuts, *holes), len(pieces) > MOST_PIECES)
@@ -125,7 +125,7 @@ def without_cut(pieces: Sequence[Piece], cut: Cut) -> list[Piece]:
     return [part for piece in pieces for part in _cut(piece, taken)] if taken else list(pieces)
 
 
-def _drawn(layout: Layout) -> Iterator[Piece]:
+def drawn(layout: Layout) -> Iterator[Piece]:
     """The copper as the board is bought, with the rings."""
     board = layout.board
     for area in board.areas:
