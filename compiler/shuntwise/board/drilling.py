@@ -50,7 +50,7 @@ def free_spot(
     cuts = [taken for cut in layout.cuts if (taken := cut_piece(cut))]
     items = {piece.item for piece in pieces}
     best: tuple[float, Point] | None = None
-    for whole in drawn(layout):
+    for whole in drawn(layout.board, layout.holes):
         if whole.item not in items:
             continue
         for place in _grid(whole, around):
