@@ -12,7 +12,7 @@ where they lie over copper: a lug stands off the board and is soldered to nothin
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from math import dist, hypot
@@ -33,7 +33,7 @@ from shuntwise.board.plane import (
     thin,
     to_edge,
 )
-from shuntwise.model.boards import Cut, Hole, Layout, Point
+from shuntwise.model.boards import Board, Cut, Hole, Layout, Point
 from shuntwise.source import Span
 
 NARROW = 0.1
@@ -41,7 +41,7 @@ NARROW = 0.1
 traces that are etched without special care, and half the play of a saw).
 """
 
-MOST_PIECES = 20_000
+MOST_PIECES = 10_000
 """More pieces are not worked on: 2,000 cuts through 1,000 areas would leave millions."""
 
 
@@ -102,7 +102,7 @@ class Copper:
 def copper_of(layout: Layout) -> Copper:
     """All copper of a layout, its cuts and holes taken out."""
     cuts = [taken for cut in layout.cuts if (taken := cut_piece(cut))]
-    pieces = _without(tuple(_drawn(layout)), cuts, _cut)
+    pieces = _without(tuple(drawn(layout.board, layout.holes)), cuts, _cut)
     holes = _breaking(pieces, [hole for hole in layout.holes if not hole.tag and hole.diameter])
     pieces = _without(pieces, holes, _drilled)
     return Copper(tuple(pieces), (*cuts, *holes), len(pieces) > MOST_PIECES)
@@ -125,9 +125,8 @@ def without_cut(pieces: Sequence[Piece], cut: Cut) -> list[Piece]:
     return [part for piece in pieces for part in _cut(piece, taken)] if taken else list(pieces)
 
 
-def _drawn(layout: Layout) -> Iterator[Piece]:
-    """The copper as the board is bought, with the rings."""
-    board = layout.board
+def drawn(board: Board, holes: Iterable[Hole]) -> Iterator[Piece]:
+    """The copper of a board as it is bought, with the rings of holes."""
     for area in board.areas:
         item = Item(f"the area {area.name}", area.span, area.name)
         for part in convex_parts(area.corners):
@@ -136,7 +135,7 @@ def _drawn(layout: Layout) -> Iterator[Piece]:
         item = Item(f"the track at line {track.span.line}", track.span)
         for start, end in zip(track.points, track.points[1:], strict=False):
             yield Piece(item, (start,) if start == end else (start, end), track.width / 2)
-    for hole in layout.holes:
+    for hole in holes:
         if hole.ring:
             yield Piece(Item(f"the ring of {hole.name}", hole.span), (hole.at,), hole.ring / 2)
 
