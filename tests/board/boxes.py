@@ -378,8 +378,11 @@ def slips(layout: Layout, rng: random.Random) -> Iterator[Slip]:
         a, b = rng.sample(range(len(layout.places)), 2)
         if len(layout.places[a].leads) == len(layout.places[b].leads) == 2:
             p, q = layout.places[a], layout.places[b]
-            changed = with_place(layout, a, replace(p, label=q.label))
-            yield Slip("two parts exchanged", with_place(changed, b, replace(q, label=p.label)))
+            both = [
+                replace(one, leads=tuple(replace(x, spot=y.spot) for x, y in zip(one.leads, other.leads, strict=True)))
+                for one, other in ((p, q), (q, p))
+            ]
+            yield Slip("two parts exchanged", with_place(with_place(layout, a, both[0]), b, both[1]))
     pads = defaultdict(list)
     for n in outs:
         pads[layout.wires[n].second.hole[:-1]].append(n)

@@ -91,7 +91,7 @@ def box(**other: tuple[str, ...]) -> Layout:
     for row, ends in enumerate(leads.values()):
         for n, end in enumerate(ends):
             at = ("rows", f"r{row} {n + 1}")
-            if end[-1] in "+-":
+            if end.endswith(("+", "-")):
                 wires.append(wire("lead out", at, ("", end)))
             elif end:
                 label, terminal = end.split(".")

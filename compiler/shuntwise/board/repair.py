@@ -12,11 +12,12 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from heapq import heappop, heappush
-from itertools import combinations
+from itertools import combinations, product
 from math import ceil, dist, inf
 from typing import Protocol, TypeAlias
 
 from shuntwise.board.compare import (
+    MOST_PARTS,
     Comparison,
     Finding,
     LeadMissing,
@@ -61,8 +62,12 @@ MOST_MOVED = 3
 MOST_EMPTY = 2
 """So many pieces of copper without a lead are tried for leads that belong to no other."""
 
-MOST_STATES, MOST_TRIALS = 60, 20_000
+MOST_STATES, MOST_TRIALS = 60, 10_000
 """So many states are gone on from at most, and so many are looked at, before a list that may be longer is made."""
+
+FARTHEST, MOST_WRONG = 30, 400
+"""From a state that is farther off nothing is searched: it has more mistakes than a list of steps would help with. With
+more wrong leads than this there is no list at all."""
 
 MOST_LEFT = 6
 """So far from the circuit may a state be after two parts are exchanged, for others to be taken the other way round."""
@@ -139,7 +144,12 @@ def repair(comparison: Comparison, trial_cuts: TrialCuts = _no_cuts, free_spot: 
     search = _Search(state.case, trial_cuts, free_spot)
     if not comparison.wiring:
         return Repair((), search.placing(comparison, state), 0.0, True, True)
-    path, end, shortest = search.path((state, turned(comparison.written)))
+    if len(state.wrong) > MOST_WRONG:
+        return Repair((), (), inf, False, False)
+    if state.distance > FARTHEST or len(state.case.leads_of) > MOST_PARTS:
+        path, end, shortest = search.listed(state, ())
+    else:
+        path, end, shortest = search.path((state, turned(comparison.written)))
     if path is None:
         return Repair((), search.placing(comparison, state), inf, False, False)
     mistakes = tuple(_mistakes(state, path))
@@ -173,8 +183,8 @@ def _mistakes(state: State, path: Sequence[_Action]) -> Iterator[Mistake]:
                 kept.remove(action)
 
 
-_Entry: TypeAlias = tuple[float, int, float, State, tuple[_Action, ...]]
-"""A state that is waiting: how soon, a number of its own, what it has cost, and the actions that led there."""
+_Entry: TypeAlias = tuple[float, int, int, float, State, tuple[_Action, ...]]
+"""A state that is waiting: how soon, of equals the nearest and the first, what it has cost, and what led there."""
 
 
 class _Search:
@@ -200,13 +210,13 @@ class _Search:
             if start.mark not in known:
                 known[start.mark] = 0.0
                 first = _Action(0.0, (), _reading(starts[0], start))
-                waiting.append((start.distance / 2, len(waiting), 0.0, start, (first,)))
+                waiting.append((start.distance / 2, start.distance, len(waiting), 0.0, start, (first,)))
         best: tuple[float, tuple[_Action, ...], State] | None = None
-        nearest = waiting[0]
+        nearest: tuple[State, tuple[_Action, ...]] = starts[0], ()
         serial = len(waiting)
         visited = 0
         while waiting and visited < MOST_STATES and self.trials < MOST_TRIALS:
-            _, _, cost, found, path = heappop(waiting)
+            *_, cost, found, path = heappop(waiting)
             # One step mends 4, or 8 where two parts are exchanged, which is tried in the first states.
             if best is not None and cost + max(1, ceil(found.distance / 4)) > best[0] - UNLIKELY:
                 continue
@@ -218,13 +228,13 @@ class _Search:
                     if best is None or cost < best[0]:
                         best = cost, path, state
                     continue
-            if state.distance < nearest[3].distance:
-                nearest = (0.0, 0, cost, state, path)
+            if state.distance < nearest[0].distance:
+                nearest = state, path
             for tried in self.actions(state):
                 self.trials += 1
                 action, after = tried, tried.do(state)
                 if (
-                    not cost
+                    cost < 2 * MOVE
                     and action.steps
                     and isinstance(action.steps[0], ExchangeParts)
                     and after.distance <= MOST_LEFT
@@ -246,19 +256,20 @@ class _Search:
                     continue
                 known[after.mark] = total
                 serial += 1
-                heappush(waiting, (total + after.distance / 2, serial, total, after, (*path, action)))
+                reached = after.distance
+                heappush(waiting, (total + reached / 2, reached, serial, total, after, (*path, action)))
         if best is not None:
             return best[1], best[2], not waiting or best[0] < 3 * MOVE
-        _, _, _, state, path = nearest
+        state, path = nearest
+        onward = self.listed(state, path)
+        return onward if onward[0] is not None else self.listed(starts[0], ())
+
+    def listed(self, state: State, path: tuple[_Action, ...]) -> tuple[tuple[_Action, ...] | None, State, bool]:
+        """What has been done, and then one lead after the other: a list that cures, though it may be long."""
         rest = self.one_by_one(state)
-        if rest is None:
-            state, path = starts[0], ()
-            rest = self.one_by_one(state)
-        if rest is None:
-            return None, starts[0], False
-        for action in rest:
+        for action in rest or ():
             state = action.do(state)
-        return (*path, *rest), state, False
+        return (*path, *rest) if rest is not None else None, state, False
 
     def others(self, chosen: _Action) -> tuple[tuple[Step, ...], ...]:
         """Single actions that cure as well, at nearly the same cost, the likeliest first."""
@@ -268,24 +279,30 @@ class _Search:
         return tuple(found)[:3]
 
     def one_by_one(self, state: State) -> list[_Action] | None:
-        """Every net gets the joint where most of its leads are, and what lies elsewhere is moved there."""
+        """Every net gets the joint where most of its leads are; what lies elsewhere is moved there, or joined."""
         home: dict[int, int] = {}
         given: set[int] = set()
         for (joint, net), leads in sorted(state.at.items(), key=lambda entry: (-len(entry[1]), entry[0])):
             if net not in home and joint not in given and any(not is_pad(state.key[n]) for n in leads):
-                home[net] = joint
+                home[net] = state.node[next(n for n in leads if not is_pad(state.key[n]))]
                 given.add(joint)
         empty = [joint for joint in state.nodes_of if joint not in given and joint not in state.nets_of]
         actions: list[_Action] = []
-        for (joint, net), leads in sorted(state.at.items()):
-            if home.get(net) == joint:
-                continue
+        for (_, net), leads in sorted(state.at.items()):
             if net not in home:
                 if not empty:
                     return None
-                home[net] = empty.pop(0)
+                home[net] = state.nodes_of[empty.pop(0)][0]
+            target = state.joint[home[net]]
+            if state.joint[state.node[leads[0]]] == target:
+                continue
+            jumper = self.jumper(state, state.joint[state.node[leads[0]]], target) if len(leads) > 1 else None
+            if jumper is not None and state.nets_of[state.joint[state.node[leads[0]]]] == {net}:
+                actions.append(jumper)
+                state = jumper.do(state)
+                continue
             for lead in leads:
-                action = next(iter(self.moves_to(state, (lead,), home[net])), None)
+                action = next(self.moves_to(state, (lead,), target), None)
                 if action is None:
                     return None
                 actions.append(action)
@@ -319,7 +336,7 @@ class _Search:
                 yield from self.moves_to(state, leads, target)
 
     def turned_and_moved(self, state: State) -> Iterator[_Action]:
-        """A part with like leads, taken the other way round, and one of its leads moved then."""
+        """A part with like leads, taken the other way round, and one of its leads moved or exchanged then."""
         wrong = {self.case.leads[n][0] for n in state.wrong}
         for label in self.case.turnable:
             if label not in wrong:
@@ -328,6 +345,8 @@ class _Search:
             if state.node[a] == state.node[b]:
                 continue
             turned = state.swapped([(a, b)])
+            for action in self.exchanged_leads(turned, (a, b)):
+                yield _Action(action.cost, action.steps, _after_turn(a, b, action))
             for lead in (a, b):
                 here = turned.joint[turned.node[lead]]
                 for target in turned.joints_of[turned.want[lead]]:
@@ -363,10 +382,11 @@ class _Search:
                 holes[target] = hole
         yield _Action(cost, tuple(steps), _moving(keys, {key: min(state.nodes_of[joint]) for key in holes}))
 
-    def exchanged_leads(self, state: State) -> Iterator[_Action]:
-        """Two leads of which one at least is on a joint that the other belongs to."""
+    def exchanged_leads(self, state: State, among: Sequence[int] = ()) -> Iterator[_Action]:
+        """Two leads of which one at least is on a joint that the other belongs to, with one of `among`, if any."""
         case = self.case
-        for a, b in combinations(sorted(state.wrong), 2):
+        wrong = sorted(state.wrong)
+        for a, b in product(among, wrong) if among else combinations(wrong, 2):
             here, there = state.joint[state.node[a]], state.joint[state.node[b]]
             one, other = state.want[a], state.want[b]
             if here == there or one == other or not (one in state.nets_of[there] or other in state.nets_of[here]):
@@ -376,7 +396,7 @@ class _Search:
             names, keys = (case.leads[a], case.leads[b]), (state.key[a], state.key[b])
             unlikely = 0.0 if same else UNLIKELY / 3 + self.far(*keys) / 2
             if not pads:
-                if same and case.leads[a][0] in case.turnable:
+                if (same and case.leads[a][0] in case.turnable) or any(is_pad(key) for key in keys):
                     continue
                 yield _Action(EXCHANGE + unlikely, (ExchangeLeads(names, keys),), _swapping(((a, b),)))
             elif same:
@@ -469,18 +489,20 @@ class _Search:
         """A jumper between two joints of one net, where they come nearest."""
         for _, joints in sorted(state.joints_of.items()):
             for one, other in combinations(joints, 2):
-                ends = self.nearest(state, one, other)
-                if ends is not None:
-                    (first, hole), (second, drilled) = ends
-                    new = tuple(h for h in (hole, drilled) if h is not None)
-                    nodes = {
-                        h.key: min(state.nodes_of[joint])
-                        for h, joint in ((hole, one), (drilled, other))
-                        if h is not None
-                    }
-                    step = AddWire("jumper", first, second, new)
-                    unlikely = min(self.far(first, second), UNLIKELY)
-                    yield _Action(JUMPER + unlikely, (step,), _wiring(Run("jumper", (first, second)), nodes))
+                action = self.jumper(state, one, other)
+                if action is not None:
+                    yield action
+
+    def jumper(self, state: State, one: int, other: int) -> _Action | None:
+        ends = self.nearest(state, one, other)
+        if ends is None:
+            return None
+        (first, hole), (second, drilled) = ends
+        new = tuple(h for h in (hole, drilled) if h is not None)
+        drilling = (hole, one), (drilled, other)
+        nodes = {h.key: min(state.nodes_of[joint]) for h, joint in drilling if h is not None}
+        step = AddWire("jumper", first, second, new)
+        return _Action(JUMPER + self.far(first, second), (step,), _wiring(Run("jumper", (first, second)), nodes))
 
     def cut(self, state: State) -> Iterator[_Action]:
         for joint, nets in sorted(state.nets_of.items()):

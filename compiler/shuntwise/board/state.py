@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields
 from functools import cached_property
 from math import dist, inf
 
@@ -155,12 +155,19 @@ class State:
 
     # --- states with one thing otherwise
 
+    def _with(self, **other: object) -> State:
+        """Some fields otherwise: `dataclasses.replace`, five times as fast, which a search feels."""
+        state = object.__new__(State)
+        own = self.__dict__
+        state.__dict__.update({name: own[name] for name in _FIELDS}, **other)
+        return state
+
     def moved(self, keys: Mapping[int, Key]) -> State:
         """Some leads in other holes."""
         key, node = list(self.key), list(self.node)
         for lead, target in keys.items():
             key[lead], node[lead] = target, self.where[target]
-        return replace(self, key=tuple(key), node=tuple(node))
+        return self._with(key=tuple(key), node=tuple(node))
 
     def swapped(self, pairs: Iterable[tuple[int, int]]) -> State:
         """Leads, each in the hole of another."""
@@ -168,15 +175,15 @@ class State:
         for a, b in pairs:
             key[a], key[b] = key[b], key[a]
             node[a], node[b] = node[b], node[a]
-        return replace(self, key=tuple(key), node=tuple(node))
+        return self._with(key=tuple(key), node=tuple(node))
 
     def asking(self, want: Mapping[int, int]) -> State:
         """Some leads that are to be on other nets: what is electrically the same."""
-        return replace(self, want=tuple(want.get(lead, net) for lead, net in enumerate(self.want)))
+        return self._with(want=tuple(want.get(lead, net) for lead, net in enumerate(self.want)))
 
     def wired(self, runs: Sequence[Run]) -> State:
         """Other wires."""
-        return replace(self, runs=tuple(runs), joint=self.joint_with(runs))
+        return self._with(runs=tuple(runs), joint=self.joint_with(runs))
 
     def joint_with(self, runs: Sequence[Run]) -> tuple[int, ...]:
         return numbered(len(self.joint), ([self.where[key] for key in run.keys] for run in runs))
@@ -195,12 +202,15 @@ class State:
             for key, was in zip(self.key, self.node, strict=True)
         )
         joint = numbered(count, ([where[key] for key in run.keys] for run in self.runs))
-        return replace(self, node=node, joint=joint, where=where, members=members(where))
+        return self._with(node=node, joint=joint, where=where, members=members(where))
 
     def drilled(self, key: Key, node: int) -> State:
         """One hole more."""
         where = {**self.where, key: node}
-        return replace(self, where=where, members={**self.members, node: (*self.members.get(node, ()), key)})
+        return self._with(where=where, members={**self.members, node: (*self.members.get(node, ()), key)})
+
+
+_FIELDS = tuple(field.name for field in fields(State))
 
 
 def distance(node: Sequence[int], want: Sequence[int], joint: Sequence[int]) -> int:
