@@ -66,20 +66,20 @@ def made(seed: int) -> tuple[Circuit, list[Slip], random.Random]:
 def test_slips_are_cured_by_as_many_steps() -> None:
     """The longer ones may be one in a hundred."""
     count = longer = 0
-    for seed in range(600 if LONG else 12):
+    for seed in range(600 if LONG else 8):
         circuit, wrong, _ = made(7000 + seed)
         for slip in wrong:
             found = repaired(circuit, slip.layout)
             assert found.cures and electrically_same(circuit, done(slip.layout, found.steps)), (seed, slip.kind)
             count += 1
             longer += len(found.steps) > slip.steps
-    assert count > 90 and longer <= 0.01 * count, (longer, count)
+    assert count > 60 and longer <= 0.01 * count, (longer, count)
 
 
 def test_two_slips_are_cured() -> None:
     """Those not cured may be one in twenty; as the rest those with more than two steps."""
     count = uncured = longer = 0
-    for seed in range(300 if LONG else 6):
+    for seed in range(300 if LONG else 4):
         circuit, wrong, rng = made(8000 + seed)
         for first in wrong:
             slip = rng.choice(list(slips(first.layout, rng)))
@@ -90,12 +90,12 @@ def test_two_slips_are_cured() -> None:
             cured = found.cures and electrically_same(circuit, done(slip.layout, found.steps))
             uncured += not cured
             longer += len(found.steps) > 2
-    assert count > 40 and uncured <= 0.05 * count and longer <= 0.05 * count, (uncured, longer, count)
+    assert count > 30 and uncured <= 0.05 * count and longer <= 0.05 * count, (uncured, longer, count)
 
 
 def test_the_same_text_gives_the_same_repair() -> None:
     circuit, wrong, _ = made(7003)
-    for slip in wrong:
+    for slip in wrong[:3]:
         assert repaired(circuit, slip.layout) == repaired(circuit, slip.layout)
 
 
@@ -247,11 +247,10 @@ def test_two_mistakes_are_told_apart(circuit: Circuit) -> None:
     for mistake in found.mistakes:
         (step,) = mistake.steps
         assert isinstance(step, Move)
-        named = {lead for f in mistake.findings if isinstance(f, Short) for group in f.leads for lead in group}
-        other = {("C1", "start"), ("R1", "end")} - {step.lead}
-        assert step.lead in named and not any(
-            f.groups[-1] == tuple(other) for f in mistake.findings if isinstance(f, Open)
-        )
+        astray = {finding.leads[-1] for finding in mistake.findings if isinstance(finding, Short)}
+        opened = {finding.groups[-1] for finding in mistake.findings if isinstance(finding, Open)}
+        assert astray == {(step.lead,)} and len(opened) == 1
+    assert {mistake.steps[0].lead for mistake in found.mistakes} == {("C1", "start"), ("R1", "end")}  # type: ignore[union-attr]
 
 
 def test_two_leads_on_another_net_are_moved_together(circuit: Circuit) -> None:

@@ -179,7 +179,10 @@ class State:
 
     def asking(self, want: Mapping[int, int]) -> State:
         """Some leads that are to be on other nets: what is electrically the same."""
-        return self._with(want=tuple(want.get(lead, net) for lead, net in enumerate(self.want)))
+        asked = list(self.want)
+        for lead, net in want.items():
+            asked[lead] = net
+        return self._with(want=tuple(asked))
 
     def wired(self, runs: Sequence[Run]) -> State:
         """Other wires."""
@@ -231,8 +234,9 @@ def members(where: Mapping[Key, int]) -> Mapping[int, tuple[Key, ...]]:
 class Reading:
     """A state as the text has it, and what the text lacks or has too much.
 
-    `lost` are leads at a hole that there is not, of which the text's own finding has been made; `untold` parts of which
-    it matters which lead is which, and the text does not say.
+    `absent` parts lie nowhere, `missing` leads of placed parts neither; a lead at a hole that there is not is left out,
+    as the text's own finding has been made. `untold` are parts of which it matters which lead is which, and the text
+    does not say.
     """
 
     state: State
