@@ -65,9 +65,12 @@ MOST_EMPTY = 2
 MOST_STATES, MOST_TRIALS = 60, 10_000
 """So many states are gone on from at most, and so many are looked at, before a list that may be longer is made."""
 
-FARTHEST, MOST_WRONG = 30, 400
-"""From a state that is farther off nothing is searched: it has more mistakes than a list of steps would help with. With
-more wrong leads than this there is no list at all."""
+MANY, FEW_STATES = 8, 10
+"""A state that is farther off has more than two mistakes: of such, fewer are gone on from before one step after the
+other is taken, whichever brings most for its cost."""
+
+MOST_WRONG = 150
+"""With more wrong leads than this there is no list at all: it would not help anybody."""
 
 MOST_LEFT = 6
 """So far from the circuit may a state be after two parts are exchanged, for others to be taken the other way round."""
@@ -123,15 +126,19 @@ class Mistake:
 class Repair:
     """`mistakes`, each with its steps: all of them together cure the wiring. `placing` is what is to be placed.
 
-    Not `shortest`: the search was given up, and the list may be longer than need be. Not `cures`: no list was found
-    that cures, and `findings` of the comparison stand for themselves.
+    Not `shortest`: the search was given up, and the list may be longer than need be. `left` is what is wrong after all
+    steps, where no list was found that cures.
     """
 
     mistakes: tuple[Mistake, ...]
     placing: tuple[PlaceLeads, ...]
     cost: float
     shortest: bool
-    cures: bool
+    left: tuple[Finding, ...] = ()
+
+    @property
+    def cures(self) -> bool:
+        return not self.left
 
     @property
     def steps(self) -> tuple[Step, ...]:
@@ -143,21 +150,16 @@ def repair(comparison: Comparison, trial_cuts: TrialCuts = _no_cuts, free_spot: 
     state = comparison.settled
     search = _Search(state.case, trial_cuts, free_spot)
     if not comparison.wiring:
-        return Repair((), search.placing(comparison, state), 0.0, True, True)
-    if len(state.wrong) > MOST_WRONG:
-        return Repair((), (), inf, False, False)
-    if state.distance > FARTHEST or len(state.case.leads_of) > MOST_PARTS:
-        path, end, shortest = search.listed(state, ())
-    else:
-        path, end, shortest = search.path((state, turned(comparison.written)))
-    if path is None:
-        return Repair((), search.placing(comparison, state), inf, False, False)
-    mistakes = tuple(_mistakes(state, path))
+        return Repair((), search.placing(comparison, state), 0.0, True)
+    if len(state.wrong) > MOST_WRONG or len(state.case.leads_of) > MOST_PARTS:
+        return Repair((), (), inf, False, tuple(differences(state)))
+    path, end, shortest = search.path((state, turned(comparison.written)))
+    mistakes = tuple(_mistakes(state, path, end))
     done = [action for action in path if action.steps]
     if len(done) == 1:
         mistakes = (replace(mistakes[0], others=search.others(done[0])),)
     cost = sum(action.cost for action in path)
-    return Repair(mistakes, search.placing(comparison, end), cost, shortest, True)
+    return Repair(mistakes, search.placing(comparison, end), cost, shortest, tuple(differences(end)))
 
 
 @dataclass(frozen=True)
@@ -169,16 +171,17 @@ class _Action:
     do: Callable[[State], State]
 
 
-def _mistakes(state: State, path: Sequence[_Action]) -> Iterator[Mistake]:
-    """Each action with what is wrong where all others are done; one after which nothing is wrong is not needed."""
+def _mistakes(state: State, path: Sequence[_Action], end: State) -> Iterator[Mistake]:
+    """Each action with what is wrong where all others are done; one without which it is as well is not needed."""
+    left = frozenset(differences(end))
     kept = list(path)
     for action in path:
         if action.steps:
             without = state
             for other in kept:
                 without = other.do(without) if other is not action else without
-            if without.distance:
-                yield Mistake(action.steps, tuple(differences(without)))
+            if without.distance > end.distance:
+                yield Mistake(action.steps, tuple(f for f in differences(without) if f not in left))
             else:
                 kept.remove(action)
 
@@ -199,7 +202,7 @@ class _Search:
 
     # --- best first
 
-    def path(self, starts: Sequence[State]) -> tuple[tuple[_Action, ...] | None, State, bool]:
+    def path(self, starts: Sequence[State]) -> tuple[tuple[_Action, ...], State, bool]:
         """The actions of the cheapest repair that was found, the state after them, and was all looked at.
 
         `starts` are readings of one text; the first action takes the first of them to the one that was best.
@@ -215,7 +218,8 @@ class _Search:
         nearest: tuple[State, tuple[_Action, ...]] = starts[0], ()
         serial = len(waiting)
         visited = 0
-        while waiting and visited < MOST_STATES and self.trials < MOST_TRIALS:
+        most = MOST_STATES if starts[0].distance <= MANY else FEW_STATES
+        while waiting and visited < most and self.trials < MOST_TRIALS:
             *_, cost, found, path = heappop(waiting)
             # One step mends 4, or 8 where two parts are exchanged, which is tried in the first states.
             if best is not None and cost + max(1, ceil(found.distance / 4)) > best[0] - UNLIKELY:
@@ -262,14 +266,28 @@ class _Search:
             return best[1], best[2], not waiting or best[0] < 3 * MOVE
         state, path = nearest
         onward = self.listed(state, path)
-        return onward if onward[0] is not None else self.listed(starts[0], ())
+        return (
+            min((onward, self.listed(starts[0], ())), key=lambda made: made[1].distance)
+            if onward[1].distance
+            else onward
+        )
 
-    def listed(self, state: State, path: tuple[_Action, ...]) -> tuple[tuple[_Action, ...] | None, State, bool]:
-        """What has been done, and then one lead after the other: a list that cures, though it may be long."""
-        rest = self.one_by_one(state)
-        for action in rest or ():
+    def listed(self, state: State, path: tuple[_Action, ...]) -> tuple[tuple[_Action, ...], State, bool]:
+        """What has been done, and then always what brings the state nearest for its cost: a list that may be long."""
+        while state.distance:
+            best: tuple[float, _Action, State] | None = None
+            for action in self.actions(state):
+                after = action.do(state)
+                gain = (state.distance - after.distance) / max(action.cost, UNLIKELY)
+                if gain > (best[0] if best is not None else 0):
+                    best = gain, action, after
+            if best is None:
+                break
+            path, state = (*path, best[1]), best[2]
+        rest = self.one_by_one(state) or ()
+        for action in rest:
             state = action.do(state)
-        return (*path, *rest) if rest is not None else None, state, False
+        return (*path, *rest), state, False
 
     def others(self, chosen: _Action) -> tuple[tuple[Step, ...], ...]:
         """Single actions that cure as well, at nearly the same cost, the likeliest first."""
@@ -365,7 +383,7 @@ class _Search:
         for lead in leads:
             name, source = case.leads[lead], state.key[lead]
             spot = self.spot(state, source, joint, taken)
-            if spot is None:
+            if spot is None or source not in case.used:  # what has been moved once stays
                 return
             target, hole = spot
             if is_pad(source) and case.is_pad(lead):

@@ -36,7 +36,7 @@ class Case:
 
     `leads` are those that lie somewhere, in the order of the circuit, behind them (from `placed` on) those that do not.
     `out` are pads with one lead out: their lead is that wire's end on the board. `told` are parts whose text tells one
-    lead from the other. `turnable` are parts whose leads may be taken for each other.
+    lead from the other, `turnable` those whose leads may be taken for each other; `used` is where leads lie as written.
     """
 
     wanted: Wanted
@@ -48,6 +48,7 @@ class Case:
     leads_of: Mapping[str, tuple[int, ...]]
     turnable: tuple[str, ...]
     told: frozenset[str]
+    used: frozenset[Key]
     island: Mapping[Key, int]
     bare: frozenset[Key]
 
@@ -322,6 +323,7 @@ def read(layouts: Sequence[Layout], copper: Islands, wanted: Wanted) -> Reading:
             if (label in wanted.turnable or label in untold) and len(leads_of[label]) == 2
         ),
         told=frozenset(told),
+        used=frozenset(laid.values()),
         island=copper.of,
         bare=copper.bare,
     )
