@@ -5,19 +5,20 @@ In: a layout. Out: `Copper`. Refuses to know which pieces are one.
 Areas are polygons, tracks are strips with round ends, rings are round discs. A piece is a point, an edge or a polygon
 with all that lies within a radius of it, so that what is round stays exactly so, until a cut or hole meets it: then it
 is a polygon inscribed in the circle, not 0.005 mm off. Holes take their copper away, but are taken out only where they
-may part something: where no piece has copper all around them. Tags are metal of their own, even where they lie over
-copper: a lug stands off the board and is soldered to nothing but leads, so they are no pieces.
+may part something: where no piece has copper all around them, or where they crowd. Tags are metal of their own, even
+where they lie over copper: a lug stands off the board and is soldered to nothing but leads, so they are no pieces.
 """
 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
-from math import cos, hypot, pi, sin
+from math import dist, hypot
 
 from shuntwise.board.plane import (
+    TOUCH,
     Box,
     Shape,
     Side,
@@ -32,7 +33,7 @@ from shuntwise.board.plane import (
     thin,
     to_edge,
 )
-from shuntwise.model.boards import Cut, Hole, Layout, Point
+from shuntwise.model.boards import Board, Cut, Hole, Layout, Point
 from shuntwise.source import Span
 
 NARROW = 0.1
@@ -40,7 +41,7 @@ NARROW = 0.1
 traces that are etched without special care, and half the play of a saw).
 """
 
-MOST_PIECES = 20_000
+MOST_PIECES = 10_000
 """More pieces are not worked on: 2,000 cuts through 1,000 areas would leave millions."""
 
 
@@ -88,51 +89,44 @@ class Piece:
 
 @dataclass(frozen=True)
 class Copper:
-    """The pieces that are left of a layout's copper; `broken_by` are the cuts and holes that were taken out, with their
-    shapes. `too_fine`: there are more pieces than MOST_PIECES, and those given are not all.
+    """The pieces that are left of a layout's copper, and what was taken out of it, cuts and holes, as pieces too.
+
+    `too_fine`: there are more pieces than MOST_PIECES, and those given are not all.
     """
 
     pieces: tuple[Piece, ...]
-    broken_by: tuple[tuple[Item, Shape], ...]
+    taken: tuple[Piece, ...]
     too_fine: bool = False
 
 
 def copper_of(layout: Layout) -> Copper:
     """All copper of a layout, its cuts and holes taken out."""
-    whole = tuple(_drawn(layout))
-    cuts = [(Item(f"the cut at line {cut.span.line}", cut.span), cut) for cut in layout.cuts]
-    pieces, too_fine = _without_cuts(whole, [cut for _, cut in cuts])
-    if too_fine:
-        return Copper(tuple(pieces), (), too_fine)
-    pieces, holes = _without_holes(pieces, [hole for hole in layout.holes if not hole.tag])
-    broken = [(item, cut_shape(cut)) for item, cut in cuts]
-    broken += [(Item(f"the hole {hole.name}", hole.span), round_shape(hole)) for hole in holes]
-    return Copper(tuple(pieces), tuple(broken), len(pieces) > MOST_PIECES)
+    cuts = [taken for cut in layout.cuts if (taken := cut_piece(cut))]
+    pieces = _without(tuple(drawn(layout.board, layout.holes)), cuts, _cut)
+    holes = _breaking(pieces, [hole for hole in layout.holes if not hole.tag and hole.diameter])
+    pieces = _without(pieces, holes, _drilled)
+    return Copper(tuple(pieces), (*cuts, *holes), len(pieces) > MOST_PIECES)
 
 
-def cut_shape(cut: Cut) -> Shape:
-    """The rectangle that a cut takes away, nothing if it has no length."""
+def cut_piece(cut: Cut) -> Piece | None:
+    """The rectangle that a cut takes away; None if it has no length."""
     (x0, y0), (x1, y1) = cut.start, cut.end
     length = hypot(x1 - x0, y1 - y0)
     if not length:
-        return ()
+        return None
     across, up = (y1 - y0) / length * cut.width / 2, (x0 - x1) / length * cut.width / 2
-    return ((x0 - across, y0 - up), (x0 + across, y0 + up), (x1 + across, y1 + up), (x1 - across, y1 - up))
-
-
-def round_shape(hole: Hole) -> Shape:
-    """The corners of a hole."""
-    return rounded((hole.at,), hole.diameter / 2)
+    corners = ((x0 - across, y0 - up), (x0 + across, y0 + up), (x1 + across, y1 + up), (x1 - across, y1 - up))
+    return Piece(Item(f"the cut at line {cut.span.line}", cut.span), corners)
 
 
 def without_cut(pieces: Sequence[Piece], cut: Cut) -> list[Piece]:
     """Pieces of copper after one more cut."""
-    return _without_cuts(pieces, [cut])[0]
+    taken = cut_piece(cut)
+    return [part for piece in pieces for part in _cut(piece, taken)] if taken else list(pieces)
 
 
-def _drawn(layout: Layout) -> Iterator[Piece]:
-    """The copper as the board is bought, with the rings."""
-    board = layout.board
+def drawn(board: Board, holes: Iterable[Hole]) -> Iterator[Piece]:
+    """The copper of a board as it is bought, with the rings of holes."""
     for area in board.areas:
         item = Item(f"the area {area.name}", area.span, area.name)
         for part in convex_parts(area.corners):
@@ -141,43 +135,56 @@ def _drawn(layout: Layout) -> Iterator[Piece]:
         item = Item(f"the track at line {track.span.line}", track.span)
         for start, end in zip(track.points, track.points[1:], strict=False):
             yield Piece(item, (start,) if start == end else (start, end), track.width / 2)
-    for hole in layout.holes:
+    for hole in holes:
         if hole.ring:
             yield Piece(Item(f"the ring of {hole.name}", hole.span), (hole.at,), hole.ring / 2)
 
 
-def _without_cuts(pieces: Sequence[Piece], cuts: Sequence[Cut]) -> tuple[list[Piece], bool]:
-    """Pieces after cuts, and whether there are too many of them (they are not all given then)."""
-    shapes = [shape for cut in cuts if (shape := cut_shape(cut))]
-    if not shapes:
-        return list(pieces), False
+def _without(
+    pieces: Sequence[Piece], taken: Sequence[Piece], parts_of: Callable[[Piece, Piece], list[Piece]]
+) -> list[Piece]:
+    """Pieces after something is taken out of them; once there are too many, not all."""
+    if not taken:
+        return list(pieces)
     meeting: dict[int, list[int]] = defaultdict(list)
-    count = len(pieces)
-    for low, high in close_pairs([*(piece.box for piece in pieces), *(box(shape) for shape in shapes)]):
-        if low < count <= high:
-            meeting[low].append(high - count)
+    for number, other in _pairs(pieces, [gone.box for gone in taken]):
+        meeting[number].append(other)
     left: list[Piece] = []
     for number, piece in enumerate(pieces):
         parts = [piece]
-        for met in sorted(meeting.get(number, ())):
-            parts = [after for part in parts for after in _cut(part, shapes[met])]
+        for other in sorted(meeting.get(number, ())):
+            gone = taken[other]
+            x0, y0, x1, y1 = gone.box
+            parts = [
+                after
+                for part in parts
+                for after in (
+                    (part,)
+                    if part.box[0] >= x1 or part.box[2] <= x0 or part.box[1] >= y1 or part.box[3] <= y0
+                    else parts_of(part, gone)
+                )
+            ]
             if len(left) + len(parts) > MOST_PIECES:
-                return left + parts, True
+                return left + parts
         left += parts
-    return left, False
+    return left
 
 
-def _cut(piece: Piece, shape: Shape) -> list[Piece]:
+def _pairs(pieces: Sequence[Piece], boxes: Sequence[Box]) -> Iterator[tuple[int, int]]:
+    """The numbers of all pieces and boxes that overlap."""
+    count = len(pieces)
+    for low, high in close_pairs([*(piece.box for piece in pieces), *boxes]):
+        if low < count <= high:
+            yield low, high - count
+
+
+def _cut(piece: Piece, cut: Piece) -> list[Piece]:
     """What a cut leaves of a piece.
 
     The sides along the cut go first: what is left before its start and beyond its end then joins them by an edge as
     long as the neck there is wide.
     """
-    left, lower, right, upper = piece.box
-    cut_left, cut_lower, cut_right, cut_upper = box(shape)
-    if cut_left >= right or cut_right <= left or cut_lower >= upper or cut_upper <= lower:
-        return [piece]
-    left_side, start, right_side, end = outward(shape)
+    left_side, start, right_side, end = cut.bounds
     parts: list[Shape] = []
     middle = piece.outline
     for across, up, bound in (left_side, right_side, start, end):
@@ -188,58 +195,44 @@ def _cut(piece: Piece, shape: Shape) -> list[Piece]:
     return [Piece(piece.item, part) for part in parts if not thin(part)]
 
 
-def _without_holes(pieces: Sequence[Piece], holes: Sequence[Hole]) -> tuple[list[Piece], list[Hole]]:
-    """Pieces after the holes that may part them, and these holes.
+def _breaking(pieces: Sequence[Piece], holes: Sequence[Hole]) -> list[Piece]:
+    """The holes that may part pieces.
 
-    A hole in copper that is wide enough all around it parts nothing: whatever it takes away has a way round.
+    A hole in copper that is wide enough all around it parts nothing, as what it takes away has a way round, unless
+    another hole is so near that it may take this away.
     """
-    boxes = [piece.box for piece in pieces]
-    count = len(pieces)
-    met: dict[int, list[int]] = defaultdict(list)
-    for low, high in close_pairs([*boxes, *(box((hole.at,), hole.diameter / 2) for hole in holes)]):
-        if low < count <= high:
-            met[high - count].append(low)
-    broken: dict[int, list[Hole]] = defaultdict(list)
-    taken: list[Hole] = []
-    for number, near in sorted(met.items()):
-        hole = holes[number]
-        if hole.diameter and not any(
-            pieces[other].around(hole.at) >= hole.diameter / 2 + NARROW - 1e-9 for other in near
-        ):
-            taken.append(hole)
-            for other in near:
-                broken[other].append(hole)
-    left: list[Piece] = []
-    for number, piece in enumerate(pieces):
-        parts = [piece]
-        for hole in broken.get(number, ()):
-            parts = [after for part in parts for after in _drilled(part, hole)]
-        left += parts
-        if len(left) > MOST_PIECES:
-            break
-    return left, [hole for hole in taken if hole.diameter]
+    boxes = [box((hole.at,), hole.diameter / 2) for hole in holes]
+    crowded = {
+        number
+        for pair in close_pairs(boxes, NARROW)
+        if dist(*(holes[number].at for number in pair)) < sum(holes[number].diameter for number in pair) / 2 + NARROW
+        for number in pair
+    }
+    met: set[int] = set()
+    safe: set[int] = set()
+    for piece, number in _pairs(pieces, boxes):
+        if number not in safe:
+            met.add(number)
+            hole = holes[number]
+            if number not in crowded and pieces[piece].around(hole.at) >= hole.diameter / 2 + NARROW - TOUCH:
+                safe.add(number)
+    broken = [holes[number] for number in sorted(met - safe)]
+    return [Piece(Item(f"the hole {hole.name}", hole.span), (hole.at,), hole.diameter / 2) for hole in broken]
 
 
-def _drilled(piece: Piece, hole: Hole) -> list[Piece]:
+def _drilled(piece: Piece, hole: Piece) -> list[Piece]:
     """What a hole leaves of a piece: wedges, which join by edges as long as the copper beside the hole is wide."""
-    radius = hole.diameter / 2
-    if piece.around(hole.at) <= -radius:
+    circle, ((x, y),) = hole.outline, hole.core
+    if piece.around((x, y)) <= -hole.radius or thin(shared(piece.outline, hole.bounds)):
         return [piece]
-    circle, (x, y) = round_shape(hole), hole.at
-    if thin(shared(piece.outline, outward(circle))):
-        return [piece]
-    wedges: list[Piece] = []
-    turn = pi / len(circle)
-    for number, (xa, ya) in enumerate(circle):
-        xb, yb = circle[(number + 1) % len(circle)]
-        across, up = ((xa + xb) / 2 - x, (ya + yb) / 2 - y)
-        length = hypot(across, up)
-        across, up = across / length, up / length
-        part = half(piece.outline, -across, -up, -(across * xa + up * ya))
-        for side in (-1, 1):  # the two rays from the centre through the ends of this side of the circle
-            back, beside = sin(turn), side * cos(turn)
-            normal = (-across * back - up * beside, -up * back + across * beside)
-            part = half(part, *normal, normal[0] * x + normal[1] * y)
+    wedges: list[Shape] = []
+    for (xa, ya), (xb, yb) in edges(circle):
+        # Beyond this side of the circle, and between the rays from the centre through its ends.
+        part = piece.outline
+        for (x0, y0), (x1, y1) in (((xb, yb), (xa, ya)), ((x, y), (xa, ya)), ((xb, yb), (x, y))):
+            length = hypot(x1 - x0, y1 - y0)
+            across, up = (y1 - y0) / length, (x0 - x1) / length
+            part = half(part, across, up, across * x0 + up * y0)
         if not thin(part):
-            wedges.append(Piece(piece.item, part))
-    return wedges
+            wedges.append(part)
+    return [Piece(piece.item, wedge) for wedge in wedges]

@@ -88,24 +88,33 @@ def middle(points: Sequence[Point]) -> Point:
     return (left + right) / 2, (lower + upper) / 2
 
 
-def box(points: Iterable[Point], more: float = 0.0) -> Box:
+def box(points: Sequence[Point], more: float = 0.0) -> Box:
     """The box around points, larger by `more` on every side."""
-    xs, ys = zip(*points, strict=True)
+    if len(points) == 1:
+        ((x, y),) = points
+        return x - more, y - more, x + more, y + more
+    xs = [x for x, _ in points]
+    ys = [y for _, y in points]
     return min(xs) - more, min(ys) - more, max(xs) + more, max(ys) + more
 
 
 def area(shape: Sequence[Point]) -> float:
     """Area of a simple polygon in mm2, negative where its corners run clockwise."""
     x0, y0 = shape[0]  # as an origin, so that the products stay small
-    total = 0.0
-    for (xa, ya), (xb, yb) in edges(tuple(shape)):
-        total += (xa - x0) * (yb - y0) - (xb - x0) * (ya - y0)
+    total = xa = ya = 0.0
+    for xb, yb in shape[1:]:
+        x, y = xb - x0, yb - y0
+        total += xa * y - x * ya
+        xa, ya = x, y
     return total / 2
 
 
 def thin(shape: Shape) -> bool:
     """Is this no shape with an area: nothing, a point, a line, or a sliver thinner than TOUCH?"""
-    return len(shape) < 3 or area(shape) <= TOUCH * diameter(shape)
+    if len(shape) < 3:
+        return True
+    left, lower, right, upper = box(shape)
+    return area(shape) <= TOUCH * max(right - left, upper - lower)
 
 
 def to_edge(point: Point, start: Point, end: Point) -> tuple[float, Point]:

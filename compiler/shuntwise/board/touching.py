@@ -58,7 +58,7 @@ def touching(copper: Copper, holes: Iterable[Hole]) -> Touching:
     narrow: list[tuple[float, int, int, Point]] = []
     for one, other in close_pairs([piece.box for piece in pieces], NARROW):
         if sets[one] != sets[other]:
-            width, at = _contact(pieces[one], pieces[other])
+            width, at = contact(pieces[one], pieces[other])
             if width >= NARROW:
                 sets.union(one, other)
             elif width > -NARROW:
@@ -82,7 +82,7 @@ def touching(copper: Copper, holes: Iterable[Hole]) -> Touching:
     )
 
 
-def _contact(one: Piece, other: Piece) -> tuple[float, Point]:
+def contact(one: Piece, other: Piece) -> tuple[float, Point]:
     """How wide the contact of two pieces is, and where; where they do not touch, the gap between them as a negative.
 
     A contact that is surely wide enough may be told as infinite.
@@ -161,6 +161,6 @@ def _left_open(
 def _named(copper: Copper, one: int, other: int, at: Point) -> tuple[Item, Item]:
     """What meets there: two items, or one and the cut or hole that all but parts it."""
     first, second = copper.pieces[one].item, copper.pieces[other].item
-    if first == second and copper.broken_by:
-        second = min(copper.broken_by, key=lambda found: apart((at,), found[1])[0] if found[1] else inf)[0]
+    if first == second and copper.taken:
+        second = max(copper.taken, key=lambda gone: gone.around(at)).item
     return first, second
