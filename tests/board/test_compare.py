@@ -6,6 +6,7 @@ import os
 import random
 from dataclasses import replace
 
+import networkx as nx
 import pytest
 
 from board.boxes import Bench, circuit_of, electrically_same, islands, laid_out, random_text, slips, spot, wire
@@ -25,13 +26,14 @@ from shuntwise.board.compare import (
     compare,
 )
 from shuntwise.board.islands import Islands
+from shuntwise.board.wires import joints, key_of
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.boards import Layout, Lead, Place
 
 LONG = bool(os.environ.get("SHUNTWISE_LONG"))
 
 
-@pytest.mark.parametrize("seed", range(500 if LONG else 60))
+@pytest.mark.parametrize("seed", range(500 if LONG else 40))
 def test_a_board_that_is_the_circuit_is_never_flagged(seed: int) -> None:
     """Nets in two rows, rows of two nets that are cut, parts either way round, like parts anywhere."""
     rng = random.Random(seed)
@@ -41,7 +43,7 @@ def test_a_board_that_is_the_circuit_is_never_flagged(seed: int) -> None:
     assert found.right, (found.wiring, found.absent)
 
 
-@pytest.mark.parametrize("seed", range(300 if LONG else 25))
+@pytest.mark.parametrize("seed", range(300 if LONG else 10))
 def test_the_judge_and_the_comparison_agree_on_slips(seed: int) -> None:
     rng = random.Random(1000 + seed)
     circuit = circuit_of(random_text(rng, rng.randint(1, 3)))
@@ -91,7 +93,7 @@ def box(**other: tuple[str, ...]) -> Layout:
     for row, ends in enumerate(leads.values()):
         for n, end in enumerate(ends):
             at = ("rows", f"r{row} {n + 1}")
-            if end[-1] in "+-":
+            if end.endswith(("+", "-")):
                 wires.append(wire("lead out", at, ("", end)))
             elif end:
                 label, terminal = end.split(".")
@@ -190,6 +192,9 @@ def test_what_is_not_there_is_told_apart(circuit: Circuit) -> None:
     assert compared(circuit, one).absent == (LeadMissing(("R1", "end")),)
     more = replace(layout, places=(*layout.places, replace(place, label="R9")))
     assert compared(circuit, more).absent == (Unused("R9"),)
+    left_out = circuit_of(BOX + "omit L2\n")
+    assert compared(left_out, layout).absent == (Unused("L2"),)
+    assert not compared(left_out, gone).absent
     doubtful = compared(circuit, replace(gone, refused=True))
     assert doubtful.doubtful and not doubtful.wiring and not doubtful.absent
 
@@ -212,6 +217,20 @@ def test_several_leads_out_of_one_pad_join(circuit: Circuit) -> None:
     rows = {**LEADS, "in": ("input+", "L1.start"), "far": ("C2.start", "input+")}
     assert compared(circuit, box(**rows)).right
     assert not compared(circuit, split).right
+
+
+@pytest.mark.parametrize("seed", range(5))
+def test_joints_are_the_components_of_islands_and_wires(seed: int) -> None:
+    rng = random.Random(seed)
+    circuit = circuit_of(random_text(rng, 3))
+    layout = laid_out(circuit, rng)
+    graph = nx.Graph((key, island) for key, island in islands([layout]).of.items())
+    graph.add_edges_from((key_of(w.first), key_of(w.second)) for w in layout.wires)
+    ours: dict[int, set[object]] = {}
+    for key, joint in joints([layout], islands([layout])).items():
+        ours.setdefault(joint, set()).add(key)
+    theirs = [{node for node in part if isinstance(node, tuple)} for part in nx.connected_components(graph)]
+    assert sorted(map(sorted, ours.values())) == sorted(map(sorted, theirs))  # type: ignore[type-var]
 
 
 def test_a_lead_in_a_hole_without_copper(circuit: Circuit) -> None:

@@ -18,6 +18,10 @@ from shuntwise.board.wires import is_pad
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.boards import Layout
 
+MOST_PARTS = 150
+"""On boards of more parts the text is taken as it is written, and like parts are not exchanged: the work grows with
+the square, and no box has so many."""
+
 # --- what is wrong
 
 
@@ -193,7 +197,7 @@ def settle(state: State) -> tuple[State, tuple[Equal, ...]]:
 
     A text that says it as the circuit does is left as it is.
     """
-    if not state.distance:
+    if not state.distance or len(state.case.leads_of) > MOST_PARTS:
         return state, ()
     other = _propagated(state)
     starts = (other,) if not other.distance else (state, other)

@@ -12,11 +12,12 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from heapq import heappop, heappush
-from itertools import combinations
+from itertools import combinations, product
 from math import ceil, dist, inf
-from typing import Protocol, TypeAlias
+from typing import TypeAlias
 
 from shuntwise.board.compare import (
+    MOST_PARTS,
     Comparison,
     Finding,
     LeadMissing,
@@ -27,6 +28,7 @@ from shuntwise.board.compare import (
     turned,
     turns,
 )
+from shuntwise.board.cutting import TrialCut
 from shuntwise.board.islands import Key
 from shuntwise.board.state import Case, Run, State
 from shuntwise.board.steps import (
@@ -44,7 +46,7 @@ from shuntwise.board.steps import (
 from shuntwise.board.wanted import Lead
 from shuntwise.board.wires import is_pad, row_of
 from shuntwise.graph.circuit import point_of
-from shuntwise.model.boards import Cut, Layout, Point
+from shuntwise.model.boards import Layout, Point
 
 MOVE, EXCHANGE, JUMPER, TAKE, CUT = 1.0, 1.0, 1.1, 1.0, 1.2
 """What steps cost: how much rather a builder does one than another (common practice, no source)."""
@@ -61,30 +63,21 @@ MOST_MOVED = 3
 MOST_EMPTY = 2
 """So many pieces of copper without a lead are tried for leads that belong to no other."""
 
-MOST_STATES, MOST_TRIALS = 60, 20_000
+MOST_STATES, MOST_TRIALS = 60, 10_000
 """So many states are gone on from at most, and so many are looked at, before a list that may be longer is made."""
+
+MANY, FEW_STATES = 8, 10
+"""A state that is farther off has more than two mistakes: of such, fewer are gone on from before one step after the
+other is taken, whichever brings most for its cost."""
+
+MOST_WRONG = 150
+"""With more wrong leads than this there is no list at all: it would not help anybody."""
 
 MOST_LEFT = 6
 """So far from the circuit may a state be after two parts are exchanged, for others to be taken the other way round."""
 
 DRILL_MM = 1.3
 """A hole that is drilled for a lead where nothing says how thick that is."""
-
-
-class TrialCut(Protocol):
-    """A cut that would part an island: into which groups of holes, and words for where it is."""
-
-    @property
-    def layout(self) -> str: ...
-
-    @property
-    def cut(self) -> Cut: ...
-
-    @property
-    def words(self) -> str: ...
-
-    @property
-    def groups(self) -> tuple[frozenset[Key], ...]: ...
 
 
 TrialCuts: TypeAlias = Callable[[int], Iterable[TrialCut]]
@@ -118,15 +111,19 @@ class Mistake:
 class Repair:
     """`mistakes`, each with its steps: all of them together cure the wiring. `placing` is what is to be placed.
 
-    Not `shortest`: the search was given up, and the list may be longer than need be. Not `cures`: no list was found
-    that cures, and `findings` of the comparison stand for themselves.
+    Not `shortest`: the search was given up, and the list may be longer than need be. `left` is what is wrong after all
+    steps, where no list was found that cures.
     """
 
     mistakes: tuple[Mistake, ...]
     placing: tuple[PlaceLeads, ...]
     cost: float
     shortest: bool
-    cures: bool
+    left: tuple[Finding, ...] = ()
+
+    @property
+    def cures(self) -> bool:
+        return not self.left
 
     @property
     def steps(self) -> tuple[Step, ...]:
@@ -138,16 +135,16 @@ def repair(comparison: Comparison, trial_cuts: TrialCuts = _no_cuts, free_spot: 
     state = comparison.settled
     search = _Search(state.case, trial_cuts, free_spot)
     if not comparison.wiring:
-        return Repair((), search.placing(comparison, state), 0.0, True, True)
+        return Repair((), search.placing(comparison, state), 0.0, True)
+    if len(state.wrong) > MOST_WRONG or len(state.case.leads_of) > MOST_PARTS:
+        return Repair((), (), inf, False, tuple(differences(state)))
     path, end, shortest = search.path((state, turned(comparison.written)))
-    if path is None:
-        return Repair((), search.placing(comparison, state), inf, False, False)
-    mistakes = tuple(_mistakes(state, path))
+    mistakes = tuple(_mistakes(state, path, end))
     done = [action for action in path if action.steps]
     if len(done) == 1:
         mistakes = (replace(mistakes[0], others=search.others(done[0])),)
     cost = sum(action.cost for action in path)
-    return Repair(mistakes, search.placing(comparison, end), cost, shortest, True)
+    return Repair(mistakes, search.placing(comparison, end), cost, shortest, tuple(differences(end)))
 
 
 @dataclass(frozen=True)
@@ -159,22 +156,23 @@ class _Action:
     do: Callable[[State], State]
 
 
-def _mistakes(state: State, path: Sequence[_Action]) -> Iterator[Mistake]:
-    """Each action with what is wrong where all others are done; one after which nothing is wrong is not needed."""
+def _mistakes(state: State, path: Sequence[_Action], end: State) -> Iterator[Mistake]:
+    """Each action with what is wrong where all others are done; one without which it is as well is not needed."""
+    left = frozenset(differences(end))
     kept = list(path)
     for action in path:
         if action.steps:
             without = state
             for other in kept:
                 without = other.do(without) if other is not action else without
-            if without.distance:
-                yield Mistake(action.steps, tuple(differences(without)))
+            if without.distance > end.distance:
+                yield Mistake(action.steps, tuple(f for f in differences(without) if f not in left))
             else:
                 kept.remove(action)
 
 
-_Entry: TypeAlias = tuple[float, int, float, State, tuple[_Action, ...]]
-"""A state that is waiting: how soon, a number of its own, what it has cost, and the actions that led there."""
+_Entry: TypeAlias = tuple[float, int, int, float, State, tuple[_Action, ...]]
+"""A state that is waiting: how soon, of equals the nearest and the first, what it has cost, and what led there."""
 
 
 class _Search:
@@ -189,7 +187,7 @@ class _Search:
 
     # --- best first
 
-    def path(self, starts: Sequence[State]) -> tuple[tuple[_Action, ...] | None, State, bool]:
+    def path(self, starts: Sequence[State]) -> tuple[tuple[_Action, ...], State, bool]:
         """The actions of the cheapest repair that was found, the state after them, and was all looked at.
 
         `starts` are readings of one text; the first action takes the first of them to the one that was best.
@@ -200,13 +198,14 @@ class _Search:
             if start.mark not in known:
                 known[start.mark] = 0.0
                 first = _Action(0.0, (), _reading(starts[0], start))
-                waiting.append((start.distance / 2, len(waiting), 0.0, start, (first,)))
+                waiting.append((start.distance / 2, start.distance, len(waiting), 0.0, start, (first,)))
         best: tuple[float, tuple[_Action, ...], State] | None = None
-        nearest = waiting[0]
+        nearest: tuple[State, tuple[_Action, ...]] = starts[0], ()
         serial = len(waiting)
         visited = 0
-        while waiting and visited < MOST_STATES and self.trials < MOST_TRIALS:
-            _, _, cost, found, path = heappop(waiting)
+        most = MOST_STATES if starts[0].distance <= MANY else FEW_STATES
+        while waiting and visited < most and self.trials < MOST_TRIALS:
+            *_, cost, found, path = heappop(waiting)
             # One step mends 4, or 8 where two parts are exchanged, which is tried in the first states.
             if best is not None and cost + max(1, ceil(found.distance / 4)) > best[0] - UNLIKELY:
                 continue
@@ -218,13 +217,13 @@ class _Search:
                     if best is None or cost < best[0]:
                         best = cost, path, state
                     continue
-            if state.distance < nearest[3].distance:
-                nearest = (0.0, 0, cost, state, path)
+            if state.distance < nearest[0].distance:
+                nearest = state, path
             for tried in self.actions(state):
                 self.trials += 1
                 action, after = tried, tried.do(state)
                 if (
-                    not cost
+                    cost < 2 * MOVE
                     and action.steps
                     and isinstance(action.steps[0], ExchangeParts)
                     and after.distance <= MOST_LEFT
@@ -246,16 +245,31 @@ class _Search:
                     continue
                 known[after.mark] = total
                 serial += 1
-                heappush(waiting, (total + after.distance / 2, serial, total, after, (*path, action)))
+                reached = after.distance
+                heappush(waiting, (total + reached / 2, reached, serial, total, after, (*path, action)))
         if best is not None:
             return best[1], best[2], not waiting or best[0] < 3 * MOVE
-        _, _, _, state, path = nearest
-        rest = self.one_by_one(state)
-        if rest is None:
-            state, path = starts[0], ()
-            rest = self.one_by_one(state)
-        if rest is None:
-            return None, starts[0], False
+        state, path = nearest
+        onward = self.listed(state, path)
+        return (
+            min((onward, self.listed(starts[0], ())), key=lambda made: made[1].distance)
+            if onward[1].distance
+            else onward
+        )
+
+    def listed(self, state: State, path: tuple[_Action, ...]) -> tuple[tuple[_Action, ...], State, bool]:
+        """What has been done, and then always what brings the state nearest for its cost: a list that may be long."""
+        while state.distance:
+            best: tuple[float, _Action, State] | None = None
+            for action in self.actions(state):
+                after = action.do(state)
+                gain = (state.distance - after.distance) / max(action.cost, UNLIKELY)
+                if gain > (best[0] if best is not None else 0):
+                    best = gain, action, after
+            if best is None:
+                break
+            path, state = (*path, best[1]), best[2]
+        rest = self.one_by_one(state) or ()
         for action in rest:
             state = action.do(state)
         return (*path, *rest), state, False
@@ -268,24 +282,30 @@ class _Search:
         return tuple(found)[:3]
 
     def one_by_one(self, state: State) -> list[_Action] | None:
-        """Every net gets the joint where most of its leads are, and what lies elsewhere is moved there."""
+        """Every net gets the joint where most of its leads are; what lies elsewhere is moved there, or joined."""
         home: dict[int, int] = {}
         given: set[int] = set()
         for (joint, net), leads in sorted(state.at.items(), key=lambda entry: (-len(entry[1]), entry[0])):
             if net not in home and joint not in given and any(not is_pad(state.key[n]) for n in leads):
-                home[net] = joint
+                home[net] = state.node[next(n for n in leads if not is_pad(state.key[n]))]
                 given.add(joint)
         empty = [joint for joint in state.nodes_of if joint not in given and joint not in state.nets_of]
         actions: list[_Action] = []
-        for (joint, net), leads in sorted(state.at.items()):
-            if home.get(net) == joint:
-                continue
+        for (_, net), leads in sorted(state.at.items()):
             if net not in home:
                 if not empty:
                     return None
-                home[net] = empty.pop(0)
+                home[net] = state.nodes_of[empty.pop(0)][0]
+            target = state.joint[home[net]]
+            if state.joint[state.node[leads[0]]] == target:
+                continue
+            jumper = self.jumper(state, state.joint[state.node[leads[0]]], target) if len(leads) > 1 else None
+            if jumper is not None and state.nets_of[state.joint[state.node[leads[0]]]] == {net}:
+                actions.append(jumper)
+                state = jumper.do(state)
+                continue
             for lead in leads:
-                action = next(iter(self.moves_to(state, (lead,), home[net])), None)
+                action = next(self.moves_to(state, (lead,), target), None)
                 if action is None:
                     return None
                 actions.append(action)
@@ -319,7 +339,7 @@ class _Search:
                 yield from self.moves_to(state, leads, target)
 
     def turned_and_moved(self, state: State) -> Iterator[_Action]:
-        """A part with like leads, taken the other way round, and one of its leads moved then."""
+        """A part with like leads, taken the other way round, and one of its leads moved or exchanged then."""
         wrong = {self.case.leads[n][0] for n in state.wrong}
         for label in self.case.turnable:
             if label not in wrong:
@@ -328,6 +348,8 @@ class _Search:
             if state.node[a] == state.node[b]:
                 continue
             turned = state.swapped([(a, b)])
+            for action in self.exchanged_leads(turned, (a, b)):
+                yield _Action(action.cost, action.steps, _after_turn(a, b, action))
             for lead in (a, b):
                 here = turned.joint[turned.node[lead]]
                 for target in turned.joints_of[turned.want[lead]]:
@@ -346,7 +368,7 @@ class _Search:
         for lead in leads:
             name, source = case.leads[lead], state.key[lead]
             spot = self.spot(state, source, joint, taken)
-            if spot is None:
+            if spot is None or source not in case.used:  # what has been moved once stays
                 return
             target, hole = spot
             if is_pad(source) and case.is_pad(lead):
@@ -363,10 +385,11 @@ class _Search:
                 holes[target] = hole
         yield _Action(cost, tuple(steps), _moving(keys, {key: min(state.nodes_of[joint]) for key in holes}))
 
-    def exchanged_leads(self, state: State) -> Iterator[_Action]:
-        """Two leads of which one at least is on a joint that the other belongs to."""
+    def exchanged_leads(self, state: State, among: Sequence[int] = ()) -> Iterator[_Action]:
+        """Two leads of which one at least is on a joint that the other belongs to, with one of `among`, if any."""
         case = self.case
-        for a, b in combinations(sorted(state.wrong), 2):
+        wrong = sorted(state.wrong)
+        for a, b in product(among, wrong) if among else combinations(wrong, 2):
             here, there = state.joint[state.node[a]], state.joint[state.node[b]]
             one, other = state.want[a], state.want[b]
             if here == there or one == other or not (one in state.nets_of[there] or other in state.nets_of[here]):
@@ -376,7 +399,7 @@ class _Search:
             names, keys = (case.leads[a], case.leads[b]), (state.key[a], state.key[b])
             unlikely = 0.0 if same else UNLIKELY / 3 + self.far(*keys) / 2
             if not pads:
-                if same and case.leads[a][0] in case.turnable:
+                if (same and case.leads[a][0] in case.turnable) or any(is_pad(key) for key in keys):
                     continue
                 yield _Action(EXCHANGE + unlikely, (ExchangeLeads(names, keys),), _swapping(((a, b),)))
             elif same:
@@ -469,18 +492,20 @@ class _Search:
         """A jumper between two joints of one net, where they come nearest."""
         for _, joints in sorted(state.joints_of.items()):
             for one, other in combinations(joints, 2):
-                ends = self.nearest(state, one, other)
-                if ends is not None:
-                    (first, hole), (second, drilled) = ends
-                    new = tuple(h for h in (hole, drilled) if h is not None)
-                    nodes = {
-                        h.key: min(state.nodes_of[joint])
-                        for h, joint in ((hole, one), (drilled, other))
-                        if h is not None
-                    }
-                    step = AddWire("jumper", first, second, new)
-                    unlikely = min(self.far(first, second), UNLIKELY)
-                    yield _Action(JUMPER + unlikely, (step,), _wiring(Run("jumper", (first, second)), nodes))
+                action = self.jumper(state, one, other)
+                if action is not None:
+                    yield action
+
+    def jumper(self, state: State, one: int, other: int) -> _Action | None:
+        ends = self.nearest(state, one, other)
+        if ends is None:
+            return None
+        (first, hole), (second, drilled) = ends
+        new = tuple(h for h in (hole, drilled) if h is not None)
+        drilling = (hole, one), (drilled, other)
+        nodes = {h.key: min(state.nodes_of[joint]) for h, joint in drilling if h is not None}
+        step = AddWire("jumper", first, second, new)
+        return _Action(JUMPER + self.far(first, second), (step,), _wiring(Run("jumper", (first, second)), nodes))
 
     def cut(self, state: State) -> Iterator[_Action]:
         for joint, nets in sorted(state.nets_of.items()):

@@ -98,7 +98,6 @@ def _reduced(joined: Joined) -> Joined:
             back_row = _row((second.from_(end), first.from_(net)))
             all_branches.append(Branch(start, end, forth_row, back_row))
             changed = True
-            break
     return Joined(
         tuple(all_branches[n] for n in sorted(branches)),
         {net: frozenset(names) for net, names in fixed.items()},

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields
 from functools import cached_property
 from math import dist, inf
 
@@ -36,7 +36,7 @@ class Case:
 
     `leads` are those that lie somewhere, in the order of the circuit, behind them (from `placed` on) those that do not.
     `out` are pads with one lead out: their lead is that wire's end on the board. `told` are parts whose text tells one
-    lead from the other. `turnable` are parts whose leads may be taken for each other.
+    lead from the other, `turnable` those whose leads may be taken for each other; `used` is where leads lie as written.
     """
 
     wanted: Wanted
@@ -48,6 +48,7 @@ class Case:
     leads_of: Mapping[str, tuple[int, ...]]
     turnable: tuple[str, ...]
     told: frozenset[str]
+    used: frozenset[Key]
     island: Mapping[Key, int]
     bare: frozenset[Key]
 
@@ -155,12 +156,19 @@ class State:
 
     # --- states with one thing otherwise
 
+    def _with(self, **other: object) -> State:
+        """Some fields otherwise: `dataclasses.replace`, five times as fast, which a search feels."""
+        state = object.__new__(State)
+        own = self.__dict__
+        state.__dict__.update({name: own[name] for name in _FIELDS}, **other)
+        return state
+
     def moved(self, keys: Mapping[int, Key]) -> State:
         """Some leads in other holes."""
         key, node = list(self.key), list(self.node)
         for lead, target in keys.items():
             key[lead], node[lead] = target, self.where[target]
-        return replace(self, key=tuple(key), node=tuple(node))
+        return self._with(key=tuple(key), node=tuple(node))
 
     def swapped(self, pairs: Iterable[tuple[int, int]]) -> State:
         """Leads, each in the hole of another."""
@@ -168,15 +176,18 @@ class State:
         for a, b in pairs:
             key[a], key[b] = key[b], key[a]
             node[a], node[b] = node[b], node[a]
-        return replace(self, key=tuple(key), node=tuple(node))
+        return self._with(key=tuple(key), node=tuple(node))
 
     def asking(self, want: Mapping[int, int]) -> State:
         """Some leads that are to be on other nets: what is electrically the same."""
-        return replace(self, want=tuple(want.get(lead, net) for lead, net in enumerate(self.want)))
+        asked = list(self.want)
+        for lead, net in want.items():
+            asked[lead] = net
+        return self._with(want=tuple(asked))
 
     def wired(self, runs: Sequence[Run]) -> State:
         """Other wires."""
-        return replace(self, runs=tuple(runs), joint=self.joint_with(runs))
+        return self._with(runs=tuple(runs), joint=self.joint_with(runs))
 
     def joint_with(self, runs: Sequence[Run]) -> tuple[int, ...]:
         return numbered(len(self.joint), ([self.where[key] for key in run.keys] for run in runs))
@@ -195,12 +206,15 @@ class State:
             for key, was in zip(self.key, self.node, strict=True)
         )
         joint = numbered(count, ([where[key] for key in run.keys] for run in self.runs))
-        return replace(self, node=node, joint=joint, where=where, members=members(where))
+        return self._with(node=node, joint=joint, where=where, members=members(where))
 
     def drilled(self, key: Key, node: int) -> State:
         """One hole more."""
         where = {**self.where, key: node}
-        return replace(self, where=where, members={**self.members, node: (*self.members.get(node, ()), key)})
+        return self._with(where=where, members={**self.members, node: (*self.members.get(node, ()), key)})
+
+
+_FIELDS = tuple(field.name for field in fields(State))
 
 
 def distance(node: Sequence[int], want: Sequence[int], joint: Sequence[int]) -> int:
@@ -221,8 +235,9 @@ def members(where: Mapping[Key, int]) -> Mapping[int, tuple[Key, ...]]:
 class Reading:
     """A state as the text has it, and what the text lacks or has too much.
 
-    `lost` are leads at a hole that there is not, of which the text's own finding has been made; `untold` parts of which
-    it matters which lead is which, and the text does not say.
+    `absent` parts lie nowhere, `missing` leads of placed parts neither; a lead at a hole that there is not is left out,
+    as the text's own finding has been made. `untold` are parts of which it matters which lead is which, and the text
+    does not say.
     """
 
     state: State
@@ -308,6 +323,7 @@ def read(layouts: Sequence[Layout], copper: Islands, wanted: Wanted) -> Reading:
             if (label in wanted.turnable or label in untold) and len(leads_of[label]) == 2
         ),
         told=frozenset(told),
+        used=frozenset(laid.values()),
         island=copper.of,
         bare=copper.bare,
     )

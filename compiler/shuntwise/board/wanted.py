@@ -46,11 +46,6 @@ class Wanted:
             found[net].append(lead)
         return {net: tuple(leads) for net, leads in found.items()}
 
-    @cached_property
-    def known(self) -> frozenset[str]:
-        """All parts that may be placed."""
-        return frozenset(self.parts)
-
 
 def wanted(circuit: Circuit) -> Wanted:
     """The leads of all fitted parts and links, of drivers, inputs and posts, by net."""
