@@ -7,7 +7,7 @@ is left out and its board kept; a board without an outline is left out. Refuses 
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import TypeVar
 
@@ -31,14 +31,14 @@ USUAL_COPPER = 0.035
 """mm: copper of 305 g/m2, the usual foil (common practice, no source)."""
 
 
-def read_boards(declared: Mapping[str, t.BoardDecl], scope: Scope) -> dict[str, Board]:
-    """The boards that can be had, in the order of the text."""
+def read_boards(declared: Mapping[str, t.BoardDecl], lost: Sequence[t.Lost], scope: Scope) -> dict[str, Board]:
+    """The boards that can be had, in the order of the text. In one of which something was `lost` nothing is missed."""
     found = {}
     for number, (name, entry) in enumerate(declared.items()):
         if number == MOST_BOARDS:
             scope.say(findings.too_much_on_board(entry.name.span, f"more than {MOST_BOARDS} boards are declared"))
             break
-        board = _Reading(entry, scope).read()
+        board = _Reading(entry, scope, is_lost(entry.span, lost)).read()
         if board is not None:
             found[name] = board
     return found
@@ -50,6 +50,7 @@ class _Reading:
 
     entry: t.BoardDecl
     scope: Scope
+    lost: bool
     seen_from: Side = "parts"
     width: float = 0.0
     height: float = 0.0
@@ -69,7 +70,7 @@ class _Reading:
         self.take_singles()
         outline = self.one(b.Outline)
         if outline is None:
-            if not self.lost():
+            if not self.lost:
                 self.scope.say(findings.board_incomplete(self.entry.name, "outline", "outline 100:80 mm"))
             return None
         size = sizes.point(outline.size, self.scope)
@@ -119,7 +120,7 @@ class _Reading:
                 old = self.singles.setdefault(type(line), line)
                 if old is not line:
                     word = line.span.text.split(maxsplit=1)[0]
-                    self.scope.say(findings.same_label_twice(word, line.span, old.span, "line of the board"))
+                    self.scope.say(findings.told_twice(f"`{word}`", self.entry.name.text, line.span, old.span))
         seen = self.one(b.Seen)
         if seen is not None:
             self.seen_from = _side(seen.side)
@@ -128,14 +129,10 @@ class _Reading:
         line = self.singles.get(kind)
         return line if isinstance(line, kind) else None
 
-    def lost(self) -> bool:
-        """Was a line of this board lost? Its words are in doubt then, and so may be what is missing."""
-        return any(word in self.scope.doubtful for word in ("outline", "thickness"))
-
     def thickness(self) -> float:
         line = self.one(b.Thickness)
         if line is None:
-            if not self.lost():
+            if not self.lost:
                 self.scope.say(findings.board_incomplete(self.entry.name, "thickness", "thickness 1.6 mm"))
             return 0.0
         return sizes.size(line.value, sizes.THICKNESS, self.scope, self.entry.name.text) or 0.0
@@ -207,12 +204,12 @@ class _Reading:
 
     def area(self, line: b.AreaDecl, found: tuple[Point, ...]) -> None:
         corners = rectangle(*found) if len(found) == 2 else found
-        if area(corners) < CLOSE:
-            said = findings.shape_impossible(line.name.span, f"the area `{line.name.text}` has no extent",
-                                             "two opposite corners make a rectangle")  # fmt: skip
-        elif len(found) > 2 and crosses_itself(corners):
+        if len(found) > 2 and crosses_itself(corners):
             said = findings.shape_impossible(line.name.span, f"the edge of the area `{line.name.text}` meets itself",
                                              "give the corners in turn, each once")  # fmt: skip
+        elif area(corners) < CLOSE:
+            said = findings.shape_impossible(line.name.span, f"the area `{line.name.text}` encloses nothing",
+                                             "two opposite corners make a rectangle")  # fmt: skip
         else:
             self.areas[line.name.text] = Area(line.name.text, corners, line.span)
             return
@@ -268,11 +265,8 @@ class _Reading:
             if within is not None and not inside(at, within.corners):
                 self.scope.say(findings.hole_outside_area(called, line.name.span, name, within.span))
                 within = None
-            self.holes.append(
-                Hole(
-                    called, name, at, diameter, line.span, ring, line.diameter is None, within.name if within else None
-                )
-            )
+            area = within.name if within is not None else None
+            self.holes.append(Hole(called, name, at, diameter, line.span, ring, line.diameter is None, area))
 
     def fixing(self, line: b.FixingDecl) -> None:
         diameter = sizes.size(line.diameter, sizes.HOLE, self.scope, "fixing")
@@ -292,9 +286,16 @@ class _Reading:
                 self.scope.say(findings.holes_collide(one.name, one.span, other.name, other.span))
 
     def overfull(self, span: Span, what: str) -> None:
-        if not self.full:
+        if not self.full and not self.lost:
             self.full = True
             self.scope.say(findings.too_much_on_board(span, f"{what} are on `{self.entry.name.text}`"))
+
+
+def is_lost(span: Span, lost: Sequence[t.Lost]) -> bool:
+    """Is text missing within this statement, or may it be?"""
+    return any(
+        one.whole_file or (one.span.source is span.source and span.start <= one.span.start < span.end) for one in lost
+    )
 
 
 def on_board(at: Point, width: float, height: float, corners: Collection[Corner]) -> bool:

@@ -118,6 +118,7 @@ class _Filling:
         self.fresh: set[tuple[str, str]] = set()
         self.own_expects: list[t.Expect] = []
         self.layers = 0
+        self.laid: dict[tuple[int, str], t.LayoutDecl] = {}
 
     def top(self, entries: Iterable[t.Entry]) -> None:
         for entry in entries:
@@ -314,10 +315,10 @@ class _Filling:
 
     def layout(self, entry: t.LayoutDecl) -> None:
         """One of a name outside of variants, and one more in each."""
-        for number, old in self.d.layouts:
-            if number == self.layers and old.name.text == entry.name.text:
-                self.say(same_label_twice(entry.name.text, entry.name.span, old.name.span, "layout"))
-                return
+        first = self.laid.setdefault((self.layers, entry.name.text), entry)
+        if first is not entry:
+            self.say(same_label_twice(entry.name.text, entry.name.span, first.name.span, "layout"))
+            return
         self.d.layouts.append((self.layers, entry))
 
     def expect(self, entry: t.Expect) -> None:

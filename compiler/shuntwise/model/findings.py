@@ -104,7 +104,9 @@ def unknown_word(word: str, span: Span, candidates: Iterable[str], where: str, *
 
 def unit_missing(span: Span, attribute: str, dimension: units.Dimension) -> Diagnostic:
     symbol = units.SYMBOLS.get(dimension, "")
-    example = {units.OHM: "ohm", units.HENRY: "mH", units.FARAD: "uF", units.PLAIN: "%"}.get(dimension, symbol)
+    example = {units.OHM: "ohm", units.HENRY: "mH", units.FARAD: "uF", units.PLAIN: "%", units.METRE: "mm"}.get(
+        dimension, symbol
+    )
     return error(
         "unit-missing",
         span,

@@ -14,7 +14,7 @@ from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.model import board_sizes as sizes
 from shuntwise.model import findings
 from shuntwise.model.board_shapes import CLOSE, collisions, inside
-from shuntwise.model.board_text import on_board, whole
+from shuntwise.model.board_text import is_lost, on_board, whole
 from shuntwise.model.boards import Board, Cut, Hole, Layout, Lead, Place, Point, Side, Spot, Tie, Wire
 from shuntwise.model.evaluate import Scope
 from shuntwise.model.kinds import KINDS, TEXTS, Attribute
@@ -106,7 +106,10 @@ def _lay(layers: Sequence[Layer], scope: Scope) -> dict[str, _Laid]:
                 continue
             first = own.setdefault(key, line.span)
             if first is not line.span and key[0] != "lead out":
-                scope.say(findings.same_label_twice(key[1], _name_of(line), first, "statement"))
+                twice = findings.told_twice("`depth`", one.name.text, line.span, first)
+                if key[0] != "depth":
+                    twice = findings.same_label_twice(key[1], _name_of(line), first, key[0])
+                scope.say(twice)
                 continue
             if isinstance(line, b.PlaceDecl):
                 old = placed.get(key[1])
@@ -173,11 +176,7 @@ class _Reading:
         self.holes = self.board.hole
         for hole in self.board.holes:
             self.rows[hole.row] = self.rows.get(hole.row, 0) + 1
-        self.refused = self.laid.overfull or any(
-            lost.whole_file or (lost.span.source is span.source and span.start <= lost.span.start < span.end)
-            for lost in self.known.lost
-            for span in self.laid.spans
-        )
+        self.refused = self.laid.overfull or any(is_lost(span, self.known.lost) for span in self.laid.spans)
 
     def lines(self, kind: type[_Line]) -> Iterable[_Line]:
         return (line for _, line in self.laid.lines if isinstance(line, kind))
@@ -396,6 +395,9 @@ class _Reading:
                     f"write `{word.text}` alone" if single else f"say which: `{word.text} 1` to `{word.text} {count}`",
                 )
             )
+        elif word.text in self.known.owners:
+            self.scope.say(findings.lead_unclear(written.span, f"`{word.text}` has two pads",
+                                                 f"write `{word.text}+` or `{word.text}-`"))  # fmt: skip
         elif not where.in_doubt(word.text):
             rows = (*where.rows, *(drilled.name for drilled in where.drilled))
             self.scope.say(findings.unknown_name(word.text, word.span, rows, "no hole, tag or row of this name"))
@@ -449,6 +451,10 @@ class _Placing:
         if isinstance(value, t.Name) and value.ident.text == "upright":
             self.axis = "upright"
             return
+        if isinstance(value, t.Name) and value.ident.text not in self.layout.scope.lets:
+            self.layout.refuse(findings.unknown_word(value.ident.text, value.span, ("upright",),
+                                                     "as the direction of an axis"))  # fmt: skip
+            return
         turned = self.layout.scope.typed(value, sizes.AXIS, self.line.label.text)
         self.axis = turned.value if turned is not None else None
         self.layout.refused |= turned is None
@@ -457,7 +463,9 @@ class _Placing:
         if not self.is_first("leads", how.span):
             return
         told = len(self.terminals)
-        wrong = None
+        wrong: tuple[str, str] | None = None
+        if len(how.spots) != 2 and is_lost(self.line.span, self.layout.known.lost):
+            return  # the other one may be what was lost
         if told != 2:
             wrong = (f"a {self.kind} has {told} leads that must be told apart", self.example())
         elif len(how.spots) != 2:

@@ -171,7 +171,7 @@ def _boards(
     from shuntwise.model.board_text import read_boards
     from shuntwise.model.layout_text import Known, Layer, read_layouts
 
-    boards = read_boards(d.boards, scope)
+    boards = read_boards(d.boards, collected.lost, scope)
     kinds, owners = {label: part.kind for label, part in parts.items()}, (*(pair.name for pair in terminals), *drivers)
     known = Known(kinds, owners, d.boards, collected.lost)
     return boards, read_layouts([Layer(entry, number) for number, entry in d.layouts], boards, known, scope)

@@ -58,6 +58,14 @@ def nested_too_deep(brace: Span, most: int) -> Complaint:
     )  # fmt: skip
 
 
+def too_many_lines(brace: Span, head: str, most: int) -> Complaint:
+    return Complaint(
+        finding(brace, f"more than {most} lines stand in this {head}", name="too-much-on-board",
+                label="behind them nothing is read", help="look for what was written many times over",
+                why="no crossover needs them, and a file must not be able to exhaust the compiler")
+    )  # fmt: skip
+
+
 def missing_brace(s: Situation) -> Complaint | None:
     """`leg woofer` and then walks: the `{` is missing."""
     if s.head not in BODY_HEADS or "LBRACE" not in s.expected or not s.fits("LBRACE", s.kind):

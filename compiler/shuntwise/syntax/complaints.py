@@ -3,8 +3,8 @@
 In: the `Situation` in which the parser stopped. Out: one `Complaint`. The cases are tried in order, the
 most telling first; grammar/malformed.md holds a sample of each with its message. No name of a grammar
 terminal ever reaches the user. The cases themselves stand in modules by what they are about: `signs.py` (single
-characters), `beginnings.py` (a line's first word), `braces.py`, `walks.py`, `joints.py`, `namings.py`, `quotes.py`,
-`values.py`.
+characters), `beginnings.py` (a line's first word), `braces.py`, `walks.py`, `board_slips.py` (boards and layouts),
+`joints.py`, `namings.py`, `quotes.py`, `values.py`.
 
 Wherever it is plain what was meant, the complaint carries a mend, so that one slip costs one message and
 nothing else: the parser goes on as if it had been written right.
@@ -12,7 +12,7 @@ nothing else: the parser goes on as if it had been written right.
 
 from __future__ import annotations
 
-from shuntwise.syntax import beginnings, braces, joints, namings, quotes, signs, values, walks
+from shuntwise.syntax import beginnings, board_slips, braces, joints, namings, quotes, signs, values, walks
 from shuntwise.syntax.situation import (
     ENDS,
     Case,
@@ -76,6 +76,7 @@ def _expected_in_words(s: Situation) -> str:
 
 
 CASES: tuple[Case, ...] = (
+    board_slips.in_board,
     walks.word_begins_walk,
     walks.sign_apart,
     walks.single_dash,
@@ -106,6 +107,7 @@ CASES: tuple[Case, ...] = (
     joints.extra_comma,
     braces.inner_brace,
     walks.square_bracket,
+    board_slips.otherwise,
     _breaks_off,
 )
 

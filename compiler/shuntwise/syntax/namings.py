@@ -59,6 +59,8 @@ _NAME_HELP = {
     "variant": "say which name: `variant hot { ... }`",
     "choice": "say which name: `choice level { position flat { ... } position soft { ... } }`",
     "position": "say which name: `position soft { fit K2 }`",
+    "board": 'say which name: `board gusset "Gusset plate" { ... }`',
+    "drill": "say which name: `drill h1 1.3 mm at 158:110 mm`",
     "expect": "say what is expected: `expect impedance above 4 ohm from 20 Hz to 20 kHz`",
 }
 

@@ -26,7 +26,7 @@ from shuntwise.syntax.automaton import Automaton, Node, Token, UnexpectedCharact
 from shuntwise.syntax.build import Builder
 from shuntwise.syntax.foreign import foreign
 from shuntwise.syntax.signs import comment_mark, lone_returns
-from shuntwise.syntax.situation import BLOCK_HEADS, BODY_HEADS, Complaint, Mend, Situation, token
+from shuntwise.syntax.situation import BLOCK_HEADS, BODY_HEADS, MOST_LINES, Complaint, Mend, Situation, token
 from shuntwise.syntax.tree import Lost, SyntaxTree
 from shuntwise.syntax.words import KEYWORDS, STATEMENTS
 
@@ -84,6 +84,7 @@ class _Brace:
     head: str
     span: Span
     indent: int | None = None
+    lines: int = 0
 
 
 class _Reader:
@@ -189,7 +190,10 @@ class _Reader:
         if piece.type == "RBRACE":
             self.mark(piece)
         elif piece.type == "LBRACE" or (divides and not self.open_brackets):
+            ended = divides and bool(self.entry)
             self.mark()
+            if ended and self.open_braces:
+                self.count_line(self.open_braces[-1])
         else:
             self.entry.append(piece)
 
@@ -259,6 +263,23 @@ class _Reader:
         self.feed(token("LBRACE", "{", gap))
         self.surplus += 1
         return True
+
+    def count_line(self, brace: _Brace) -> None:
+        """Pass over what is more than a board or a layout may hold, with one finding."""
+        brace.lines += 1
+        if brace.lines != MOST_LINES.get(brace.head):
+            return
+        depth, end = 0, len(self.text)
+        for match in _BRACES.finditer(self.text, self.offset):
+            depth += {"{": 1, "}": -1}.get(match[0], 0)
+            if depth < 0:
+                end = match.start()
+                break
+        if not self.text[self.offset : end].strip():
+            return
+        self.diagnostics.append(_braces().too_many_lines(brace.span, brace.head, MOST_LINES[brace.head]).finding)
+        self.remember(self.offset, end)
+        self.offset = end
 
     # --- recovery
 

@@ -25,6 +25,8 @@ BLOCK_HEADS = frozenset(
 """Statements whose braces hold attributes, or pins, or how a part is placed; those of `BODY_HEADS` hold statements."""
 BODY_HEADS = ("leg", "network", "variant", "choice", "position", "board", "layout")
 """Statements whose braces hold statements; a leg is the only one that never holds declarations."""
+MOST_LINES = {"board": 2000, "layout": 2000, "place": 200}
+"""More lines than this in the braces of one of these are refused unread."""
 
 _LONGEST_TITLE = 80
 
