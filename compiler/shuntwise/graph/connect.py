@@ -34,7 +34,7 @@ class _Joining:
     def __init__(self, design: Design) -> None:
         self.design = design
         self.diagnostics: list[Diagnostic] = []
-        self.points = DisjointSets()
+        self.points: DisjointSets[str] = DisjointSets()
         self.wires: list[Wire] = []
         self.groups: list[frozenset[str]] = []
         self.walked: dict[str, Span] = {}

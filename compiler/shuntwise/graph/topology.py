@@ -8,24 +8,25 @@ that library. Refuses to know what a net is.
 from __future__ import annotations
 
 from collections import defaultdict, deque
-from collections.abc import Container, Iterable, Iterator, Mapping, Sequence
-from typing import TypeAlias, TypeVar
+from collections.abc import Container, Hashable, Iterable, Iterator, Mapping, Sequence
+from typing import Generic, TypeAlias, TypeVar
 
 T = TypeVar("T")
+N = TypeVar("N", bound=Hashable)
 
 
-class DisjointSets:
+class DisjointSets(Generic[N]):
     """Names united step by step (B. A. Galler, M. J. Fischer, An improved equivalence algorithm, CACM 7(5), 1964)."""
 
-    def __init__(self, names: Iterable[str] = ()) -> None:
-        self._parent: dict[str, str] = {name: name for name in names}
-        self._size: dict[str, int] = {}
+    def __init__(self, names: Iterable[N] = ()) -> None:
+        self._parent: dict[N, N] = {name: name for name in names}
+        self._size: dict[N, int] = {}
 
-    def add(self, name: str) -> None:
+    def add(self, name: N) -> None:
         """Make a name known, alone in its set."""
         self._parent.setdefault(name, name)
 
-    def __getitem__(self, name: str) -> str:
+    def __getitem__(self, name: N) -> N:
         """The name that stands for the set of `name`; an unknown name becomes a set of its own."""
         parent = self._parent
         root = parent.setdefault(name, name)
@@ -35,7 +36,7 @@ class DisjointSets:
             parent[name], name = root, parent[name]
         return root
 
-    def union(self, first: str, second: str) -> None:
+    def union(self, first: N, second: N) -> None:
         """Unite the sets of two names."""
         a, b = self[first], self[second]
         if a == b:
@@ -46,9 +47,9 @@ class DisjointSets:
         self._parent[b] = a
         size[a] = size.get(a, 1) + size.pop(b, 1)
 
-    def sets(self) -> list[list[str]]:
+    def sets(self) -> list[list[N]]:
         """All sets, in the order in which their first names became known."""
-        members: dict[str, list[str]] = defaultdict(list)
+        members: dict[N, list[N]] = defaultdict(list)
         for name in list(self._parent):
             members[self[name]].append(name)
         return list(members.values())

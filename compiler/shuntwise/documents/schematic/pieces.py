@@ -113,7 +113,7 @@ class _Taking:
 
     def components(self) -> Iterator[list[Tree]]:
         """Leaves that hang together without a post between them, in the order of the design."""
-        joined = DisjointSets()
+        joined: DisjointSets[str] = DisjointSets()
         for leaf in self.leaves:
             inner = [net for net in (leaf.a, leaf.b) if net not in self.poles]
             joined.add(f"\0{id(leaf)}")
