@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
+from shuntwise.syntax import board_tree as b
 from shuntwise.syntax import tree as t
 
 
@@ -61,6 +64,85 @@ def statement(entry: t.Entry) -> str:
             return f'allow {entry.finding.text}{on}{only} because "{entry.reason.value}"'
         case t.Limit():
             return f"limit {entry.finding.text} {expr(entry.value)}"
+        case t.BoardDecl():
+            title = f' "{entry.title.value}"' if entry.title else ""
+            return f"board {entry.name.text}{title}" + lines(entry.lines)
+        case t.LayoutDecl():
+            alias = f" as {entry.alias.text}" if entry.alias else ""
+            return f"layout on {entry.board.text}{alias}" + lines(entry.lines)
+
+
+def lines(entries: Sequence[b.BoardLine | b.LayoutLine]) -> str:
+    return " { " + " ; ".join(line(entry) for entry in entries) + " }"
+
+
+def line(entry: b.BoardLine | b.LayoutLine) -> str:
+    """A line of a board or a layout."""
+    match entry:
+        case b.Outline():
+            return f"outline {point(entry.size)}"
+        case b.Thickness():
+            return f"thickness {expr(entry.value)}"
+        case b.Copper():
+            return f"copper{value(entry.thickness)} on {entry.side.text} side"
+        case b.Seen():
+            return f"seen from {entry.side.text} side"
+        case b.CornerDecl():
+            return f"corner {point(entry.at)} cut {expr(entry.cut)}"
+        case b.AreaDecl():
+            return f"area {entry.name.text} from {points(entry.corners)}"
+        case b.TrackDecl():
+            return f"track {expr(entry.width)} from {points(entry.points)}" + items(entry.items)
+        case b.HolesDecl():
+            word = ("tag" if entry.diameter is None else "hole") + ("s" if entry.number else "")
+            number = f" {entry.number.text}" if entry.number else ""
+            of = f" of {expr(entry.diameter)}" if entry.diameter is not None else ""
+            where = f"from {points(entry.points)}" if entry.number else f"at {points(entry.points)}"
+            return f"{word} {entry.name.text}{number}{of} {where}" + items(entry.items)
+        case b.FixingDecl():
+            return f"fixing {expr(entry.diameter)} at {point(entry.at)}" + items(entry.items)
+        case b.CutDecl():
+            return f"cut from {point(entry.start)} to {point(entry.end)}" + items(entry.items)
+        case b.DrillDecl():
+            area = f" in {entry.area.text}" if entry.area else ""
+            return f"drill {entry.name.text} {expr(entry.diameter)} at {point(entry.at)}{area}" + items(entry.items)
+        case b.WireDecl():
+            joint = "--" if entry.kind == "jumper" else "to"
+            return f"{entry.kind} {spot(entry.first)} {joint} {spot(entry.second)}" + items(entry.items)
+        case b.PlaceDecl():
+            where = f"at {point(entry.at)}" if entry.at is not None else "off board"
+            side = f" on {entry.side.text} side" if entry.side else ""
+            inner = " { " + ", ".join(how(one) for one in entry.how) + " }" if entry.how else ""
+            return f"place {entry.label.text} {where}{side}{inner}"
+        case b.Depth():
+            return f"depth {expr(entry.value)}"
+
+
+def how(entry: b.How) -> str:
+    match entry:
+        case b.AxisOf():
+            return f"axis {expr(entry.value)}"
+        case b.LeadInto():
+            word = entry.terminal.text if entry.terminal else "leads"
+            return f"{word} into " + " and ".join(spot(one) for one in entry.spots)
+        case b.TieDecl():
+            return f"tie {expr(entry.width)} from {point(entry.first)} to {point(entry.second)}"
+        case b.Raised():
+            return f"raised {expr(entry.value)}"
+        case b.Note():
+            return f'{entry.key.text} "{entry.text.value}"'
+
+
+def spot(entry: b.SpotRef) -> str:
+    return entry.place.text + (f" {entry.number.text}" if entry.number else "")
+
+
+def point(entry: b.Point) -> str:
+    return f"{entry.across.text}:{entry.up.text} {entry.unit.text}"
+
+
+def points(entries: Sequence[b.Point]) -> str:
+    return " to ".join(point(entry) for entry in entries)
 
 
 def clause(entry: t.Clause) -> str:

@@ -15,13 +15,14 @@ from grammar.samples import PAGE, judge
 from shuntwise.api import load_text
 from shuntwise.checks.registry import CATALOGUE
 from shuntwise.loading import loader
+from shuntwise.model import board_sizes as sizes
 from shuntwise.model import kinds
 from shuntwise.model.include import include
 from shuntwise.model.intent import FORMS
 from shuntwise.model.resolve import resolve
 from shuntwise.source import Source
 from shuntwise.syntax.parser import parse
-from shuntwise.syntax.words import STATEMENTS
+from shuntwise.syntax.words import BOARD_WORDS, STATEMENTS
 from shuntwise.units import TOLERANCE_LETTERS, UNITS
 
 REFERENCE = PAGE.with_name("LANGUAGE.md")
@@ -71,6 +72,9 @@ def words_in_code() -> set[str]:
 def test_every_word_of_the_language_is_on_the_page() -> None:
     """Statements, attributes, constructions, expectations, units and tolerance letters."""
     known = {word for statement in STATEMENTS for word in statement.split()}
+    known |= {*BOARD_WORDS, "upright"}
+    for line in (sizes.RING, sizes.KEEP, sizes.CUT, sizes.WIRE):
+        known |= {*line.attributes, *line.words}
     for kind in (*kinds.KINDS.values(), kinds.DRIVER, kinds.AMPLIFIER):
         known |= {attribute.name for attribute in (*kind.keyed, *kinds.BODY)}
         known |= {word for phrase in kind.words for word in phrase.split()} | set(kind.files)

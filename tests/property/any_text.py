@@ -6,6 +6,7 @@ Strategies that draw texts, and the judges of a text, for the tests beside this 
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Sequence
 from pathlib import Path
 
@@ -25,6 +26,13 @@ from shuntwise.syntax.parser import parse
 
 ROOT = Path(__file__).parents[2]
 EXAMPLES = tuple(path.read_text(encoding="utf-8") for path in sorted((ROOT / "examples").glob("*.shunt")))
+EXAMPLES += tuple(
+    block
+    for block in re.findall(
+        r"```shunt fragment\n(.*?)```", (ROOT / "grammar" / "LANGUAGE.md").read_text(encoding="utf-8"), re.DOTALL
+    )
+    if re.search(r"^(board|layout)\b", block, re.MULTILINE)
+)
 
 WORDS = (
     "design", "amplifier", "input", "posts", "driver", "coil", "tapped coil", "capacitor", "resistor", "lamp", "link",
@@ -32,7 +40,9 @@ WORDS = (
     "allow", "limit", "and", "as", "at", "above", "because", "below", "from", "given", "into", "library", "of", "on",
     "to", "within", "woofer", "woofer+", "tweeter-", "return", "input+", "L1", "C1", "R1", "Z1.load", "dcr", "air core",
     "crossing", "impedance", "loose-node", "0.82", "mH", "0,5", "8 ohm", "4R7", "6u8", "5 %", "12 dB", "2.4 kHz",
-    "1e999",
+    "1e999", "board b {", "layout on b {", "outline 9:9 mm", "thickness 1 mm", "area n from", "holes n 3 of 1 mm from", "hole",
+    "tags", "track", "cut", "drill h1", "jumper", "bus", "place L1 at", "off board", "lead out", "axis", "leads into",
+    "tie", "1:2 mm", "3:4", "6,5:2 mm", "1 mm", "90 deg", "solder side", "upright",
     '"text"', '"', "--", "->", "-", "+", "{", "}", "(", ")", "|", ",", "=", ";", ":", "*", "/", "^", ".", "%", "#",
     "\n",
     "\r\n", "\r", "\t", " ", "\u00a0", "\ufeff", "\u2028", "\u200b", "\x00", "\x1b[31m", "µ", "Ω", "é", "e\u0301", "“",

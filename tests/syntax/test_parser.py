@@ -33,6 +33,16 @@ expect level of tweeter (-6 dB) at 10 kHz
 expect polarity of tweeter reversed
 allow loose-node on hp because "for the meter"
 limit spread-too-wide 3 dB
+board strip "Strip" { outline 100:40 mm ; thickness 1.6 mm ; copper on solder side ; seen from solder side }
+board plate { copper 0.07 mm on parts side ; corner 100:40 mm cut 5 mm ; fixing 4 mm at .5:-4.25 cm { keep 8 mm } }
+board plate { area n from 1:2 mm to 3:4 mm ; area s from 1:1 mm to 2:2 mm to 3:1 mm ; track w from 1:1 mm to 2:2 mm }
+board plate { holes n 5 of 1 mm from 1:1 mm to 2:2 mm { ring 4 mm } ; hole lug of 2 mm at 5:5 mm { ring 4 mm } }
+board plate { tags up 3 from 1:1 mm to 2:2 mm ; tag earth at 3:3 mm }
+layout on plate as low { cut from 1:1 mm to 2:2 mm { width 2 mm } ; drill h1 1 mm at 1:1 mm in n ; depth 60 mm }
+layout on plate { jumper n 1 -- low.n 2 { wire 1 mm, sleeved, length 4 cm } ; bus n 1 to n 3 ; lead out h1 to low+ }
+layout on plate { place L1 at 1:1 mm on solder side { axis upright, start into n 1, end into low.up 1, raised 8 mm } }
+layout on plate { place P1.R off board { leads into h1 and low+, note "a" } ; place C1 at 1:1 mm ; place C2 off board }
+layout on plate { place C1 at 1:1 mm { axis 90 deg, tie 4 mm from 1:1 mm to 2:2 mm } }
 """
 
 

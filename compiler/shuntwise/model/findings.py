@@ -243,7 +243,9 @@ def value_not_positive(span: Span, attribute: Attribute) -> Diagnostic:
         span,
         f"{attribute.meaning} must be above zero",
         label=f"`{span.text}`",
-        help="write the value on the part; to leave a part out use `omit`, to bridge it declare a `link`",
+        help="write the length that it has"
+        if attribute.dimension == units.METRE
+        else "write the value on the part; to leave a part out use `omit`, to bridge it declare a `link`",
     )
 
 

@@ -184,7 +184,7 @@ def _side(s: Situation) -> Complaint | None:
 
 
 def _off_board(s: Situation) -> Complaint | None:
-    match = re.compile(r"off(?:[-_ \t]*board)?(?!\w)").match(s.text, s.span.start)
+    match = re.compile(r"off(?:[-_]?board)?(?!\w)").match(s.text, s.span.start)
     if match is None or not s.fits("OFF_BOARD"):
         return None
     at = s.at(*match.span())
