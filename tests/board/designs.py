@@ -42,3 +42,12 @@ def forms(path: Path) -> list[LaidOut]:
     """The design and each of its variants and positions."""
     base = laid_out(path)
     return [base, *(laid_out(path, variant) for variant in to_check(base.design))]
+
+
+def wirings(path: Path) -> list[LaidOut]:
+    """Those forms that differ in which parts are fitted, or in how they are joined."""
+    found: dict[object, LaidOut] = {}
+    for laid in forms(path):
+        joined = frozenset(laid.circuit.net_of.items()), frozenset(part.label for part in laid.circuit.fitted_parts)
+        found.setdefault(joined, laid)
+    return list(found.values())

@@ -234,8 +234,27 @@ def _wires(layouts: Layouts) -> Iterator[Change]:
             if wire.kind == "jumper":
                 for end in ("first", "second"):
                     yield from _moved("wire's end misplaced", layouts, WireAt(at, wire.span, end))
+            if wire.kind == "bus":
+                yield from _bus_ends(layouts, at, wire)
             if wire.kind == "lead out":
                 yield from _moved("lead out at another spot", layouts, WireAt(at, wire.span, "first"))
+
+
+def _bus_ends(layouts: Layouts, at: int, wire: Wire) -> Iterator[Change]:
+    """The wire along a row ends one hole or two before or behind where it should."""
+    holes = layouts[at].board.holes
+    row = [hole.name for hole in holes if hole.row == layouts[at].board.hole[wire.first.hole].row]
+    for end, other in (("first", wire.second), ("second", wire.first)):
+        where = WireAt(at, wire.span, end)
+        now = spot_at(layouts, where)
+        for far in (-2, -1, 1, 2):
+            number = row.index(now.hole) + far
+            if 0 <= number < len(row) and row[number] != other.hole:
+                spot = replace(now, hole=row[number])
+                words = f"the bus {wire.first.hole} to {wire.second.hole} with its {end} end at {spot.hole}"
+                yield Change(
+                    "wire's end misplaced", words, 1, lambda ls, where=where, spot=spot: with_spot(ls, where, spot)
+                )
 
 
 def _without_wire(layouts: Layouts, at: int, wire: Wire) -> Layouts:

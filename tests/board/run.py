@@ -14,16 +14,17 @@ import random
 import sys
 import time
 from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 
 sys.path[:0] = [str(Path(__file__).parents[2] / folder) for folder in ("compiler", "tests")]
 
 from board.comparing import Said, compared
-from board.designs import GROUPS, LaidOut, laid_out
+from board.designs import GROUPS, LaidOut, wirings
 from board.mutations import Change, Gone, doubles, mistakes, rerouted
 from board.outside import Doubtful, Judge
+from shuntwise.model.boards import Layout
 
 COLUMNS = ("made", "doubtful", "harmless", "harmful", "caught", "false alarms", "short", "cured")
 """Doubtful: copper joined by a hair. Short: a repair of no more steps than the mistake. Cured: when it is applied."""
@@ -42,49 +43,73 @@ class Tally:
         return sum(counts[column] for counts in self.counts.values())
 
 
-def examine(laid: LaidOut, judge: Judge, changes: Iterable[Change], tally: Tally) -> None:
+class Case:
+    """A design with layouts, in all its wirings: what does harm in one of them does harm."""
+
+    def __init__(self, wirings: Sequence[LaidOut]) -> None:
+        self.name = wirings[0].name
+        self.circuits = [laid.circuit for laid in wirings]
+        self.layouts = wirings[0].layouts
+        if any(laid.layouts != self.layouts for laid in wirings):
+            raise ValueError(f"{self.name} has a layout of its own in some variant")
+        self.judges = [Judge(circuit) for circuit in self.circuits]
+
+    def harmless(self, layouts: tuple[Layout, ...]) -> bool:
+        return all(judge.harmless(layouts) for judge in self.judges)
+
+    def compared(self, layouts: tuple[Layout, ...]) -> Said:
+        """What is said of the first wiring in which anything is called a mistake."""
+        said = Said(wrong=False)
+        for circuit in self.circuits:
+            said = compared(circuit, layouts)
+            if said.wrong:
+                break
+        return said
+
+
+def examine(case: Case, changes: Iterable[Change], tally: Tally) -> None:
     """Make each change, have it judged, and hold what the project says of it against that."""
     for change in changes:
         try:
-            layouts = change.make(laid.layouts)
+            layouts = change.make(case.layouts)
         except Gone:
             continue
         tally.add(change, "made")
         try:
-            harmless = judge.harmless(layouts)
+            harmless = case.harmless(layouts)
         except Doubtful:
             tally.add(change, "doubtful")
             continue
         begun = time.perf_counter()
-        said = compared(laid.circuit, layouts)
+        said = case.compared(layouts)
         tally.longest_s = max(tally.longest_s, time.perf_counter() - begun)
         if harmless:
             tally.add(change, "harmless")
             if said.wrong:
                 tally.add(change, "false alarms")
-                tally.slips.append(f"{laid.name}: false alarm, {change.family}: {change.words}")
+                tally.slips.append(f"{case.name}: false alarm, {change.family}: {change.words}")
             continue
         tally.add(change, "harmful")
         if not said.wrong:
-            tally.slips.append(f"{laid.name}: escaped, {change.family}: {change.words}")
+            tally.slips.append(f"{case.name}: escaped, {change.family}: {change.words}")
             continue
         tally.add(change, "caught")
-        _judge_repair(laid, judge, change, said, tally)
+        _judge_repair(case, change, said, tally)
 
 
-def _judge_repair(laid: LaidOut, judge: Judge, change: Change, said: Said, tally: Tally) -> None:
+def _judge_repair(case: Case, change: Change, said: Said, tally: Tally) -> None:
     if said.steps <= change.steps:
         tally.add(change, "short")
     else:
-        tally.slips.append(f"{laid.name}: {said.steps} steps for {change.steps}, {change.family}: {change.words}")
+        tally.slips.append(f"{case.name}: {said.steps} steps for {change.steps}, {change.family}: {change.words}")
     try:
-        cured = said.repaired is not None and judge.harmless(said.repaired)
+        cured = said.repaired is not None and case.harmless(said.repaired)
     except Doubtful:
         cured = False
     if cured:
         tally.add(change, "cured")
     else:
-        tally.slips.append(f"{laid.name}: not cured, {change.family}: {change.words}")
+        tally.slips.append(f"{case.name}: not cured, {change.family}: {change.words}")
 
 
 def some(endless: Iterator[Change], count: int) -> Iterator[Change]:
@@ -120,12 +145,11 @@ def main() -> None:
         for path in paths:
             if options.designs and not any(name in path.stem for name in options.designs):
                 continue
-            laid, rng = laid_out(path), random.Random(options.seed)
-            judge = Judge(laid.circuit)
-            singles = list(mistakes(laid.circuit, laid.layouts, options.seed, options.most))
-            examine(laid, judge, singles, tally)
-            examine(laid, judge, some(doubles(singles, rng), options.doubles), tally)
-            examine(laid, judge, some(rerouted(laid.circuit, laid.layouts, rng), options.rerouted), tally)
+            case, rng = Case(wirings(path)), random.Random(options.seed)
+            singles = list(mistakes(case.circuits[0], case.layouts, options.seed, options.most))
+            examine(case, singles, tally)
+            examine(case, some(doubles(singles, rng), options.doubles), tally)
+            examine(case, some(rerouted(case.circuits[0], case.layouts, rng), options.rerouted), tally)
         print(table(group, tally))
         print(f"longest: {1000 * tally.longest_s:.0f} ms for comparison and repair\n")
         for slip in tally.slips[: options.slips]:
