@@ -15,9 +15,10 @@ from shuntwise.model.boards import Layout, Point
 
 if TYPE_CHECKING:
     from shuntwise.board.compare import Comparison
+    from shuntwise.board.cutting import TrialCut
     from shuntwise.board.islands import Islands
     from shuntwise.board.metal import Metal
-    from shuntwise.board.repair import Repair, TrialCut
+    from shuntwise.board.repair import Repair
 
 
 def judged(circuit: Circuit) -> Judgement | None:

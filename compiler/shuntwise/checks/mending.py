@@ -32,7 +32,7 @@ from shuntwise.board.wires import key_of
 from shuntwise.board.writing import edits, point_text
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Confidence, Diagnostic, Fix, Label, Rule, Span
-from shuntwise.diagnostics.wording import listed, quoted
+from shuntwise.diagnostics.wording import quoted
 from shuntwise.model.boards import Layout
 from shuntwise.model.kinds import KINDS
 
@@ -65,7 +65,7 @@ def told(rule: Rule, evidence: Evidence, sort: Sort, why: str) -> Iterator[Diagn
                 fault.headline,
                 label=fault.label,
                 why=why,
-                help=listed(fault.remedies, "or"),
+                help=", or ".join(fault.remedies),
                 places=fault.places,
                 fixes=fault.fixes,
                 subjects=fault.subjects,
@@ -116,6 +116,12 @@ class _Words:
             return f"`{owner}`'s lead" + (f" in {self.key(key)}" if key is not None else "")
         return f"the {terminal} of `{owner}`"
 
+    def pair(self, leads: Sequence[Lead], keys: Sequence[Key]) -> str:
+        """Two leads in a sentence."""
+        if leads[0][0] == leads[1][0]:
+            return f"the {leads[0][1]} and the {leads[1][1]} of `{leads[0][0]}`"
+        return " and ".join(self.lead(lead, key) for lead, key in zip(leads, keys, strict=True))
+
     def leads(self, leads: Sequence[Lead]) -> str:
         """Leads by what they belong to, each once."""
         owners = dict.fromkeys(f"{o}{t}" if t in "+-" else o for o, t in leads)
@@ -163,9 +169,8 @@ class _Words:
                 )
             case ExchangeLeads(leads, keys):
                 if step.owner is not None and leads[0][1] in "+-":
-                    return f"exchange the wires to {self.key(keys[0])} and {self.key(keys[1])}"
-                which = " and ".join(self.lead(lead, key) for lead, key in zip(leads, keys, strict=True))
-                return f"exchange {which}"
+                    return f"exchange the wires to {quoted([owner + sign for owner, sign in leads])}"
+                return f"exchange {self.pair(leads, keys)}"
             case ExchangeParts(labels, _):
                 return f"exchange {quoted(labels)}"
             case AddWire(kind, first, second, holes):
@@ -226,12 +231,8 @@ class _Words:
                     headline = f"the two wires to `{owner}` are exchanged on the board"
                     return "reversed", self.span(leads[0]), headline, "plus and minus", (owner,)
                 span = self.span(leads[0], keys[0])
-                if owner is not None:
-                    headline = f"{self.lead(leads[0])} and {self.lead(leads[1])} are exchanged"
-                    return "exchanged", span, headline, self.wrong(mistake), (owner,)
-                which = " and ".join(self.lead(lead, key) for lead, key in zip(leads, keys, strict=True))
                 owners = tuple(dict.fromkeys(lead[0] for lead in leads))
-                return "exchanged", span, f"{which} are exchanged", self.wrong(mistake), owners
+                return "exchanged", span, f"{self.pair(leads, keys)} are exchanged", self.wrong(mistake), owners
             case ExchangeParts(labels, _):
                 span = self.label_span(labels[0])
                 return "exchanged", span, f"{quoted(labels)} lie in each other's place", self.wrong(mistake), labels

@@ -11,8 +11,10 @@ Bad:
       outline 80:40 mm
       thickness 2 mm
       corner 80:40 mm cut 5 mm
-      area north from 4:25 mm to 76:35 mm
       area south from 4:5 mm to 76:15 mm
+      area west from 4:25 mm to 40:35 mm
+      ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+      area east from 40.05:25 mm to 76:35 mm
       holes north 4 of 1.3 mm from 10:30 mm to 70:30 mm
       holes south 4 of 1.3 mm from 10:10 mm to 70:10 mm
     }
@@ -28,7 +30,6 @@ Bad:
       lead out south 1 to input-
       lead out north 4 to woofer+
       lead out south 4 to woofer-
-      cut from 40:24 mm to 40:34.95 mm { width 2 mm }
     }
 
 Good:
@@ -36,8 +37,9 @@ Good:
       outline 80:40 mm
       thickness 2 mm
       corner 80:40 mm cut 5 mm
-      area north from 4:25 mm to 76:35 mm
       area south from 4:5 mm to 76:15 mm
+      area west from 4:25 mm to 40:35 mm
+      area east from 42:25 mm to 76:35 mm
       holes north 4 of 1.3 mm from 10:30 mm to 70:30 mm
       holes south 4 of 1.3 mm from 10:10 mm to 70:10 mm
     }
@@ -53,7 +55,6 @@ Good:
       lead out south 1 to input-
       lead out north 4 to woofer+
       lead out south 4 to woofer-
-      cut from 40:24 mm to 40:36 mm { width 2 mm }
     }
 
 When to ignore it: where the board has been measured, and another drawing says what is joined.

@@ -9,18 +9,20 @@ Bad:
     include "lath" from library
     driver woofer 8 ohm
     coil L1 1 mH
-    capacitor C1 10 uF
+    capacitor C1 5 uF
+    capacitor C2 4.7 uF
     leg woofer {
       input+ -- L1 -- woofer+
-      woofer+ -- C1 -- return
+      woofer+ -- (C1 | C2) -- return
       woofer- -- return
     }
     layout on lath {
       place L1 at 48:70 mm { leads into upper 1 and upper 3 }
       place C1 at 74:60 mm { leads into upper 3 and lower 3 }
+      place C2 at 90:60 mm { leads into upper 3 and lower 3 }
       lead out upper 1 to input+
       lead out lower 5 to input-
-               ^^^^^^^
+      ^^^^^^^^^^^^^^^^^^^^^^^^^^
       lead out upper 3 to woofer+
       lead out lower 5 to woofer-
     }
@@ -29,15 +31,17 @@ Good:
     include "lath" from library
     driver woofer 8 ohm
     coil L1 1 mH
-    capacitor C1 10 uF
+    capacitor C1 5 uF
+    capacitor C2 4.7 uF
     leg woofer {
       input+ -- L1 -- woofer+
-      woofer+ -- C1 -- return
+      woofer+ -- (C1 | C2) -- return
       woofer- -- return
     }
     layout on lath {
       place L1 at 48:70 mm { leads into upper 1 and upper 3 }
       place C1 at 74:60 mm { leads into upper 3 and lower 3 }
+      place C2 at 90:60 mm { leads into upper 3 and lower 3 }
       lead out upper 1 to input+
       lead out lower 5 to input-
       lead out upper 3 to woofer+

@@ -23,10 +23,10 @@ Bad:
     }
     layout on slat {
       place L1 at 40:20 mm { leads into north 2 and north 3 }
-                                                  ^^^^^^^
       lead out north 1 to input+
       lead out south 1 to input-
       lead out north 4 to woofer+
+      ^^^^^^^^^^^^^^^^^^^^^^^^^^^
       lead out south 4 to woofer-
     }
 
