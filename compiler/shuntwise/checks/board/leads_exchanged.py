@@ -20,7 +20,7 @@ Bad:
     }
     layout on lath {
       place L1 at 48:70 mm { start into lower 3, tap into upper 1, end into upper 3 }
-                                                                             ^^^^^^^
+                                                                            ^^^^^^^
       place C1 at 74:60 mm { leads into upper 3 and lower 3 }
       lead out upper 1 to input+
       lead out lower 3 to input-
