@@ -6,7 +6,7 @@ In: layouts, their islands. Out: `TrialCut`s. Refuses to know which of them a ci
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from itertools import combinations, pairwise
 from math import cos, dist, hypot, pi, sin
 
@@ -269,8 +269,3 @@ def _crossed(pieces: Iterable[Piece], line: Line) -> list[tuple[float, float]]:
         else:
             merged.append((low, high))
     return merged
-
-
-def with_cut(layout: Layout, cut: Cut) -> Layout:
-    """The layout with one more cut."""
-    return replace(layout, cuts=(*layout.cuts, cut))
