@@ -40,6 +40,9 @@ def compared(circuit: Circuit, layouts: Sequence[Layout]) -> Said:
     cure = repair(comparison, cuts, spot)
     steps = (*cure.steps, *cure.placing)
     repaired = tuple(layouts)
-    for step in steps:
-        repaired = apply(step, repaired)
+    try:
+        for step in steps:
+            repaired = apply(step, repaired)
+    except ValueError:  # a step that there is nothing to do for cures nothing
+        return Said(wrong=True, steps=len(steps))
     return Said(wrong=True, steps=len(steps), repaired=repaired if cure.cures else None)

@@ -11,6 +11,7 @@ from shuntwise.graph.connect import connect
 from shuntwise.loading import read_design
 from shuntwise.model.boards import Layout
 from shuntwise.model.design import Design
+from shuntwise.model.include import Collected
 from shuntwise.model.resolve import resolve
 from shuntwise.model.variants import to_check
 
@@ -31,9 +32,14 @@ class LaidOut:
 
 
 @cache
+def _collected(path: Path) -> Collected:
+    """Read once for all forms, since layouts of two readings are never equal: their places are in two sources."""
+    return read_design(str(path))[0]
+
+
+@cache
 def laid_out(path: Path, variant: str | None = None) -> LaidOut:
-    collected, _ = read_design(str(path))
-    design, _ = resolve(collected, variant=variant)
+    design, _ = resolve(_collected(path), variant=variant)
     circuit, _ = connect(design)
     return LaidOut(path.stem + (f" {variant}" if variant else ""), design, circuit, design.layouts)
 
