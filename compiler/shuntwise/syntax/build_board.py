@@ -1,27 +1,38 @@
 """The automaton's tree of a `board` or a `layout` turned into nodes of `syntax.board_tree`.
 
-In: a node of the automaton, the `Builder` of the source. Out: frozen nodes. Loaded at the first board of a text.
+In: a node of the automaton, what reads its words. Out: frozen nodes. Loaded at the first board of a text.
 Each method bears the name of the grammar rule that it reads.
 """
 
 from __future__ import annotations
 
 import re
-from typing import TYPE_CHECKING, Any
+from typing import Any, Protocol
 
-from shuntwise.source import Span
+from shuntwise.source import Source, Span
 from shuntwise.syntax import board_tree as b
 from shuntwise.syntax import tree as t
 from shuntwise.syntax.automaton import Node, Token
 
-if TYPE_CHECKING:
-    from shuntwise.syntax.build import Builder
-
 _NUMBER = re.compile(r"[^ \t\u00a0:]+")
 
 
+class Words(Protocol):
+    """What reads the words, values and lists that all statements are made of."""
+
+    source: Source
+
+    def span(self, node: Any) -> Span: ...
+    def ident(self, token: Any) -> t.Ident: ...
+    def text(self, token: Any) -> t.Text: ...
+    def expr(self, node: Any) -> t.Expr: ...
+    def items(self, block: Any) -> tuple[t.Item, ...]: ...
+    def path(self, node: Any) -> t.Path: ...
+    def pad(self, token: Any) -> t.Pad: ...
+
+
 class BoardBuilder:
-    def __init__(self, builder: Builder) -> None:
+    def __init__(self, builder: Words) -> None:
         self.builder, self.span = builder, builder.span
 
     def board(self, node: Node) -> t.BoardDecl:

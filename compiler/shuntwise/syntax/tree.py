@@ -6,12 +6,9 @@ a name exists.
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, NamedTuple
+from typing import Any, NamedTuple
 
 from shuntwise.source import Source, Span
-
-if TYPE_CHECKING:
-    from shuntwise.syntax.board_tree import BoardLine, LayoutLine
 
 
 class Ident(NamedTuple):
@@ -311,20 +308,23 @@ class Limit(NamedTuple):
 
 
 class BoardDecl(NamedTuple):
-    """Its lines are nodes of `syntax.board_tree`."""
+    """Its lines are each a `BoardLine` of `syntax.board_tree`, which stands on this module."""
 
     name: Ident
     title: Text | None
-    lines: tuple[BoardLine, ...]
+    lines: tuple[Any, ...]
     span: Span
 
 
 class LayoutDecl(NamedTuple):
-    """`layout on gusset as low { ... }`; without an alias it is called as its board."""
+    """`layout on gusset as low { ... }`; without an alias it is called as its board.
+
+    Its lines are each a `LayoutLine` of `syntax.board_tree`.
+    """
 
     board: Ident
     alias: Ident | None
-    lines: tuple[LayoutLine, ...]
+    lines: tuple[Any, ...]
     span: Span
 
     @property
