@@ -1,7 +1,7 @@
 """Random circuits, laid out on rows of holes, and an independent judge of what is electrically the same.
 
-A row is one piece of copper; a cut across it parts it. That is all the geometry there is, so that thousands of
-layouts can be judged. The judge is graph isomorphism of the general-purpose graph library.
+A row is one area of copper; a cut across it parts it. `islands` and `Bench` know no other geometry, so that thousands
+of layouts can be judged. The judge is graph isomorphism of the general-purpose graph library.
 """
 
 from __future__ import annotations
@@ -13,11 +13,12 @@ from dataclasses import dataclass, replace
 
 import networkx as nx
 
+from shuntwise.board.cutting import TrialCut
 from shuntwise.board.islands import Islands
 from shuntwise.board.wires import Key
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.connect import connect
-from shuntwise.model.boards import Board, Cut, Hole, Layout, Lead, Place, Point, Spot, Wire
+from shuntwise.model.boards import Area, Board, Cut, Hole, Layout, Lead, Place, Point, Spot, Wire
 from shuntwise.model.kinds import KINDS
 from shuntwise.model.resolve import resolve
 from shuntwise.pipeline import read
@@ -100,8 +101,14 @@ def board(rows: Sequence[int]) -> Board:
         for row, count in enumerate(rows)
         for n in range(count)
     )
-    width, height = PITCH * (max(rows) + 1), ROW * (len(rows) + 1)
-    return Board("rows", None, width, height, 2.0, 0.035, "solder", "parts", (), (), (), holes, (), NOWHERE, NOWHERE)
+    areas = tuple(
+        Area(f"r{row}", ((x, y), (z, y), (z, y + 7), (x, y + 7)), NOWHERE)
+        for row, count in enumerate(rows)
+        for x, z, y in ((PITCH / 2, PITCH * (count + 1.5), ROW * (row + 1) - 3.5),)
+        if count
+    )
+    width, height = PITCH * (max(rows) + 2), ROW * (len(rows) + 1)
+    return Board("rows", None, width, height, 2.0, 0.035, "solder", "parts", (), areas, (), holes, (), NOWHERE, NOWHERE)
 
 
 def islands(layouts: Sequence[Layout]) -> Islands:
@@ -116,14 +123,6 @@ def islands(layouts: Sequence[Layout]) -> Islands:
     return Islands(of, frozenset(), ())
 
 
-@dataclass(frozen=True)
-class Trial:
-    layout: str
-    cut: Cut
-    words: str
-    groups: tuple[frozenset[Key], ...]
-
-
 class Bench:
     """What can be cut and drilled on some layouts."""
 
@@ -131,7 +130,7 @@ class Bench:
         self.layouts = {layout.name: layout for layout in layouts}
         self.islands = islands(layouts)
 
-    def cuts(self, island: int) -> Iterator[Trial]:
+    def cuts(self, island: int) -> Iterator[TrialCut]:
         keys = self.islands.keys(island)
         name = keys[0][0]
         at = {hole.name: hole.at for hole in self.layouts[name].holes}
@@ -141,7 +140,7 @@ class Bench:
             if z - x > 1:
                 cut = across((x + z) / 2, y)
                 words = f"between {ordered[n - 1][1]} and {ordered[n][1]}"
-                yield Trial(name, cut, words, (frozenset(ordered[:n]), frozenset(ordered[n:])))
+                yield TrialCut(name, cut, words, (frozenset(ordered[:n]), frozenset(ordered[n:])))
 
     def spot(self, layout: str, island: int, diameter: float) -> Point | None:
         at = [hole.at for hole in self.layouts[layout].holes if self.islands.of[layout, hole.name] == island]

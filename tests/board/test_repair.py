@@ -6,6 +6,7 @@ import os
 import random
 from collections.abc import Sequence
 from dataclasses import replace
+from functools import partial
 from time import process_time
 
 import pytest
@@ -24,7 +25,10 @@ from board.boxes import (
 )
 from board.test_compare import BOX, LEADS, box
 from shuntwise.board.compare import NoCopper, NothingLeadsTo, Open, Short, compare
+from shuntwise.board.cutting import trial_cuts
+from shuntwise.board.drilling import free_spot
 from shuntwise.board.islands import Islands
+from shuntwise.board.islands import islands as copper_islands
 from shuntwise.board.repair import Repair, repair
 from shuntwise.board.steps import (
     AddWire,
@@ -91,6 +95,23 @@ def test_two_slips_are_cured() -> None:
             uncured += not cured
             longer += len(found.steps) > 2
     assert count > 30 and uncured <= 0.05 * count and longer <= 0.05 * count, (uncured, longer, count)
+
+
+@pytest.mark.parametrize("seed", range(30 if LONG else 2))
+def test_repairs_hold_on_copper(seed: int) -> None:
+    """The same with areas, cuts and drilled holes as geometry."""
+    circuit, wrong, _ = made(9000 + seed)
+    for slip in wrong:
+        copper = copper_islands([slip.layout])
+        assert copper.of == islands([slip.layout]).of and not copper.narrow
+        found = repair(
+            compare(circuit, [slip.layout], copper),
+            partial(trial_cuts, [slip.layout], copper),
+            lambda _, island, diameter: free_spot(slip.layout, copper, island, diameter),  # noqa: B023
+        )
+        cured = done(slip.layout, found.steps)
+        assert found.cures and compare(circuit, [cured], copper_islands([cured])).right, slip.kind
+        assert len(found.steps) <= slip.steps
 
 
 def test_the_same_text_gives_the_same_repair() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import combinations, islice
 from math import dist
 from random import Random
@@ -9,10 +10,10 @@ from random import Random
 import pytest
 
 from board.layouts import at, cut, hole, layout, polygon, rectangle, tag, track
-from shuntwise.board.cutting import TrialCut, trial_cuts, with_cut
+from shuntwise.board.cutting import TrialCut, trial_cuts
 from shuntwise.board.drilling import LAND, free_spot
 from shuntwise.board.islands import islands
-from shuntwise.model.boards import Fixing, Layout
+from shuntwise.model.boards import Cut, Fixing, Layout
 
 
 def proposed(drawn: Layout, first: str) -> list[TrialCut]:
@@ -28,6 +29,10 @@ def partings(drawn: Layout, first: str) -> set[frozenset[str]]:
         for group in trial.groups
         if ("plate", first) not in group
     }
+
+
+def with_cut(drawn: Layout, more: Cut) -> Layout:
+    return replace(drawn, cuts=(*drawn.cuts, more))
 
 
 def test_an_area_is_cut_between_neighbouring_holes_both_ways() -> None:

@@ -18,9 +18,12 @@ from shuntwise.board.wires import is_pad
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.boards import Layout
 
-MOST_PARTS = 150
+MOST_PARTS = 80
 """On boards of more parts the text is taken as it is written, and like parts are not exchanged: the work grows with
 the square, and no box has so many."""
+
+MOST_ALIKE = 12
+"""Of more parts that are alike, or in one row, no two are tried in each other's place where something is wrong."""
 
 # --- what is wrong
 
@@ -301,7 +304,7 @@ def exchanges(state: State) -> Iterator[tuple[Equal, State]]:
     sorts: dict[str, list[str]] = {}
     for label, sort in case.sort.items():
         sorts.setdefault(sort, []).append(label)
-    for like in sorts.values():
+    for like in (labels for labels in sorts.values() if len(labels) <= MOST_ALIKE):
         for place, one in enumerate(like):
             for other in like[place + 1 :]:
                 if one in touched or other in touched:
@@ -313,7 +316,7 @@ def exchanges(state: State) -> Iterator[tuple[Equal, State]]:
                     yield Alike((one, other)), state.asking(want)
     for row in rows(state):
         labels = tuple(label for label, _, _ in row)
-        if touched.isdisjoint(labels):
+        if touched.isdisjoint(labels) or len(row) > MOST_ALIKE:
             continue
         nets = [state.want[near] for _, near, _ in row]
         nets.append(state.want[row[-1][2]])

@@ -6,7 +6,7 @@ In: layouts, their islands. Out: `TrialCut`s. Refuses to know which of them a ci
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from itertools import combinations, pairwise
 from math import cos, dist, hypot, pi, sin
 
@@ -26,8 +26,8 @@ BEYOND = (0.5, 0.25, 0.12)
 SLANTS = 12
 """Two holes that no square cut parts are tried with this many directions."""
 
-MOST_LINES = 400
-"""So many lines are tried for one island; common boards have less than a hundred."""
+MOST_TRIED = 200
+"""So many lines and cuts are tried for one island; common boards need less than a hundred."""
 
 
 @dataclass(frozen=True)
@@ -56,17 +56,18 @@ def trial_cuts(layouts: Sequence[Layout], islands: Islands, island: int) -> Iter
     plate = _Plate.of(layout, [name for _, name in keys])
     told: set[frozenset[frozenset[str]]] = set()
     together = set(combinations(sorted(plate.holes), 2))
-    lines = 0
+    tried = 0
     for across, up in plate.directions():
         for line in plate.lines(across, up, plate.span(across, up)):
-            lines += 1
-            if lines > MOST_LINES:
+            cuts = list(plate.cuts(line))
+            tried += 1 + len(cuts)
+            if tried > MOST_TRIED:
                 return
-            yield from _new(plate, line, told, together)
+            yield from _new(plate, cuts, told, together)
     for pair in sorted(together):
         one, other = (plate.holes[name].at for name in pair)
         for step in range(SLANTS):
-            if pair not in together or lines > MOST_LINES:
+            if pair not in together or tried > MOST_TRIED:
                 break
             turn = pi * step / SLANTS
             ahead = (other[0] - one[0], other[1] - one[1])
@@ -75,10 +76,11 @@ def trial_cuts(layouts: Sequence[Layout], islands: Islands, island: int) -> Iter
             up = (ahead[0] * sin(turn) + ahead[1] * cos(turn)) / length
             ends = sorted(across * x + up * y for x, y in (one, other))
             for line in plate.lines(across, up, (ends[0], ends[1])):
-                lines += 1
-                if pair not in together or lines > MOST_LINES:
+                cuts = list(plate.cuts(line))
+                tried += 1 + len(cuts)
+                if pair not in together or tried > MOST_TRIED:
                     break
-                yield from _new(plate, line, told, together)
+                yield from _new(plate, cuts, told, together)
 
 
 Line = tuple[float, float, float]
@@ -139,7 +141,7 @@ class _Plate:
         marks = sorted({*span, *(round(mark, 6) for mark in marks if span[0] < mark < span[1])})
         gaps = sorted(pairwise(marks), key=lambda gap: (round(gap[0] - gap[1], 6), gap))
         for low, high in gaps:
-            if high - low > NARROW:
+            if high - low > WIDTH / 2:
                 yield across, up, (low + high) / 2
 
     def cuts(self, line: Line) -> Iterator[Cut]:
@@ -216,10 +218,10 @@ class _Plate:
 
 
 def _new(
-    plate: _Plate, line: Line, told: set[frozenset[frozenset[str]]], together: set[tuple[str, str]]
+    plate: _Plate, cuts: Iterable[Cut], told: set[frozenset[frozenset[str]]], together: set[tuple[str, str]]
 ) -> Iterator[TrialCut]:
-    """The cuts along a line that part the island in a way not told yet; `told` and `together` are kept up."""
-    for cut in plate.cuts(line):
+    """The cuts that part the island in a way not told yet; `told` and `together` are kept up."""
+    for cut in cuts:
         groups = plate.groups(cut)
         if len(groups) < 2 or frozenset(groups) in told:
             continue
@@ -267,8 +269,3 @@ def _crossed(pieces: Iterable[Piece], line: Line) -> list[tuple[float, float]]:
         else:
             merged.append((low, high))
     return merged
-
-
-def with_cut(layout: Layout, cut: Cut) -> Layout:
-    """The layout with one more cut."""
-    return replace(layout, cuts=(*layout.cuts, cut))

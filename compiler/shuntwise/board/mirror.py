@@ -5,10 +5,11 @@ In: a board. Out: yes or no. Refuses to know any layout.
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Callable, Iterable, Sequence
 
 from shuntwise.board.copper import Piece, drawn
-from shuntwise.board.plane import Shape, Side, half, thin
+from shuntwise.board.plane import Shape, Side, close_pairs, half, thin
 from shuntwise.model.boards import Board, Hole, Point
 
 SAME = 0.2
@@ -32,12 +33,15 @@ def mirror_alike(board: Board) -> bool:
 
 
 def _alike(board: Board, turned: Callable[[Point], Point]) -> bool:
-    marks = [(_kind(hole), hole.at) for hole in board.holes]
+    marks: list[tuple[tuple[object, ...], Point]] = [(_kind(hole), hole.at) for hole in board.holes]
     marks += [(("fixing", fixing.diameter), fixing.at) for fixing in board.fixings]
     marks += [(("corner", corner.cut), corner.at) for corner in board.corners]
+    places: dict[tuple[object, ...], list[Point]] = defaultdict(list)
+    for kind, at in marks:
+        places[kind].append(at)
     for kind, at in marks:
         x, y = turned(at)
-        if not any(kind == other and abs(x - to[0]) <= SAME and abs(y - to[1]) <= SAME for other, to in marks):
+        if not any(abs(x - u) <= SAME and abs(y - v) <= SAME for u, v in places[kind]):
             return False
     return _covered(tuple(drawn(board, board.holes)), turned)
 
@@ -50,12 +54,21 @@ def _kind(hole: Hole) -> tuple[object, ...]:
 
 def _covered(pieces: Sequence[Piece], turned: Callable[[Point], Point]) -> bool:
     """Does the copper, turned over, lie in the copper as it is? Then it fills it, as its area is the same."""
-    for piece in pieces:
-        image = Piece(piece.item, tuple(turned(corner) for corner in reversed(piece.core)), piece.radius)
+    images = [
+        Piece(piece.item, tuple(turned(corner) for corner in reversed(piece.core)), piece.radius) for piece in pieces
+    ]
+    met: dict[int, list[Piece]] = defaultdict(list)
+    for low, high in close_pairs([piece.box for piece in (*images, *pieces)]):
+        if low < len(images) <= high:
+            met[low].append(pieces[high - len(images)])
+    for number, image in enumerate(images):
+        near = met.get(number, [])
+        if any(_same(image, other) for other in near):
+            continue
         left = [image.outline]
-        for other in sorted(pieces, key=lambda other: not _same(image, other)):
+        for other in near:
             left = [part for shape in left for part in _outside(shape, other.bounds)]
-            if not left or len(left) > MOST_LEFT:
+            if len(left) > MOST_LEFT:
                 break
         if left:
             return False

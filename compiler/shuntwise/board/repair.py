@@ -14,7 +14,7 @@ from dataclasses import dataclass, replace
 from heapq import heappop, heappush
 from itertools import combinations, product
 from math import ceil, dist, inf
-from typing import Protocol, TypeAlias
+from typing import TypeAlias
 
 from shuntwise.board.compare import (
     MOST_PARTS,
@@ -28,6 +28,7 @@ from shuntwise.board.compare import (
     turned,
     turns,
 )
+from shuntwise.board.cutting import TrialCut
 from shuntwise.board.islands import Key
 from shuntwise.board.state import Case, Run, State
 from shuntwise.board.steps import (
@@ -45,7 +46,7 @@ from shuntwise.board.steps import (
 from shuntwise.board.wanted import Lead
 from shuntwise.board.wires import is_pad, row_of
 from shuntwise.graph.circuit import point_of
-from shuntwise.model.boards import Cut, Layout, Point
+from shuntwise.model.boards import Layout, Point
 
 MOVE, EXCHANGE, JUMPER, TAKE, CUT = 1.0, 1.0, 1.1, 1.0, 1.2
 """What steps cost: how much rather a builder does one than another (common practice, no source)."""
@@ -77,22 +78,6 @@ MOST_LEFT = 6
 
 DRILL_MM = 1.3
 """A hole that is drilled for a lead where nothing says how thick that is."""
-
-
-class TrialCut(Protocol):
-    """A cut that would part an island: into which groups of holes, and words for where it is."""
-
-    @property
-    def layout(self) -> str: ...
-
-    @property
-    def cut(self) -> Cut: ...
-
-    @property
-    def words(self) -> str: ...
-
-    @property
-    def groups(self) -> tuple[frozenset[Key], ...]: ...
 
 
 TrialCuts: TypeAlias = Callable[[int], Iterable[TrialCut]]
