@@ -168,7 +168,7 @@ def test_mistakes_do_harm_and_other_ways_do_none(path: Path) -> None:
     laid = laid_out(path)
     judge = Judge(laid.circuit)
     harm = Counter[str]()
-    for change in mistakes(laid.circuit, laid.layouts, seed=1, most=12):
+    for change in mistakes(laid.circuit, laid.layouts, seed=1, most=8):
         try:
             harm[change.family] += not judge.harmless(change.make(laid.layouts))
         except Doubtful:
