@@ -49,34 +49,42 @@ board`.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from shuntwise.board.compare import NotPlaced
 from shuntwise.board.judging import Judgement
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.mending import spots_for
 from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
+from shuntwise.diagnostics.wording import quoted
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     judgement = evidence.boards
     if judgement is None:
         return
-    for finding in judgement.comparison.absent:
-        if isinstance(finding, NotPlaced):
-            yield _told(evidence, judgement, finding.label)
+    labels = [finding.label for finding in judgement.comparison.absent if isinstance(finding, NotPlaced)]
+    allowed = {waiver.subject for waiver in evidence.design.waivers if waiver.finding == RULE.name}
+    for label in labels:
+        if label in allowed:
+            yield _told(evidence, judgement, [label])
+    others = [label for label in labels if label not in allowed]
+    if others:
+        yield _told(evidence, judgement, others)
 
 
-def _told(evidence: Evidence, judgement: Judgement, label: str) -> Diagnostic:
-    spots = spots_for(judgement, label)
+def _told(evidence: Evidence, judgement: Judgement, labels: Sequence[str]) -> Diagnostic:
+    """One finding for all: while a layout is being written much is missing."""
+    alone = len(labels) == 1
+    spots = spots_for(judgement, labels[0]) if alone else ""
     return RULE.finding(
         judgement.layouts[0].name_span,
-        f"`{label}` is placed on no board",
-        label=f"no `place {label}`",
+        f"{quoted(labels)} {'is' if alone else 'are'} placed on no board",
+        label=f"no `place {labels[0]}`" + ("" if alone else f", and {len(labels) - 1} more"),
         why="what no layout places will be missing in the box",
-        help=f"place it{spots}",
-        places=(Label(evidence.declared(label), "declared here"),),
-        subjects=(label,),
+        help=f"place it{spots}" if alone else "place them, each with the holes that its leads go into",
+        places=[Label(evidence.declared(label), "declared here") for label in labels[:3]],
+        subjects=labels,
     )
 
 
