@@ -12,7 +12,7 @@ from pathlib import Path
 
 sys.path[:0] = [str(Path(__file__).parents[2] / "compiler"), str(Path(__file__).parents[1])]
 
-from bench import growth, ladders, sheets, solver, startup
+from bench import boards, growth, ladders, sheets, solver, startup
 
 
 def main() -> None:
@@ -24,6 +24,7 @@ def main() -> None:
         "ladders": ladders.measure(),
         "growth": growth.measure(),
         "sheets": sheets.measure(),
+        "boards": boards.measure(),
     }
     if parser.parse_args().json:
         print(json.dumps(figures, indent=1))
@@ -33,6 +34,7 @@ def main() -> None:
     print(ladders.words(figures["ladders"]))
     print(growth.words(figures["growth"]))
     print(sheets.words(figures["sheets"]))
+    print(boards.words(figures["boards"]))
 
 
 if __name__ == "__main__":
