@@ -52,6 +52,7 @@ When to ignore it: never: where the driver shall be turned round, write it in it
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.mending import told
@@ -59,9 +60,14 @@ from shuntwise.checks.rule import Diagnostic, Rule, Severity
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    yield from told(RULE, evidence, "reversed", WHY)
+    for finding in told(RULE, evidence, "reversed", "the circuit says which of the two is fed"):
+        (owner,) = finding.subjects
+        ladder = evidence.structure.ladders.get(owner) if evidence.traceable else None
+        if ladder is not None and ladder.turned:
+            on_purpose = f"the circuit turns `{owner}` round already; on the board its plus is led to its plus"
+            yield replace(finding, help=f"{finding.help}: {on_purpose}")
+        else:
+            yield finding
 
-
-WHY = "the circuit says which of the two is fed"
 
 RULE = Rule("leads-reversed", Severity.ERROR, "layout", check)
