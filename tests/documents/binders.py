@@ -9,7 +9,7 @@ from shuntwise.documents.binder import chapters, front
 from shuntwise.documents.flow import Place, flow
 from shuntwise.documents.html import as_html
 from shuntwise.documents.material import Material
-from shuntwise.documents.page import Printing
+from shuntwise.documents.page import Behind, Picture, Printing, blocks
 from shuntwise.documents.sheet import Sheet
 from shuntwise.network.sweep import Sweep
 from shuntwise.workspace import Workspace
@@ -57,3 +57,12 @@ def sheets(material: Material, paper: str = "a4") -> tuple[tuple[Sheet, ...], tu
 
 def page(material: Material) -> str:
     return as_html(chapters(material), front(material))
+
+
+def count_of(material: Material, *kinds: type) -> int:
+    """How many blocks or sheets of some kinds a binder has."""
+    return sum(isinstance(block, kinds) for chapter in chapters(material) for block in blocks(chapter.content))
+
+
+PICTURES = (Picture, Sheet)
+FOLDED = (Behind,)

@@ -13,7 +13,7 @@ from unicodedata import combining, name
 
 import pytest
 
-from documents.binders import hostile, sheets, side_fill
+from documents.binders import PICTURES, count_of, hostile, sheets, side_fill
 from shuntwise.documents.binder import chapters
 from shuntwise.documents.box_label import BAR
 from shuntwise.documents.lettering import settable, visual
@@ -64,7 +64,7 @@ def test_pages_have_the_size_of_the_paper_and_their_fonts_inside(paper: str, wid
     boxes = re.findall(rb"/MediaBox \[ ([\d. ]+) \]", pdf)
     assert len(boxes) == len(pages) == len(pages_of(pdf)) >= 5
     turned = [page.width > page.height for page in pages]  # a schematic lies across
-    assert turned.count(True) == 1
+    assert turned.count(True) >= 1
     for one, across in zip(boxes, turned, strict=True):
         size = [height, width] if across else [width, height]
         assert list(map(float, one.split())) == pytest.approx([0, 0, *size], abs=0.01)
@@ -91,7 +91,9 @@ def test_every_piece_of_a_page_is_in_the_structure_and_pictures_have_words() -> 
     for page in pages_of(pdf):
         assert page.count(b"BDC") + page.count(b"BMC") == page.count(b"EMC")
     words = re.findall(rb"/Alt \((.*?)\)[ \n]", pdf, re.DOTALL)
-    assert len(words) == 6 and any(b"woofer and mid as loud at 457 Hz" in one for one in words)
+    assert len(words) == count_of(side_fill(), *PICTURES) and any(
+        b"woofer and mid as loud at 457 Hz" in one for one in words
+    )
 
 
 @needs_poppler
@@ -163,7 +165,8 @@ def test_another_reader_finds_headings_tables_and_figures(tmp_path: Path) -> Non
     assert all(told[place - 1] == "LI (block)" for place in begins)
     said = [list(takewhile(lambda line: line.startswith('"'), told[place + 1 :])) for place in begins]
     assert [" ".join(line.strip('"') for line in lines) for lines in said] == [e for held in listed for e in held]
-    assert sum(line.startswith("Table") for line in told) >= 5 and sum(line.startswith("Figure") for line in told) == 6
+    assert sum(line.startswith("Table") for line in told) >= 5
+    assert sum(line.startswith("Figure") for line in told) == count_of(side_fill(), *PICTURES)
 
 
 def all_blocks(material: Material) -> list[Block | Sheet]:
