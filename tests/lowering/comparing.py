@@ -54,7 +54,7 @@ def compare(path: Path, variant: str | None = None, settings: Sequence[str] = ()
 
     read = Workspace(str(path))
     compilation = compile_variant(
-        read.collected, read.said, variant=variant, settings=read_settings(settings), causes=False
+        read.collected, read.said, variant=variant, settings=read_settings(settings), causes=False, on_boards=False
     )
     errors = [f"{f.name}: {f.headline}" for f in compilation.findings if f.severity.name == "ERROR"]
     if any(finding.name in MEANINGLESS for finding in compilation.findings):

@@ -10,12 +10,11 @@ from pathlib import Path
 
 import pytest
 
-from mistakes.judging import compiled, figures, same
+from mistakes.judging import compiled, figures, same, unharmed
 from mistakes.sample import sample
 from mistakes.table import COMMAND, COUNTS, TABLE, markdown
 from mistakes.tally import GROUPS, examine, total
 from mistakes.unwire import unwire
-from shuntwise.api import check
 
 ANEW = f"if that is meant, `{COMMAND}` writes the table and what the tests compare with anew"
 ALL = [path for paths in GROUPS.values() for path in paths]
@@ -23,7 +22,7 @@ ALL = [path for paths in GROUPS.values() for path in paths]
 
 @pytest.mark.parametrize("path", ALL, ids=[path.stem for path in ALL])
 def test_rewired_design_is_the_same_circuit_and_draws_the_same(path: Path) -> None:
-    original = check(str(path))[0]
+    original = unharmed(path)
     again = compiled(unwire(original.circuit).text(), path)
     told = [finding.name for finding in again.findings]
     if any(choice.contacts for choice in original.design.choices):  # what waits there is loose where there is no choice
