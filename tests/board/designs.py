@@ -1,4 +1,7 @@
-"""The designs with layouts: the examples, and some that nobody builds, which are for judging only."""
+"""The designs with layouts: the examples, and some that nobody builds, which are for judging only.
+
+The strangers' were written from the reference of the language alone, and nothing was ever tuned on them.
+"""
 
 from __future__ import annotations
 
@@ -18,7 +21,8 @@ from shuntwise.model.variants import to_check
 ROOT = Path(__file__).parents[2]
 EXAMPLES = [path for path in sorted((ROOT / "examples").glob("*.shunt")) if "\nlayout " in path.read_text("utf-8")]
 JUDGES = sorted((Path(__file__).parent / "judges").glob("*.shunt"))
-GROUPS = {"examples": EXAMPLES, "judges": JUDGES}
+STRANGERS = sorted((Path(__file__).parent / "strangers").glob("*.shunt"))
+GROUPS = {"examples": EXAMPLES, "judges": JUDGES, "strangers": STRANGERS}
 
 
 @dataclass(frozen=True)

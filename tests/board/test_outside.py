@@ -14,7 +14,7 @@ import pytest
 from numpy.typing import NDArray
 
 from board.bodies import faults
-from board.designs import EXAMPLES, JUDGES, LaidOut, forms, laid_out
+from board.designs import EXAMPLES, JUDGES, STRANGERS, LaidOut, forms, laid_out
 from board.mutations import FAMILIES, LeadAt, exchanged, mistakes, rerouted
 from board.outside import FREQ_HZ, Doubtful, Judge, Laid, Unsolvable, deck, island_of, lay, nets_of, solve
 from engines.installed import needs
@@ -24,6 +24,7 @@ from shuntwise.response.solve import Response, Solver
 
 ALL = [*EXAMPLES, *JUDGES]
 each_design = pytest.mark.parametrize("path", ALL, ids=lambda path: path.stem)
+each_with_strangers = pytest.mark.parametrize("path", [*ALL, *STRANGERS], ids=lambda path: path.stem)
 
 
 def response_of(laid: LaidOut) -> Response:
@@ -35,9 +36,10 @@ def response_of(laid: LaidOut) -> Response:
 def test_there_are_layouts_to_judge() -> None:
     assert len(EXAMPLES) >= 5
     assert len(JUDGES) == 3
+    assert len(STRANGERS) == 3
 
 
-@each_design
+@each_with_strangers
 def test_every_form_as_laid_out_does_what_its_circuit_does(path: Path) -> None:
     """As laid out by the judge's own tableau, as meant by the project's solver."""
     for laid in forms(path):
