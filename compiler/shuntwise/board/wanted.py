@@ -91,7 +91,8 @@ def _without_links(circuit: Circuit) -> dict[str, str]:
         net = circuit.nets[name]
         chief = max(sides, key=lambda side: (_names(side, name, net.nodes), len(side)))
         for side in sides:
-            called = name if side is chief else f"{name} beyond {side[0]}"
+            own = [point for point in side if point[-1] in "+-" or point in net.nodes]
+            called = name if side is chief else own[0] if own else f"{name} beyond {side[0]}"
             found.update(dict.fromkeys(side, called))
     return found
 

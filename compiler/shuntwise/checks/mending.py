@@ -154,7 +154,7 @@ class _Words:
     # --- steps
 
     def hole(self, hole: NewHole | None) -> str:
-        return f", a new hole of {hole.diameter:g} mm at {point_text(hole.at)}" if hole is not None else ""
+        return f" (drill {self.key(hole.key)} of {hole.diameter:g} mm at {point_text(hole.at)})" if hole else ""
 
     def step(self, step: Step) -> str:
         """What a builder does."""
@@ -229,7 +229,7 @@ class _Words:
                 owner = step.owner
                 if owner is not None and leads[0][1] in "+-":
                     headline = f"the two wires to `{owner}` are exchanged on the board"
-                    return "reversed", self.span(leads[0]), headline, "plus and minus", (owner,)
+                    return "reversed", self.span(leads[0]), headline, "plus where minus belongs", (owner,)
                 span = self.span(leads[0], keys[0])
                 owners = tuple(dict.fromkeys(lead[0] for lead in leads))
                 return "exchanged", span, f"{self.pair(leads, keys)} are exchanged", self.wrong(mistake), owners
@@ -293,34 +293,43 @@ class _Words:
         opened = next((finding for finding in mistake.findings if isinstance(finding, Open)), None)
         if opened is None:
             return "open", self.layouts[0].name_span, "a net is not joined on the board", "", ()
-        groups = " from ".join(self.leads(group) for group in opened.groups)
-        headline = f"{self.net(opened.net)} is not one piece of metal: nothing joins {groups}"
-        span = self.span(opened.groups[-1][0])
+        headline, span = self.apart(opened), self.span(opened.groups[-1][0])
         owners = tuple(dict.fromkeys(lead[0] for group in opened.groups[1:] for lead in group))
         return "open", span, headline, "apart from the rest", owners
 
     def unmended(self, finding: Finding) -> BoardFault:
-        """What is wrong where no list of steps was found."""
+        """What is wrong where no list of steps was found: what would have to be done all the same."""
         match finding:
             case Short(nets, leads):
                 headline = f"one piece of metal joins {quoted(nets)}"
                 owners = tuple(dict.fromkeys(lead[0] for group in leads for lead in group))
-                return self.plain("shorted", leads[-1][0], headline, "these are apart in the circuit", owners)
+                remedy = f"part {self.leads(leads[-1])} from the rest: cut the copper, or lead them elsewhere"
+                return self.plain("shorted", leads[-1][0], headline, "these are apart in the circuit", owners, remedy)
             case NothingLeadsTo(pad):
-                return self.plain("led nowhere", pad, f"nothing leads out to `{''.join(pad)}`", "", (pad[0],))
+                name = "".join(pad)
+                net = self.case.wanted.net_of[pad]
+                remedy = f"write `lead out ... to {name}`, from where {self.net(net)} is"
+                return self.plain("led nowhere", pad, f"nothing leads out to `{name}`", "", (pad[0],), remedy)
             case NoCopper(lead, key):
                 headline = f"{self.lead(lead)} lies in {self.key(key)}, where no copper is"
-                return self.plain("off copper", lead, headline, "", (lead[0],))
+                remedy = "lead it into a hole with copper, or look whether the board's text lacks copper there"
+                return self.plain("off copper", lead, headline, "", (lead[0],), remedy)
             case Open(net, groups):
-                headline = f"{self.net(net)} is not one piece of metal: nothing joins " + " from ".join(
-                    self.leads(group) for group in groups
-                )
                 owners = tuple(dict.fromkeys(lead[0] for group in groups[1:] for lead in group))
-                return self.plain("open", groups[-1][0], headline, "apart from the rest", owners)
+                ends = [self.comparison.keys.get(group[0]) for group in groups[:2]]
+                where = " and ".join(self.key(key) for key in ends if key is not None)
+                remedy = f"join {where} by copper or a wire, or look which cut or lead parts them"
+                return self.plain("open", groups[-1][0], self.apart(finding), "apart from the rest", owners, remedy)
         raise TypeError(finding)
 
-    def plain(self, sort: Sort, lead: Lead, headline: str, label: str, subjects: tuple[str, ...]) -> BoardFault:
-        remedy = "mend what else is told of the boards first: more than a few leads are in the wrong place"
+    def apart(self, opened: Open) -> str:
+        """`return` is in two pieces: nothing joins A and B to C."""
+        groups = " to ".join(self.leads(group) for group in opened.groups)
+        return f"{self.net(opened.net)} is not one piece of metal: nothing joins {groups}"
+
+    def plain(
+        self, sort: Sort, lead: Lead, headline: str, label: str, subjects: tuple[str, ...], remedy: str
+    ) -> BoardFault:
         return BoardFault(sort, self.span(lead), headline, label, (remedy,), (), (), subjects)
 
     def lead_missing(self, finding: LeadMissing) -> BoardFault:
@@ -381,9 +390,11 @@ class _Words:
         for finding in findings:
             groups: Sequence[tuple[str, Sequence[Lead]]] = ()
             if isinstance(finding, Short):
-                groups = [(f"on `{net}`", leads) for net, leads in zip(finding.nets, finding.leads, strict=True)]
+                groups = [
+                    (f"belongs on `{net}`", leads) for net, leads in zip(finding.nets, finding.leads, strict=True)
+                ]
             elif isinstance(finding, Open):
-                groups = [(f"on `{finding.net}`", leads) for leads in finding.groups]
+                groups = [(f"belongs on `{finding.net}`", leads) for leads in finding.groups]
             for words, leads in groups:
                 span = self.span(leads[0])
                 if span not in seen and not span.source.name.endswith("\0"):

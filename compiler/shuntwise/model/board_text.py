@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import TypeVar
 
 from shuntwise.model import board_sizes as sizes
@@ -38,9 +38,10 @@ def read_boards(declared: Mapping[str, t.BoardDecl], lost: Sequence[t.Lost], sco
         if number == MOST_BOARDS:
             scope.say(findings.too_much_on_board(entry.name.span, f"more than {MOST_BOARDS} boards are declared"))
             break
-        board = _Reading(entry, scope, is_lost(entry.span, lost)).read()
+        said, gone = len(scope.diagnostics), is_lost(entry.span, lost)
+        board = _Reading(entry, scope, gone).read()
         if board is not None:
-            found[name] = board
+            found[name] = replace(board, refused=gone or len(scope.diagnostics) > said)
     return found
 
 

@@ -78,6 +78,7 @@ class Board:
     """A general-purpose board as it is bought. `copper` is its thickness (0.035 where none is stated).
 
     `seen_from` is the side from which its points are written; they have been turned to be as seen from the parts side.
+    `refused`: some line of it was wrong, so that nothing is said of what its copper joins.
     """
 
     name: str
@@ -95,6 +96,7 @@ class Board:
     fixings: tuple[Fixing, ...]
     span: Span
     name_span: Span
+    refused: bool = False
 
     @property
     def hole(self) -> dict[str, Hole]:

@@ -176,7 +176,9 @@ class _Reading:
         self.holes = self.board.hole
         for hole in self.board.holes:
             self.rows[hole.row] = self.rows.get(hole.row, 0) + 1
-        self.refused = self.laid.overfull or any(is_lost(span, self.known.lost) for span in self.laid.spans)
+        self.refused = (
+            self.board.refused or self.laid.overfull or any(is_lost(span, self.known.lost) for span in self.laid.spans)
+        )
 
     def lines(self, kind: type[_Line]) -> Iterable[_Line]:
         return (line for _, line in self.laid.lines if isinstance(line, kind))

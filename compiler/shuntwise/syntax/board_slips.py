@@ -270,8 +270,24 @@ def otherwise(s: Situation) -> Complaint | None:
                              help=f"write it so: `{form}`"))  # fmt: skip
 
 
+def _layout_named_first(s: Situation) -> Complaint | None:
+    """`layout upper on gusset {`: the name before the board."""
+    match = re.compile(r"([^\W\d]\w*)[ \t]+on[ \t]+([^\W\d]\w*)").match(s.text, s.span.start, s.line_end)
+    if len(s.entry) != 1 or s.head != "layout" or match is None:
+        return None
+    at = s.at(*match.span())
+    name, board = (s.at(*match.span(group)) for group in (1, 2))
+    right = f"on {board.text} as {name.text}"
+    said = finding(at, f"the board comes first, as in `layout {right}`", label="the name before the board",
+                   fix=write(at, right, safe=True))  # fmt: skip
+    tokens = (token("ON", "on", at), token("NAME", board.text, board), token("AS", "as", at),
+              token("NAME", name.text, name))  # fmt: skip
+    return Complaint(said, Mend(tokens, at.end))
+
+
 _CASES: tuple[Case, ...] = (
-    _point_without_unit, _beginning, _side, _pair, _before_a_point, _joint, _off_board, _out, _row, _lone_word,
+    _layout_named_first, _point_without_unit, _beginning, _side, _pair, _before_a_point, _joint, _off_board, _out,
+    _row, _lone_word,
 )  # fmt: skip
 
 

@@ -71,7 +71,7 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
     from shuntwise.board.mirror import mirror_alike
 
     for board in {layout.board.name: layout.board for layout in evidence.design.layouts}.values():
-        if mirror_alike(board):
+        if not board.refused and mirror_alike(board):
             yield RULE.finding(
                 board.name_span,
                 f"`{board.name}` is its own mirror image",

@@ -76,10 +76,14 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
         return
     for contact in judgement.copper.narrow:
         one, other = contact.items
+        board = judgement.by_name[contact.layout].board
+        if board.refused:
+            continue
+        seen = "" if board.seen_from == "parts" else ", as seen from the parts side"
         yield RULE.finding(
             contact.spans[0],
             f"{one} and {other} {_how(contact)}",
-            label=f"at {point_text(contact.at)}",
+            label=f"at {point_text(contact.at)}{seen}",
             why="a burr or a drop of solder decides what is joined here",
             help=_help(contact),
             places=[Label(contact.spans[1], "the other one")] if contact.spans[1] != contact.spans[0] else (),

@@ -60,7 +60,7 @@ from shuntwise.checks.rule import Diagnostic, Rule, Severity
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
-    for finding in told(RULE, evidence, "reversed", "the circuit says which of the two is fed"):
+    for finding in told(RULE, evidence, "reversed", "so wired it is turned round, and no meter shows that"):
         (owner,) = finding.subjects
         ladder = evidence.structure.ladders.get(owner) if evidence.traceable else None
         if ladder is not None and ladder.turned:
