@@ -195,6 +195,10 @@ class Element:
     value: float
 
 
+BACK_OHM = 0.02
+"""Of a conductor between a box and an amplifier: what parts one amplifier's return from another's."""
+
+
 @dataclass
 class Laid:
     """A circuit as elements. `mutual`: pairs of names of coils and henry. `inputs`: pads and ohm in front of each."""
@@ -219,8 +223,13 @@ def lay(design: Design, net: Callable[[str], Hashable], *, told_apart: bool = Fa
     amplifier = design.amplifier
     source = amplifier.quantities["source"].value if amplifier and "source" in amplifier.quantities else 0.0
     laid = Laid(source=source, cable=2 * amplifier.cable.conductor_ohm if amplifier and amplifier.cable else 0.0)
+    several = told_apart and sum(pair.fed for pair in design.terminals) > 1
     for pair in design.terminals:
-        (laid.inputs if pair.fed else laid.seen)[pair.name] = (net(pair.name + "+"), net(pair.name + "-"))
+        ends: tuple[Hashable, Hashable] = net(pair.name + "+"), net(pair.name + "-")
+        if pair.fed and several:  # amplifiers share their minus, but only behind a conductor that each has
+            laid.row(f"{pair.name}_back", (ends[1], (pair.name, "back")), ("R", BACK_OHM))
+            ends = ends[0], (pair.name, "back")
+        (laid.inputs if pair.fed else laid.seen)[pair.name] = ends
     for driver in design.drivers.values():
         laid.seen[driver.name] = (net(driver.name + "+"), net(driver.name + "-"))
         _lay_driver(laid, driver, laid.seen[driver.name])
