@@ -12,7 +12,7 @@ from math import cos, dist, hypot, pi, sin
 
 from shuntwise.board.copper import NARROW, Piece, copper_of, cut_piece, without_cut
 from shuntwise.board.islands import Islands, Key
-from shuntwise.board.plane import TOUCH, apart, close_pairs
+from shuntwise.board.plane import TOUCH, Box, apart, close_pairs
 from shuntwise.board.touching import contact, touching
 from shuntwise.graph.topology import DisjointSets
 from shuntwise.model.boards import Cut, Hole, Layout, Point
@@ -194,11 +194,11 @@ class _Plate:
         for hole in self.layout.holes:
             if not hole.tag and -taken.around(hole.at) < hole.diameter / 2 + NARROW:
                 return False
-        left, lower, right, upper = taken.box
         for piece in self.others:
-            box = piece.box
-            apart_by_box = max(box[0] - right, left - box[2], box[1] - upper, lower - box[3])
-            if apart_by_box < NARROW and apart(taken.core, piece.core)[0] - piece.radius < NARROW:
+            if (
+                _apart_by_box(piece.box, taken.box) < NARROW
+                and apart(taken.core, piece.core)[0] - piece.radius < NARROW
+            ):
                 return False
         return True
 
@@ -227,7 +227,7 @@ class _Plate:
                 continue
             for i, first in enumerate(parts.get(one, (self.pieces[one],))):
                 for j, second in enumerate(parts.get(other, (self.pieces[other],))):
-                    if (one, i) == (other, j):
+                    if (one, i) == (other, j) or _apart_by_box(first.box, second.box) > NARROW:
                         continue
                     width = contact(first, second)[0]
                     if width >= NARROW:
@@ -298,6 +298,11 @@ def _words(plate: _Plate, cut: Cut, groups: Sequence[frozenset[str]]) -> str:
     order = list(plate.holes)
     one, other = sorted(nearest[:2], key=order.index)
     return f"between {one} and {other}"
+
+
+def _apart_by_box(one: Box, other: Box) -> float:
+    """At least so far are two things apart that these boxes hold; less than 0 where the boxes overlap."""
+    return max(one[0] - other[2], other[0] - one[2], one[1] - other[3], other[1] - one[3])
 
 
 def _crossed(pieces: Iterable[Piece], line: Line) -> list[tuple[float, float]]:

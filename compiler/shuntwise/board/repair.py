@@ -76,7 +76,7 @@ def repair(comparison: Comparison, trial_cuts: TrialCuts = _no_cuts, free_spot: 
     if len(state.wrong) > MOST_WRONG or len(state.case.leads_of) > MOST_PARTS:
         return Repair((), (), inf, False, tuple(differences(state)))
     search = Search(room)
-    path, end, shortest = search.path((state, turned(comparison.written)))
+    path, end, shortest = search.path((state, turned(comparison.written), comparison.written))
     mistakes = tuple(_mistakes(state, path, end))
     done = [action for action in path if action.steps]
     if len(done) == 1:

@@ -21,7 +21,7 @@ from shuntwise.board.recutting import made_cuts, taken_cuts
 from shuntwise.board.rewiring import added_wires, jumper, moved_wires, taken_wires
 from shuntwise.board.room import Room
 from shuntwise.board.state import State
-from shuntwise.board.steps import ExchangeParts, Step
+from shuntwise.board.steps import ExchangeLeads, ExchangeParts, Step
 from shuntwise.board.wires import is_pad
 
 MOST_STATES, MOST_TRIALS = 60, 10_000
@@ -82,13 +82,8 @@ class Search:
             for tried in self._actions(state):
                 self._trials += 1
                 action, after = tried, tried.do(state)
-                if (
-                    cost < 2 * MOVE
-                    and action.steps
-                    and isinstance(action.steps[0], ExchangeParts)
-                    and after.distance <= MOST_LEFT
-                ):
-                    # Beside exchanged parts others may have been taken the wrong way round, to fit those.
+                if action.steps and self._may_refit(action.steps[0], cost, state, after):
+                    # Beside what was exchanged parts may have been taken the wrong way round, to fit that.
                     fitted = descended(after, turns)[0]
                     action = replace(action, do=and_then(action.do, reading(after, fitted)))
                     after = fitted
@@ -136,6 +131,14 @@ class Search:
         yield from made_cuts(room, state)
         yield from taken_cuts(room, state)
         yield from turned_and_moved(room, state)
+
+    def _may_refit(self, step: Step, cost: float, state: State, after: State) -> bool:
+        match step:
+            case ExchangeParts():
+                return cost < 2 * MOVE and after.distance <= MOST_LEFT
+            case ExchangeLeads():
+                return cost < MOVE and 0 < after.distance <= min(MOST_LEFT, state.distance)
+        return False
 
     # --- where the search is given up
 
