@@ -192,7 +192,9 @@ class _Plate:
         if taken is None:
             return False
         for hole in self.layout.holes:
-            if not hole.tag and -taken.around(hole.at) < hole.diameter / 2 + NARROW:
+            clear_of = hole.diameter / 2 + NARROW
+            near = not hole.tag and _apart_by_box((*hole.at, *hole.at), taken.box) < clear_of
+            if near and -taken.around(hole.at) < clear_of:
                 return False
         for piece in self.others:
             if (
@@ -238,8 +240,10 @@ class _Plate:
             return []
         groups: dict[tuple[int, int], set[str]] = {}
         for name, number in self.at_hole.items():
-            around = [piece.around(self.holes[name].at) for piece in parts.get(number, ())]
-            groups.setdefault(sets[number, around.index(max(around)) if around else 0], set()).add(name)
+            pieces, at = parts.get(number, ()), self.holes[name].at
+            around = [piece.around(at) for piece in pieces] if len(pieces) > 1 else [0.0]
+            part = around.index(max(around))
+            groups.setdefault(sets[number, part], set()).add(name)
         return sorted((frozenset(group) for group in groups.values()), key=min)
 
 

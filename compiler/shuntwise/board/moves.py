@@ -76,7 +76,7 @@ def moves_to(room: Room, state: State, leads: Sequence[int], joint: int) -> Iter
         name, source = case.leads[lead], state.key[lead]
         to = room.spot if case.is_pad(lead) else room.spot_or_pad
         spot = to(state, source, joint, room.needed(state, lead), taken)
-        if spot is None or source not in case.used:  # what has been moved once stays
+        if spot is None or state.is_moved(lead):  # what has been moved once stays
             return
         target, hole = spot
         if is_pad(source) and case.is_pad(lead):
@@ -129,7 +129,7 @@ def _led_to_other_pad(room: Room, state: State, pad: int, led: int) -> Iterator[
         case.is_pad(led)
         and len(state.nodes_of[state.joint[state.node[pad]]]) == 1
         and len(state.at_key[state.key[pad]]) == 1
-        and state.key[led] in case.used
+        and not state.is_moved(led)
     ):
         ends = [("", point_of(*case.leads[n])) for n in (led, pad)]
         step = MoveWire("lead out", ends[0], state.key[led], ends[1])

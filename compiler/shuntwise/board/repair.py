@@ -17,7 +17,8 @@ from shuntwise.board.placing import placing
 from shuntwise.board.room import FreeSpot, Room, TrialCuts
 from shuntwise.board.search import Search
 from shuntwise.board.state import State
-from shuntwise.board.steps import PlaceLeads, Step
+from shuntwise.board.steps import ExchangeLeads, ExchangeParts, Move, PlaceLeads, Step
+from shuntwise.board.wires import is_pad
 from shuntwise.model.boards import Point
 
 MOST_WRONG = 150
@@ -85,6 +86,27 @@ def repair(comparison: Comparison, trial_cuts: TrialCuts = _no_cuts, free_spot: 
     return Repair(mistakes, placing(room, comparison, end), cost, shortest, tuple(differences(end)))
 
 
+def _can_do(state: State, actions: Iterable[Action]) -> bool:
+    """Does every step find its leads where it takes them from?"""
+    case = state.case
+    for action in actions:
+        lie = {(case.leads[n][0], key) for n, key in enumerate(state.key)}
+        for step in action.steps:
+            match step:
+                case Move(lead, source):
+                    taken = [(lead[0], source)]
+                case ExchangeLeads(leads, keys):
+                    taken = [(lead[0], key) for lead, key in zip(leads, keys, strict=True) if not is_pad(key)]
+                case ExchangeParts(_, leads_of):
+                    taken = [(label, source) for label, source, _ in leads_of]
+                case _:
+                    taken = []
+            if not lie.issuperset(taken):
+                return False
+        state = action.do(state)
+    return True
+
+
 def _mistakes(state: State, path: Sequence[Action], end: State) -> Iterator[Mistake]:
     """Each action with what is wrong where all others are done; one without which it is as well is not needed."""
     left = frozenset(differences(end))
@@ -94,7 +116,7 @@ def _mistakes(state: State, path: Sequence[Action], end: State) -> Iterator[Mist
             without = state
             for other in kept:
                 without = other.do(without) if other is not action else without
-            if without.distance > end.distance:
+            if without.distance > end.distance or not _can_do(state, [other for other in kept if other is not action]):
                 yield Mistake(action.steps, tuple(f for f in differences(without) if f not in left))
             else:
                 kept.remove(action)

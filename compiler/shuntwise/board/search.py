@@ -137,7 +137,7 @@ class Search:
             case ExchangeParts():
                 return cost < 2 * MOVE and after.distance <= MOST_LEFT
             case ExchangeLeads():
-                return cost < MOVE and 0 < after.distance <= min(MOST_LEFT, state.distance)
+                return cost < MOVE and 0 < after.distance <= min(MOST_LEFT, state.distance + 2)
         return False
 
     # --- where the search is given up

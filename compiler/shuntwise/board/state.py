@@ -38,7 +38,7 @@ class Case:
 
     `leads` are those that lie somewhere, in the order of the circuit, behind them (from `placed` on) those that do not.
     `out` are pads with one lead out: their lead is that wire's end on the board. `told` are parts whose text tells one
-    lead from the other, `turnable` those whose leads may be taken for each other; `used` is where leads lie as written.
+    lead from the other, `turnable` those whose leads may be taken for each other; `lies` is where leads lie as written.
     `thick`: the diameter in mm of leads of which it is known. `pieces`: how many pieces of metal there are without
     wires.
     """
@@ -52,7 +52,7 @@ class Case:
     leads_of: Mapping[str, tuple[int, ...]]
     turnable: tuple[str, ...]
     told: frozenset[str]
-    used: frozenset[Key]
+    lies: tuple[Key, ...]
     thick: Mapping[int, float]
     copper: Islands
     pieces: int
@@ -74,6 +74,11 @@ class Case:
     @cached_property
     def diameter(self) -> Mapping[Key, float]:
         return {(layout.name, hole.name): hole.diameter for layout in self.layouts.values() for hole in layout.holes}
+
+    @cached_property
+    def used(self) -> frozenset[Key]:
+        """Where leads lie as written."""
+        return frozenset(self.lies)
 
     @cached_property
     def rows(self) -> tuple[tuple[Key, ...], ...]:
@@ -189,6 +194,14 @@ class State:
     def under_bus(self) -> frozenset[Key]:
         """What a bus is soldered to: a lead can still be put there, but not as easily."""
         return frozenset(key for run in self.runs if run.kind == "bus" for key in run.keys)
+
+    def is_moved(self, lead: int) -> bool:
+        """Does a lead lie elsewhere than written? Not if it is where the part's other lead was, or all of them are."""
+        case = self.case
+        together = case.leads_of[case.leads[lead][0]]
+        homes = {case.lies[n] for n in ((lead,) if case.is_pad(lead) else together)}
+        elsewhere = self.key[lead] not in case.used or any(self.key[n] == case.lies[n] for n in together)
+        return self.key[lead] not in homes and elsewhere
 
     # --- states with one thing otherwise
 
@@ -358,6 +371,7 @@ def read(layouts: Sequence[Layout], copper: Islands, wanted: Wanted) -> Reading:
         for label in wanted.parts
         if label in places and label not in told and len(leads_of[label]) == 2 and label not in wanted.turnable
     )
+    lies = tuple(laid[lead] for lead in leads)
     case = Case(
         wanted=wanted,
         layouts=boards,
@@ -372,14 +386,13 @@ def read(layouts: Sequence[Layout], copper: Islands, wanted: Wanted) -> Reading:
             if (label in wanted.turnable or label in untold) and len(leads_of[label]) == 2
         ),
         told=frozenset(told),
-        used=frozenset(laid.values()),
+        lies=lies,
         thick={
             n: known for n, lead in enumerate(leads) if (known := out_mm.get(lead) or wanted.thick.get(lead[0], 0.0))
         },
         copper=copper,
         pieces=count,
     )
-    lies = tuple(laid[lead] for lead in leads)
     state = State(
         case=case,
         key=lies,
