@@ -29,7 +29,7 @@ SLANTS = 12
 MOST_TRIED = 200
 """So many lines and cuts are tried for one island; common boards need less than a hundred."""
 
-MOST_LONG, MOST_WIDTHS = 150, 8
+MOST_LONG, MOST_WIDTHS = 80, 8
 """So many lines and cuts through several islands are tried for one of them, each over so many widths of copper."""
 
 
@@ -37,13 +37,14 @@ MOST_LONG, MOST_WIDTHS = 150, 8
 class TrialCut:
     """A cut on the board of the layout `layout` that parts an island into `groups` of its holes; one through several
     islands parts each of them, and the groups of the one that was asked for come first. `words`: `between north 2 and
-    north 3`.
+    north 3`. `long`: it parts several islands.
     """
 
     layout: str
     cut: Cut
     words: str
     groups: tuple[frozenset[Key], ...]
+    long: bool = False
 
 
 def trial_cuts(layouts: Sequence[Layout], islands: Islands, island: int) -> Iterator[TrialCut]:
@@ -283,7 +284,7 @@ def _long_cuts(
                 if own and frozenset(parts) not in told:
                     told.add(frozenset(parts))
                     keyed = tuple(frozenset((name, hole) for hole in group) for group in parts)
-                    yield TrialCut(name, cut, _words(plate, cut, own), keyed)
+                    yield TrialCut(name, cut, _words(plate, cut, own), keyed, long=True)
 
 
 def _parted(groups: Iterable[frozenset[str]], island: Mapping[str, int]) -> dict[int, list[frozenset[str]]]:
@@ -314,6 +315,10 @@ def _crossed(pieces: Iterable[Piece], line: Line) -> list[tuple[float, float]]:
     across, up, bound = line
     found: list[tuple[float, float]] = []
     for piece in pieces:
+        left, lower, right, upper = piece.box
+        ends = sorted((across * left, across * right)), sorted((up * lower, up * upper))
+        if not ends[0][0] + ends[1][0] < bound < ends[0][1] + ends[1][1]:
+            continue
         low, high = -1e9, 1e9
         for side_across, side_up, side_bound in piece.bounds:
             slope = side_up * across - side_across * up

@@ -49,7 +49,7 @@ class Room:
         self.case = case
         self._cuts_of = cuts_of
         self._free_spot = free_spot
-        self._cuts: dict[tuple[int, int], tuple[TrialCut, ...]] = {}
+        self._cuts: dict[tuple[int, int], tuple[list[TrialCut], Iterator[TrialCut]]] = {}
         self._spots: dict[tuple[str, int, float], Point | None] = {}
         self._healed: dict[Cut, tuple[tuple[Layout, ...], Islands]] = {}
 
@@ -174,16 +174,26 @@ class Room:
 
     # --- copper
 
-    def cuts(self, state: State, island: int) -> tuple[TrialCut, ...]:
-        """Cuts that part an island of the state's copper."""
+    def cuts(self, state: State, island: int, long: bool) -> Iterator[TrialCut]:
+        """Cuts that part an island of the state's copper, and those that part others too if they are asked for."""
         named = id(state.copper), island
         if named not in self._cuts:
             found = self._cuts_of(island)
             for layouts, copper in self._healed.values():
                 if copper is state.copper:
                     found = trial_cuts(layouts, copper, island)
-            self._cuts[named] = tuple(found)
-        return self._cuts[named]
+            self._cuts[named] = [], iter(found)
+        known, rest = self._cuts[named]
+        for trial in known:
+            if long or not trial.long:
+                yield trial
+        while long or not (known and known[-1].long):  # the long ones come last, and take long to find
+            trial_or_none = next(rest, None)
+            if trial_or_none is None:
+                break
+            known.append(trial_or_none)
+            if long or not trial_or_none.long:
+                yield trial_or_none
 
     def healed(self, layout: Layout, cut: Cut) -> Islands:
         """The copper without one of the cuts."""

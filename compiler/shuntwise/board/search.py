@@ -14,7 +14,7 @@ from heapq import heappop, heappush
 from math import ceil, inf
 from typing import TypeAlias
 
-from shuntwise.board.actions import MOVE, UNLIKELY, Action, and_then, reading
+from shuntwise.board.actions import CUT, MOVE, TAKE, UNLIKELY, Action, and_then, reading
 from shuntwise.board.compare import descended, freely, turns
 from shuntwise.board.moves import exchanged_leads, exchanged_parts, moved, moves_to, turned_and_moved
 from shuntwise.board.recutting import made_cuts, taken_cuts
@@ -46,6 +46,7 @@ class Search:
         self.room = room
         self._singles: list[Action] = []
         self._trials = 0
+        self._least = inf
 
     def path(self, starts: Sequence[State]) -> Found:
         """The actions of the cheapest repair that was found.
@@ -76,10 +77,11 @@ class Search:
                 if state.distance == 0:
                     if best is None or cost < best[0]:
                         best = cost, path, state
+                        self._least = cost
                     continue
             if state.distance < nearest[0].distance:
                 nearest = state, path
-            for tried in self._actions(state):
+            for tried in self._actions(state, cost):
                 self._trials += 1
                 action, after = tried, tried.do(state)
                 if action.steps and self._may_refit(action.steps[0], cost, state, after):
@@ -95,6 +97,7 @@ class Search:
                         self._singles.append(action)
                     if best is None or total < best[0]:
                         best = total, (*path, action), after
+                        self._least = total
                     continue
                 if known.get(after.mark, inf) <= total or (best is not None and total + 1 > best[0] - UNLIKELY):
                     continue
@@ -117,8 +120,8 @@ class Search:
         found = dict.fromkeys(near[n].steps for n in ordered if near[n].steps != chosen.steps)
         return tuple(found)[:3]
 
-    def _actions(self, state: State) -> Iterator[Action]:
-        """All that may bring a state nearer: what undoes a likely slip first."""
+    def _actions(self, state: State, cost: float = 0.0) -> Iterator[Action]:
+        """All that may bring a state nearer which has cost so much: what undoes a likely slip first."""
         room = self.room
         for _, other in freely(state):
             yield Action(0.0, (), reading(state, other))
@@ -128,8 +131,10 @@ class Search:
         yield from moved_wires(room, state)
         yield from taken_wires(room, state)
         yield from added_wires(room, state)
-        yield from made_cuts(room, state)
-        yield from taken_cuts(room, state)
+        if cost + CUT < self._least + (0 if cost else MOVE / 2):  # of a single step others as good are told
+            yield from made_cuts(room, state)
+        if cost + TAKE < self._least:
+            yield from taken_cuts(room, state)
         yield from turned_and_moved(room, state)
 
     def _may_refit(self, step: Step, cost: float, state: State, after: State) -> bool:
