@@ -46,16 +46,25 @@ def moved_wires(room: Room, state: State) -> Iterator[Action]:
 
 
 def _other_bus(room: Room, state: State, n: int, end: int) -> Iterator[Action]:
+    """A bus that ends elsewhere in its row, at the nearest place of those where it joins the same."""
     run = state.runs[n]
     source, other = run.keys[end], run.keys[-1 - end]
     row = _row(room, source)
     if other not in row:
         return
-    for target in row:
-        if target not in (source, other):
-            a, b = sorted((row.index(target), row.index(other)))
+    held = state.busy.union(*(wire.keys for wire in state.runs if wire.kind == "bus" and wire is not run))
+    nearest: dict[frozenset[int], tuple[int, tuple[Key, ...], Key]] = {}
+    at, far = row.index(source), row.index(other)
+    for place, target in enumerate(row):
+        if place != far:
+            keys = tuple(row[min(place, far) : max(place, far) + 1])
+            joined = frozenset(state.where[key] for key in keys if key in held)
+            if joined not in nearest or abs(place - at) < nearest[joined][0]:
+                nearest[joined] = abs(place - at), keys, target
+    for moved, keys, target in nearest.values():
+        if moved and any(is_wrong(state, state.joint[state.where[key]]) for key in keys):
             step = MoveWire("bus", source, other, target)
-            instead = Run("bus", tuple(row[a : b + 1]), run.diameter)
+            instead = Run("bus", keys, run.diameter)
             yield Action(MOVE + room.far(source, target), (step,), rewiring(n, run, instead))
 
 
