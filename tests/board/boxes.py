@@ -320,7 +320,7 @@ def electrically_same(circuit: Circuit, layout: Layout) -> bool:
     for pad in [
         f"{o}{s}" for o in (*(p.name for p in circuit.design.terminals), *circuit.design.drivers) for s in "+-"
     ]:
-        has.setdefault(pad, pad)
+        has.setdefault(pad, ("", pad))
     made = graph_of(circuit, has)
     return bool(nx.is_isomorphic(wanted, made, node_match=lambda a, b: a["colour"] == b["colour"]))
 

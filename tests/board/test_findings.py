@@ -1,4 +1,4 @@
-"""What is said of layouts: ten wrong versions of one, each with the right repair, which cures when it is applied."""
+"""What is said of layouts: wrong versions of one, each with the right repair, which cures when it is applied."""
 
 from __future__ import annotations
 
@@ -10,7 +10,8 @@ from shuntwise.cli.main import main
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.workspace import Workspace
 
-HORN = Path(__file__).parents[2] / "examples" / "07-market-horn.shunt"
+EXAMPLES = Path(__file__).parents[2] / "examples"
+HORN = EXAMPLES / "07-market-horn.shunt"
 
 WRONG = {
     "a lead one hole further": (
@@ -42,6 +43,11 @@ WRONG = {
         ("cut from 185:82 mm to 185:116 mm", "cut from 185:82 mm to 185:112 mm"),
         "nets-joined",
         "cut ",
+    ),
+    "a cut too many": (
+        ("  jumper rail_west 5", "  cut from 150:4 mm to 150:32 mm\n  jumper rail_west 5"),
+        "net-not-joined",
+        "leave out the cut from 150:4 mm to 150:32 mm",
     ),
     "the wires to a driver exchanged": (
         ("lug to woofer+", "lug to woofer-", "rail_west 2 to woofer-", "rail_west 2 to woofer+"),
@@ -89,6 +95,32 @@ def test_a_wrong_layout_names_the_right_repair_and_is_cured_by_it(
     assert finding.name == name and remedy in finding.help
     assert main(["check", "--repair", str(file)]) == 0
     assert found(file) == [] and "fixed: " in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(
+    ("example", "old", "new", "name", "remedy"),
+    [
+        (
+            "04-dance-column",
+            "  bus lower 8 to lower 12 { wire 1.4 mm }\n",
+            "",
+            "net-not-joined",
+            "bus `lower 8` to `lower 1",
+        ),
+        ("16-village-hall", "out into horn-", "out into low 5", "lead-misplaced", "from `low 5` to `horn-`"),
+    ],
+)
+def test_a_bus_comes_back_and_a_lead_to_a_pad(
+    example: str, old: str, new: str, name: str, remedy: str, tmp_path: Path
+) -> None:
+    text = (EXAMPLES / f"{example}.shunt").read_text(encoding="utf-8")
+    assert text.count(old) == 1
+    file = tmp_path / "board.shunt"
+    file.write_text(text.replace(old, new), encoding="utf-8")
+    told = {finding.name: finding for finding in found(file)}
+    assert remedy in told[name].help
+    assert main(["check", "--repair", str(file)]) in (0, 1)
+    assert name not in {finding.name for finding in found(file)}
 
 
 def test_only_repair_writes_into_a_layout(tmp_path: Path) -> None:

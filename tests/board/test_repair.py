@@ -236,6 +236,30 @@ def test_where_no_hole_is_free_one_is_drilled(circuit: Circuit) -> None:
     assert cured.drilled and compare(circuit, [cured], islands([cured])).right
 
 
+def test_a_lead_goes_where_it_fits(circuit: Circuit) -> None:
+    """The nearest free hole is narrower than the one that the lead comes from by more than 0.3 mm."""
+    moved = box(low=("L1.end", "", "woofer+"), hp=("R1.end", "L2.start", "tweeter-", "C1.start"))
+    (step,) = repaired(circuit, moved).steps
+    assert isinstance(step, Move)
+    holes = tuple(replace(h, diameter=0.9) if h.name == step.target[1] else h for h in moved.board.holes)
+    (other,) = repaired(circuit, replace(moved, board=replace(moved.board, holes=holes))).steps
+    assert isinstance(other, Move) and other.target[1].startswith("r1") and other.target != step.target
+
+
+def test_a_bus_is_soldered_along_tags(circuit: Circuit) -> None:
+    """Where a net lies on three tags in a row one wire joins them."""
+    layout = box()
+    tags = tuple(replace(h, tag=True, diameter=0.0) if h.row == "r4" else h for h in layout.board.holes)
+    layout = replace(layout, board=replace(layout.board, holes=tags))
+    whole = islands([layout]).of
+    apart = {key: 100 + n if key[1].startswith("r4") else whole[key] for n, key in enumerate(whole)}
+    found = repair(compare(circuit, [layout], Islands(apart, frozenset(), ())))
+    (step,) = found.steps
+    assert step == AddWire("bus", ("rows", "r4 1"), ("rows", "r4 5"))
+    (cured,) = apply(step, (layout,))
+    assert compare(circuit, [cured], Islands(apart, frozenset(), ())).right
+
+
 def test_a_lead_in_a_hole_without_copper_is_moved(circuit: Circuit) -> None:
     layout = box(**{**LEADS, "hp": ("R1.end", "tweeter-"), "off": ("L2.start",)})
     bare = Islands(islands([layout]).of, frozenset({("rows", f"r5 {n}") for n in (1, 2, 3)}), ())

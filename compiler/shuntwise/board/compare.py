@@ -165,7 +165,7 @@ def compare(circuit: Circuit, layouts: Sequence[Layout], copper: Islands) -> Com
 def differences(state: State) -> Iterator[Finding]:
     """What is open and what is shorted, in the circuit's order."""
     case = state.case
-    bare = case.bare
+    bare = state.copper.bare
     for net, joints in sorted(state.joints_of.items()):
         if len(joints) > 1:
             groups = [state.at[joint, net] for joint in joints]

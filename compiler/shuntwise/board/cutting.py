@@ -5,14 +5,14 @@ In: layouts, their islands. Out: `TrialCut`s. Refuses to know which of them a ci
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import combinations, pairwise
 from math import cos, dist, hypot, pi, sin
 
 from shuntwise.board.copper import NARROW, Piece, copper_of, cut_piece, without_cut
 from shuntwise.board.islands import Islands, Key
-from shuntwise.board.plane import TOUCH, apart, close_pairs
+from shuntwise.board.plane import TOUCH, Box, apart, close_pairs
 from shuntwise.board.touching import contact, touching
 from shuntwise.graph.topology import DisjointSets
 from shuntwise.model.boards import Cut, Hole, Layout, Point
@@ -29,17 +29,22 @@ SLANTS = 12
 MOST_TRIED = 200
 """So many lines and cuts are tried for one island; common boards need less than a hundred."""
 
+MOST_LONG, MOST_WIDTHS = 80, 8
+"""So many lines and cuts through several islands are tried for one of them, each over so many widths of copper."""
+
 
 @dataclass(frozen=True)
 class TrialCut:
-    """A cut on the board of the layout `layout` that parts an island into `groups` of its holes; a hole whose copper it
-    would take is not among them, as no cut comes so near to one. `words`: `between north 2 and north 3`.
+    """A cut on the board of the layout `layout` that parts an island into `groups` of its holes; one through several
+    islands parts each of them, and the groups of the one that was asked for come first. `words`: `between north 2 and
+    north 3`. `long`: it parts several islands.
     """
 
     layout: str
     cut: Cut
     words: str
     groups: tuple[frozenset[Key], ...]
+    long: bool = False
 
 
 def trial_cuts(layouts: Sequence[Layout], islands: Islands, island: int) -> Iterator[TrialCut]:
@@ -47,7 +52,8 @@ def trial_cuts(layouts: Sequence[Layout], islands: Islands, island: int) -> Iter
 
     They run square to the board or across tracks, in the middle between neighbouring holes, corners and ends of tracks,
     over one width of copper or from the first to the last that the line meets; for holes that none of these parts
-    slanting ones are tried. None comes within 0.1 mm of a hole or of other copper.
+    slanting ones are tried. None comes within 0.1 mm of a hole or of other copper. Last come longer ones, which part
+    other islands of the board too.
     """
     keys = islands.keys(island)
     layout = next((layout for layout in layouts if keys and layout.name == keys[0][0]), None)
@@ -81,6 +87,7 @@ def trial_cuts(layouts: Sequence[Layout], islands: Islands, island: int) -> Iter
                 if pair not in together or tried > MOST_TRIED:
                     break
                 yield from _new(plate, cuts, told, together)
+    yield from _long_cuts(plate, islands, island, told)
 
 
 Line = tuple[float, float, float]
@@ -146,33 +153,55 @@ class _Plate:
 
     def cuts(self, line: Line) -> Iterator[Cut]:
         """Cuts along a line over each width of copper, then over all, if clear of holes and other copper."""
-        across, up, bound = line
         crossed = _crossed(self.pieces, line)
         if len(crossed) > 1:
             crossed.append((crossed[0][0], crossed[-1][1]))
         for low, high in crossed:
             for beyond in BEYOND:
-                start, end = (
-                    (round(across * bound - up * along, 3), round(up * bound + across * along, 3))
-                    for along in (low - beyond, high + beyond)
-                )
-                cut = Cut(start, end, WIDTH, self.layout.span)
+                cut = self._along(line, low - beyond, high + beyond)
                 if self.clear(cut):
                     yield cut
                     break
+
+    def long_cuts(self, line: Line, own: Iterable[Piece]) -> Iterator[Cut]:
+        """Cuts along a line over neighbouring widths of copper, some of them of `own`, if clear of holes."""
+        crossed = _crossed(self.pieces, line)
+        mine = _crossed(own, line)
+        if not mine or not 1 < len(crossed) <= MOST_WIDTHS:
+            return
+        for first, last in combinations(range(len(crossed)), 2):
+            low, high = crossed[first][0], crossed[last][1]
+            if not any(low <= start and end <= high for start, end in mine):
+                continue
+            room = min(
+                low - crossed[first - 1][1] if first else BEYOND[0] + 2 * NARROW,
+                crossed[last + 1][0] - high if last + 1 < len(crossed) else BEYOND[0] + 2 * NARROW,
+            )
+            beyond = next((beyond for beyond in BEYOND if beyond <= room - NARROW), None)
+            if beyond is not None:
+                cut = self._along(line, low - beyond, high + beyond)
+                if self.clear(cut):
+                    yield cut
+
+    def _along(self, line: Line, *ends: float) -> Cut:
+        across, up, bound = line
+        start, end = ((round(across * bound - up * along, 3), round(up * bound + across * along, 3)) for along in ends)
+        return Cut(start, end, WIDTH, self.layout.span)
 
     def clear(self, cut: Cut) -> bool:
         taken = cut_piece(cut)
         if taken is None:
             return False
         for hole in self.layout.holes:
-            if not hole.tag and -taken.around(hole.at) < hole.diameter / 2 + NARROW:
+            clear_of = hole.diameter / 2 + NARROW
+            near = not hole.tag and _apart_by_box((*hole.at, *hole.at), taken.box) < clear_of
+            if near and -taken.around(hole.at) < clear_of:
                 return False
-        left, lower, right, upper = taken.box
         for piece in self.others:
-            box = piece.box
-            apart_by_box = max(box[0] - right, left - box[2], box[1] - upper, lower - box[3])
-            if apart_by_box < NARROW and apart(taken.core, piece.core)[0] - piece.radius < NARROW:
+            if (
+                _apart_by_box(piece.box, taken.box) < NARROW
+                and apart(taken.core, piece.core)[0] - piece.radius < NARROW
+            ):
                 return False
         return True
 
@@ -201,7 +230,7 @@ class _Plate:
                 continue
             for i, first in enumerate(parts.get(one, (self.pieces[one],))):
                 for j, second in enumerate(parts.get(other, (self.pieces[other],))):
-                    if (one, i) == (other, j):
+                    if (one, i) == (other, j) or _apart_by_box(first.box, second.box) > NARROW:
                         continue
                     width = contact(first, second)[0]
                     if width >= NARROW:
@@ -212,8 +241,10 @@ class _Plate:
             return []
         groups: dict[tuple[int, int], set[str]] = {}
         for name, number in self.at_hole.items():
-            around = [piece.around(self.holes[name].at) for piece in parts.get(number, ())]
-            groups.setdefault(sets[number, around.index(max(around)) if around else 0], set()).add(name)
+            pieces, at = parts.get(number, ()), self.holes[name].at
+            around = [piece.around(at) for piece in pieces] if len(pieces) > 1 else [0.0]
+            part = around.index(max(around))
+            groups.setdefault(sets[number, part], set()).add(name)
         return sorted((frozenset(group) for group in groups.values()), key=min)
 
 
@@ -233,6 +264,37 @@ def _new(
         yield TrialCut(name, cut, _words(plate, cut, groups), keyed)
 
 
+def _long_cuts(
+    plate: _Plate, islands: Islands, island: int, told: set[frozenset[frozenset[str]]]
+) -> Iterator[TrialCut]:
+    """Cuts that part an island and others of its board, in ways not told yet."""
+    name = plate.layout.name
+    whole = _Plate.of(plate.layout, [hole for layout, hole in islands.of if layout == name])
+    tried = 0
+    for across, up in plate.directions():
+        for line in whole.lines(across, up, plate.span(across, up)):
+            cuts = list(whole.long_cuts(line, plate.pieces))
+            tried += 1 + len(cuts)
+            if tried > MOST_LONG:
+                return
+            for cut in cuts:
+                groups = _parted(whole.groups(cut), {hole: islands.of[name, hole] for hole in whole.holes})
+                own = groups.pop(island, [])
+                parts = [*own, *(group for of_one in groups.values() for group in of_one)]
+                if own and frozenset(parts) not in told:
+                    told.add(frozenset(parts))
+                    keyed = tuple(frozenset((name, hole) for hole in group) for group in parts)
+                    yield TrialCut(name, cut, _words(plate, cut, own), keyed, long=True)
+
+
+def _parted(groups: Iterable[frozenset[str]], island: Mapping[str, int]) -> dict[int, list[frozenset[str]]]:
+    """The groups of every island that has several."""
+    found: dict[int, list[frozenset[str]]] = {}
+    for group in groups:
+        found.setdefault(island[min(group)], []).append(group)
+    return {number: of_one for number, of_one in found.items() if len(of_one) > 1}
+
+
 def _words(plate: _Plate, cut: Cut, groups: Sequence[frozenset[str]]) -> str:
     """Where a cut is: between the two holes that are nearest to it, one of each of two groups."""
     middle = (cut.start[0] + cut.end[0]) / 2, (cut.start[1] + cut.end[1]) / 2
@@ -243,11 +305,20 @@ def _words(plate: _Plate, cut: Cut, groups: Sequence[frozenset[str]]) -> str:
     return f"between {one} and {other}"
 
 
+def _apart_by_box(one: Box, other: Box) -> float:
+    """At least so far are two things apart that these boxes hold; less than 0 where the boxes overlap."""
+    return max(one[0] - other[2], other[0] - one[2], one[1] - other[3], other[1] - one[3])
+
+
 def _crossed(pieces: Iterable[Piece], line: Line) -> list[tuple[float, float]]:
     """From where to where copper lies on a line, along (-up, across) from its point nearest to the origin."""
     across, up, bound = line
     found: list[tuple[float, float]] = []
     for piece in pieces:
+        left, lower, right, upper = piece.box
+        ends = sorted((across * left, across * right)), sorted((up * lower, up * upper))
+        if not ends[0][0] + ends[1][0] < bound < ends[0][1] + ends[1][1]:
+            continue
         low, high = -1e9, 1e9
         for side_across, side_up, side_bound in piece.bounds:
             slope = side_up * across - side_across * up

@@ -24,10 +24,12 @@ from shuntwise.model.boards import Layout, Place, Point
 
 @dataclass(frozen=True)
 class Run:
-    """A wire with all that it is soldered to; the first and the last of `keys` are its ends."""
+    """A wire with all that it is soldered to; the first and the last of `keys` are its ends. `diameter` in mm, 0 if the
+    text does not say."""
 
     kind: WireKind
     keys: tuple[Key, ...]
+    diameter: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -36,7 +38,9 @@ class Case:
 
     `leads` are those that lie somewhere, in the order of the circuit, behind them (from `placed` on) those that do not.
     `out` are pads with one lead out: their lead is that wire's end on the board. `told` are parts whose text tells one
-    lead from the other, `turnable` those whose leads may be taken for each other; `used` is where leads lie as written.
+    lead from the other, `turnable` those whose leads may be taken for each other; `lies` is where leads lie as written.
+    `thick`: the diameter in mm of leads of which it is known. `pieces`: how many pieces of metal there are without
+    wires.
     """
 
     wanted: Wanted
@@ -48,9 +52,10 @@ class Case:
     leads_of: Mapping[str, tuple[int, ...]]
     turnable: tuple[str, ...]
     told: frozenset[str]
-    used: frozenset[Key]
-    island: Mapping[Key, int]
-    bare: frozenset[Key]
+    lies: tuple[Key, ...]
+    thick: Mapping[int, float]
+    copper: Islands
+    pieces: int
 
     @cached_property
     def at(self) -> Mapping[Key, Point]:
@@ -71,6 +76,21 @@ class Case:
         return {(layout.name, hole.name): hole.diameter for layout in self.layouts.values() for hole in layout.holes}
 
     @cached_property
+    def used(self) -> frozenset[Key]:
+        """Where leads lie as written."""
+        return frozenset(self.lies)
+
+    @cached_property
+    def rows(self) -> tuple[tuple[Key, ...], ...]:
+        """The holes and tags of every row that has several."""
+        found: dict[Key, list[Key]] = defaultdict(list)
+        for layout in self.layouts.values():
+            for hole in layout.holes:
+                if (layout.name, hole.name) in self.copper.of:
+                    found[layout.name, hole.row].append((layout.name, hole.name))
+        return tuple(tuple(row) for row in found.values() if len(row) > 1)
+
+    @cached_property
     def sort(self) -> Mapping[str, str]:
         return self.wanted.sort
 
@@ -88,7 +108,8 @@ class Case:
 class State:
     """`key` and `node` (piece of metal) of every placed lead, `want` the net of every lead, `joint` that of every node.
 
-    `where` gives the node of every hole, tag and pad, `runs` are the wires that join nodes.
+    `where` gives the node of every hole, tag and pad, `runs` are the wires that join nodes. `copper` is that of the
+    text, or that without one of its cuts.
     """
 
     case: Case
@@ -99,6 +120,7 @@ class State:
     joint: tuple[int, ...]
     where: Mapping[Key, int]
     members: Mapping[int, tuple[Key, ...]]
+    copper: Islands
 
     @cached_property
     def distance(self) -> int:
@@ -154,6 +176,33 @@ class State:
             for lead in leads
         )
 
+    @cached_property
+    def at_key(self) -> Mapping[Key, tuple[int, ...]]:
+        """The leads in every hole, on every tag and pad."""
+        found: dict[Key, list[int]] = defaultdict(list)
+        for lead, key in enumerate(self.key):
+            found[key].append(lead)
+        return {key: tuple(leads) for key, leads in found.items()}
+
+    @cached_property
+    def busy(self) -> frozenset[Key]:
+        """Where a lead is, or the end of a wire that is no bus."""
+        ends = (key for run in self.runs if run.kind != "bus" for key in (run.keys[0], run.keys[-1]))
+        return frozenset((*self.key, *ends))
+
+    @cached_property
+    def under_bus(self) -> frozenset[Key]:
+        """What a bus is soldered to: a lead can still be put there, but not as easily."""
+        return frozenset(key for run in self.runs if run.kind == "bus" for key in run.keys)
+
+    def is_moved(self, lead: int) -> bool:
+        """Does a lead lie elsewhere than written? Not if it is where the part's other lead was, or all of them are."""
+        case = self.case
+        together = case.leads_of[case.leads[lead][0]]
+        homes = {case.lies[n] for n in ((lead,) if case.is_pad(lead) else together)}
+        elsewhere = self.key[lead] not in case.used or any(self.key[n] == case.lies[n] for n in together)
+        return self.key[lead] not in homes and elsewhere
+
     # --- states with one thing otherwise
 
     def _with(self, **other: object) -> State:
@@ -207,6 +256,17 @@ class State:
         )
         joint = numbered(count, ([where[key] for key in run.keys] for run in self.runs))
         return self._with(node=node, joint=joint, where=where, members=members(where))
+
+    def healed(self, copper: Islands) -> State:
+        """A cut undone, which leaves `copper`: what hangs together there has the least of its numbers."""
+        held: dict[int, list[int]] = defaultdict(list)
+        for key, island in copper.of.items():
+            held[island].append(self.where[key])
+        root = numbered(len(self.joint), held.values())
+        where = {key: root[node] for key, node in self.where.items()}
+        joint = numbered(len(self.joint), ([where[key] for key in run.keys] for run in self.runs))
+        node = tuple(root[one] for one in self.node)
+        return self._with(node=node, joint=joint, where=where, members=members(where), copper=copper)
 
     def drilled(self, key: Key, node: int) -> State:
         """One hole more."""
@@ -279,12 +339,13 @@ def read(layouts: Sequence[Layout], copper: Islands, wanted: Wanted) -> Reading:
                 if key not in where and is_pad(key):
                     where[key], count = count, count + 1
             if all(key in where for key in keys):
-                run = Run(wire.kind, keys)
+                run = Run(wire.kind, keys, wire.diameter)
                 for key in {keys[0], keys[-1]}:
                     if is_pad(key):
                         at_pad[key].append(run)
                 runs.append(run)
     outs: dict[Lead, Key] = {}
+    out_mm: dict[Lead, float] = {}
     for lead in wanted.pads:
         pad = ("", point_of(*lead))
         laid[lead] = pad
@@ -294,6 +355,7 @@ def read(layouts: Sequence[Layout], copper: Islands, wanted: Wanted) -> Reading:
             board_end = ends[0] if ends[-1] == pad else ends[-1]
             if not is_pad(board_end):
                 outs[lead] = laid[lead] = board_end
+                out_mm[lead] = alone[0].diameter
                 runs.remove(alone[0])
     leads = [lead for lead in wanted.net_of if lead in laid]
     rest = [lead for lead in wanted.net_of if lead not in laid]
@@ -309,6 +371,7 @@ def read(layouts: Sequence[Layout], copper: Islands, wanted: Wanted) -> Reading:
         for label in wanted.parts
         if label in places and label not in told and len(leads_of[label]) == 2 and label not in wanted.turnable
     )
+    lies = tuple(laid[lead] for lead in leads)
     case = Case(
         wanted=wanted,
         layouts=boards,
@@ -323,11 +386,13 @@ def read(layouts: Sequence[Layout], copper: Islands, wanted: Wanted) -> Reading:
             if (label in wanted.turnable or label in untold) and len(leads_of[label]) == 2
         ),
         told=frozenset(told),
-        used=frozenset(laid.values()),
-        island=copper.of,
-        bare=copper.bare,
+        lies=lies,
+        thick={
+            n: known for n, lead in enumerate(leads) if (known := out_mm.get(lead) or wanted.thick.get(lead[0], 0.0))
+        },
+        copper=copper,
+        pieces=count,
     )
-    lies = tuple(laid[lead] for lead in leads)
     state = State(
         case=case,
         key=lies,
@@ -337,6 +402,7 @@ def read(layouts: Sequence[Layout], copper: Islands, wanted: Wanted) -> Reading:
         joint=numbered(count, ([where[at] for at in run.keys] for run in runs)),
         where=where,
         members=members(where),
+        copper=copper,
     )
     return Reading(
         state=state,

@@ -78,9 +78,9 @@ class ExchangeParts:
 
 @dataclass(frozen=True)
 class AddWire:
-    """A jumper from one hole to another, or a lead out from a hole to a pad."""
+    """A jumper from one hole to another, a bus along a row, or a lead out from a hole to a pad."""
 
-    kind: Literal["jumper", "lead out"]
+    kind: WireKind
     first: Key
     second: Key
     holes: tuple[NewHole, ...] = ()
@@ -106,6 +106,14 @@ class MakeCut:
 
 
 @dataclass(frozen=True)
+class TakeCut:
+    """A cut is not made, or bridged where it has been."""
+
+    layout: str
+    cut: Cut
+
+
+@dataclass(frozen=True)
 class PlaceLeads:
     """A part is placed, or leads of it that the text lacks go into holes. None: no hole is known for it."""
 
@@ -113,7 +121,7 @@ class PlaceLeads:
     leads: tuple[tuple[Lead, Key | None], ...]
 
 
-Step: TypeAlias = Move | MoveWire | ExchangeLeads | ExchangeParts | AddWire | TakeWire | MakeCut | PlaceLeads
+Step: TypeAlias = Move | MoveWire | ExchangeLeads | ExchangeParts | AddWire | TakeWire | MakeCut | TakeCut | PlaceLeads
 
 
 def apply(step: Step, layouts: Sequence[Layout]) -> tuple[Layout, ...]:
@@ -154,6 +162,13 @@ def _done(step: Step, layouts: Sequence[Layout]) -> tuple[Layout, ...]:
             return tuple(
                 replace(layout, cuts=(*layout.cuts, cut)) if layout.name == name else layout for layout in layouts
             )
+        case TakeCut(name, cut):
+            return tuple(
+                replace(layout, cuts=tuple(other for other in layout.cuts if other != cut))
+                if layout.name == name
+                else layout
+                for layout in layouts
+            )
         case PlaceLeads(label, leads):
             return _placed(layouts, label, {lead[1]: key for lead, key in leads if key is not None})
 
@@ -191,7 +206,7 @@ def _rewired(layouts: Sequence[Layout], wired: Wired, target: Key | None) -> tup
 
 
 def _exchanged(layouts: Sequence[Layout], leads: tuple[Lead, Lead], keys: tuple[Key, Key]) -> tuple[Layout, ...]:
-    if all(is_pad(key) for key in keys):
+    if all(is_pad(key) for key in keys) and all(lead[1] in "+-" for lead in leads):
         other = {keys[0]: keys[1], keys[1]: keys[0]}
         return _mapped(layouts, lambda owner, key: other.get(key, key))
     of_owner: dict[tuple[str, Key], Key] = {}
@@ -300,6 +315,6 @@ def _spot(key: Key, instead_of: Spot) -> Spot:
     return Spot(key[0] or None, key[1], instead_of.span)
 
 
-def _wire(kind: Literal["jumper", "lead out"], first: Key, second: Key, layout: Layout) -> Wire:
+def _wire(kind: WireKind, first: Key, second: Key, layout: Layout) -> Wire:
     at = Spot(None, "", layout.name_span)
     return Wire(kind, _spot(first, at), _spot(second, at), 0.0, 0.0, False, layout.name_span)

@@ -27,7 +27,8 @@ class Wanted:
 
     `free` are leads whose net is not known, since the text has a mistake there: they may lie anywhere. `needed` are the
     parts that must be placed; a link that the text leaves out may be. `turnable` parts have two leads of which it does
-    not matter which is which. Parts of the same `sort` are alike in everything but the label.
+    not matter which is which. Parts of the same `sort` are alike in everything but the label. `thick`: the
+    diameter in mm of the leads of parts that state it.
     """
 
     net_of: Mapping[Lead, str]
@@ -37,6 +38,7 @@ class Wanted:
     needed: frozenset[str]
     turnable: frozenset[str]
     sort: Mapping[str, str]
+    thick: Mapping[str, float]
 
     @cached_property
     def nets(self) -> Mapping[str, tuple[Lead, ...]]:
@@ -69,6 +71,11 @@ def wanted(circuit: Circuit) -> Wanted:
         needed=frozenset(label for label in parts if design.parts[label].fitted or label in contacts),
         turnable=frozenset(label for label, ends in parts.items() if len(ends) == 2 and label not in coupled),
         sort={label: _sort(design.parts[label], coupled) for label in parts},
+        thick={
+            label: 1000 * design.parts[label].quantities["lead"].value
+            for label in parts
+            if "lead" in design.parts[label].quantities
+        },
     )
 
 

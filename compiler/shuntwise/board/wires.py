@@ -56,7 +56,9 @@ def numbered(count: int, wires: Iterable[Sequence[int]]) -> tuple[int, ...]:
         for piece in wire[1:]:
             a, b = root(wire[0]), root(piece)
             joint[max(a, b)] = min(a, b)
-    return tuple(root(piece) for piece in range(count))
+    for piece in range(count):  # each is joined to a lesser one, of which that has been done
+        joint[piece] = joint[joint[piece]]
+    return tuple(joint)
 
 
 def joints(layouts: Sequence[Layout], copper: Islands) -> Mapping[Key, int]:

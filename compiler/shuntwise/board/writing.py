@@ -24,9 +24,10 @@ def edits(before: Sequence[Layout], after: Sequence[Layout]) -> tuple[Edit, ...]
                 return None
             found += change
         found += _wires(was, now)
+        found += [Edit(_line(cut.span), "") for cut in was.cuts if cut not in now.cuts]
         new = [
             *(_drill(hole) for hole in now.drilled[len(was.drilled) :]),
-            *(_cut(cut) for cut in now.cuts[len(was.cuts) :]),
+            *(_cut(cut) for cut in now.cuts if cut not in was.cuts),
             *(_wire(wire, was.name) for wire in _added(was, now)),
             *(_placed(place, was.name) for place in now.places[len(was.places) :]),
         ]

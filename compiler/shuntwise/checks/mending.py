@@ -24,6 +24,7 @@ from shuntwise.board.steps import (
     NewHole,
     PlaceLeads,
     Step,
+    TakeCut,
     TakeWire,
     apply,
 )
@@ -33,7 +34,7 @@ from shuntwise.board.writing import edits, point_text
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Confidence, Diagnostic, Fix, Label, Rule, Span
 from shuntwise.diagnostics.wording import quoted
-from shuntwise.model.boards import Layout
+from shuntwise.model.boards import Cut, Layout
 from shuntwise.model.kinds import KINDS
 
 Sort = Literal["misplaced", "exchanged", "reversed", "open", "shorted", "off copper", "led nowhere", "lead missing"]
@@ -174,14 +175,14 @@ class _Words:
             case ExchangeParts(labels, _):
                 return f"exchange {quoted(labels)}"
             case AddWire(kind, first, second, holes):
-                word = "jumper" if kind == "jumper" else "lead out"
-                return f"{word} {self.key(first)} to {self.key(second)}" + "".join(self.hole(hole) for hole in holes)
+                return f"{kind} {self.key(first)} to {self.key(second)}" + "".join(self.hole(hole) for hole in holes)
             case TakeWire(kind, first, second):
                 word = "wire" if kind == "lead out" else kind
                 return f"take away the {word} from {self.key(first)} to {self.key(second)}"
             case MakeCut(_, cut, where, _):
-                at = f"from {point_text(cut.start)} to {point_text(cut.end)}"
-                return f"cut {where} ({at})"
+                return f"cut {where} ({_from_to(cut)})"
+            case TakeCut(_, cut):
+                return f"leave out the cut {_from_to(cut)}, or bridge it with wire on all copper that it parts"
             case PlaceLeads(label, leads):
                 known = [(lead, key) for lead, key in leads if key is not None]
                 into = ", ".join(f"its {lead[1]} into {self.key(key)}" for lead, key in known)
@@ -253,6 +254,12 @@ class _Words:
                 headline = f"copper of `{layout}` joins {self.joined(mistake.findings)}"
                 short = next(f for f in mistake.findings if isinstance(f, Short))
                 return "shorted", self.span(short.leads[-1][0]), headline, self.wrong(mistake), self.nets(mistake)
+            case TakeCut(_, cut):
+                opened = next((finding for finding in mistake.findings if isinstance(finding, Open)), None)
+                headline = (
+                    f"the cut {_from_to(cut)} parts {self.net(opened.net) if opened else 'what belongs together'}"
+                )
+                return "open", cut.span, headline, self.wrong(mistake), self.nets(mistake)
             case PlaceLeads(label, leads):
                 return "lead missing", self.label_span(label), f"`{label}` has a lead that goes nowhere", "", (label,)
 
@@ -400,6 +407,10 @@ class _Words:
                 if span not in seen and not span.source.name.endswith("\0"):
                     seen.add(span)
                     yield Label(span, words)
+
+
+def _from_to(cut: Cut) -> str:
+    return f"from {point_text(cut.start)} to {point_text(cut.end)}"
 
 
 def spots_for(judgement: Judgement, label: str) -> str:
