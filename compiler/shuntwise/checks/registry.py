@@ -13,6 +13,8 @@ from types import ModuleType
 from shuntwise.checks import idle_waivers
 from shuntwise.checks.board import (
     board_mirrors_itself,
+    bodies_collide,
+    body_over_edge,
     copper_hardly_joined,
     laid_out_otherwise,
     lead_misplaced,
@@ -25,6 +27,7 @@ from shuntwise.checks.board import (
     nets_joined,
     nothing_leads_to_pad,
     part_not_placed,
+    part_too_high,
     placed_not_used,
 )
 from shuntwise.checks.documents import driver_assumed, rating_missing, tolerance_missing, variant_unnamed
@@ -399,6 +402,9 @@ BOARD: tuple[ModuleType, ...] = (
     nets_joined,
     copper_hardly_joined,
     board_mirrors_itself,
+    bodies_collide,
+    body_over_edge,
+    part_too_high,
     placed_not_used,
     laid_out_otherwise,
 )
