@@ -77,8 +77,19 @@ def strip_ohm(length_mm: float, width_mm: float, thickness_mm: float) -> float:
     return RESISTIVITY_OHM_M["copper"] * length_mm / (width_mm * thickness_mm) * 1e3
 
 
+MOST_TRACKS = 200
+"""Where more lengths of track carry current, tracks are taken for areas: a real board has a tenth of it."""
+
+
 def metal(circuit: Circuit, layouts: Sequence[Layout], copper: Islands, comparison: Comparison) -> Metal:
     """The metal of layouts that make the circuit. A net is then one joint, and has all leads that it should."""
+    found = _metal(circuit, layouts, copper, comparison)
+    if sum(": track " in strap.name for strap in found.straps) > MOST_TRACKS:
+        return _metal(circuit, layouts, replace(copper, drawn={}), comparison)
+    return found
+
+
+def _metal(circuit: Circuit, layouts: Sequence[Layout], copper: Islands, comparison: Comparison) -> Metal:
     lies = comparison.keys
     boards = {layout.name: layout for layout in layouts}
     soldered_to = {key for layout in layouts for wire in layout.wires for key in soldered(wire, boards)}
@@ -133,18 +144,18 @@ def _names(straps: Iterable[_Wire]) -> Iterator[str]:
 
 def _carrying(straps: Sequence[_Wire], one: DisjointSets[Key], busy: Collection[Key]) -> list[_Wire]:
     """Those that current may go through: not what leads nowhere. Tracks in a row are one."""
-    straps = list(straps)
-    while True:
-        degree = Counter(one[end] for wire in straps for end in wire.ends)
-        kept = [wire for wire in straps if all(degree[one[end]] > 1 or one[end] in busy for end in wire.ends)]
-        if len(kept) == len(straps):
-            break
-        straps = kept
     left = dict(enumerate(straps))
     meeting: dict[Key, set[int]] = defaultdict(set)
     for number, wire in left.items():
         for end in wire.ends:
             meeting[one[end]].add(number)
+    waiting = list(meeting)
+    while waiting:
+        key = waiting.pop()
+        if key not in busy and len(meeting[key]) == 1:
+            for end in left.pop(next(iter(meeting[key]))).ends:
+                meeting[one[end]] &= left.keys()
+                waiting.append(one[end])
     for key, numbers in meeting.items():
         if key in busy or len(numbers) != 2 or not all(left[number].track for number in numbers):
             continue

@@ -23,9 +23,9 @@ from shuntwise.board.touching import Touching, contact
 from shuntwise.graph.topology import DisjointSets
 from shuntwise.model.boards import Hole, Point
 
-MOST_MEETINGS = 1000
-"""Where more pieces of copper lie this near to each other, tracks are taken for areas: a real board has a tenth of it.
-"""
+MOST_MEETINGS = 10_000
+"""Where more pieces of copper lie near each other, tracks are taken for areas: a board of 2,000 ringed holes in rows on
+strips has half as many."""
 
 
 @dataclass(frozen=True)
@@ -85,8 +85,7 @@ def strips(copper: Copper, found: Touching, holes: Iterable[Hole]) -> Strips:
             met[other].append((*_stretch(pieces[other], joint), (one, other)))
         elif pieces[one].axis or pieces[other].axis:
             track, area = (one, other) if pieces[one].axis else (other, one)
-            common = shared(pieces[track].outline, pieces[area].bounds) or (at,)
-            met[track].append((*_stretch(pieces[track], common), area))
+            met[track].append((*_covered(pieces[track], pieces[area], at), area))
         else:
             bits.union(one, other)
     between: list[tuple[Node, Node, float, float]] = []
@@ -140,6 +139,15 @@ def _stretch(piece: Piece, shape: Shape) -> tuple[float, float]:
     """From where to where a shape goes along the axis."""
     places = [_along(piece, corner)[0] for corner in shape]
     return min(places), max(places)
+
+
+def _covered(track: Piece, area: Piece, at: Point) -> tuple[float, float]:
+    """From where to where other copper is on a piece of track, which it meets at a point."""
+    if track.radius and len(area.core) == 1:  # a ring, of which there may be many
+        middle_at, beside = _along(track, area.core[0])
+        if abs(beside) <= track.radius:
+            return middle_at - area.radius, middle_at + area.radius
+    return _stretch(track, shared(track.outline, area.bounds) or (at,))
 
 
 def _breadth(piece: Piece) -> float:
