@@ -1,7 +1,7 @@
-"""What cannot be built of a layout, by shapely: bodies that meet, holes under bodies, ties that hold nothing.
+"""What cannot be built of a layout, by shapely: holes under bodies, ties that hold nothing.
 
-Lengths in mm. Common practice, no source: a coil of more than 50 g is tied down; a lead goes through no hole that
-another has, but many hang on one tag.
+Of bodies that meet, are too high or go over the edge rules tell. Lengths in mm. Common practice, no source: a coil of
+more than 50 g is tied down; a lead goes through no hole that another has, but many hang on one tag.
 """
 
 from __future__ import annotations
@@ -19,7 +19,6 @@ from shuntwise.model.boards import Layout, Place
 from shuntwise.model.design import Design, Part
 
 TIED_FROM_G = 50.0
-TOUCHING = 1e-6
 
 
 @dataclass(frozen=True)
@@ -62,19 +61,6 @@ def faults(design: Design, layout: Layout) -> Iterator[str]:
     parts = {place.label: design.parts[place.label] for place in layout.places}
     bodies = [body for place in layout.places if (body := body_of(parts[place.label], place))]
     outline = outline_of(layout)
-    for body in bodies:
-        label = body.place.label
-        if body.outline.difference(outline).area > TOUCHING:
-            yield f"{label} sticks out"
-        if layout.depth is not None and body.place.side == "parts" and body.high > layout.depth:
-            yield f"{label} is too tall"
-        for fixing in layout.board.fixings:
-            if body.outline.intersection(Point(fixing.at).buffer(fixing.keep)).area > TOUCHING:
-                yield f"{label} is on the fixing at {fixing.at}"
-    for one, other in combinations(bodies, 2):
-        level = one.place.side == other.place.side and min(one.high, other.high) > max(one.low, other.low)
-        if level and one.outline.intersection(other.outline).area > TOUCHING:
-            yield f"{one.place.label} and {other.place.label} are in one place"
     yield from _holes(layout, bodies, outline)
     for place in layout.places:
         yield from _ties(layout, parts[place.label], place, bodies, outline)

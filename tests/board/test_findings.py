@@ -152,7 +152,7 @@ def test_numbers_count_the_wires_in_unless_they_are_passed_over(tmp_path: Path) 
     assert over.network.elements == without.network.elements
     assert laid.mark != over.mark
     straps = [element for element in laid.network.elements if element.part.startswith("board ")]
-    assert len(straps) == 7 and all(1e-4 < strap.value < 0.02 for strap in straps)
+    assert len(straps) == 8 and all(1e-4 < strap.value < 0.02 for strap in straps)
     levels = [column.values for made in (laid, over) for column in made.columns if column.quantity == "level"]
     apart = max(abs(one - other).max() for one, other in zip(levels[:2], levels[2:], strict=True))
     assert 0.001 < apart < 0.1

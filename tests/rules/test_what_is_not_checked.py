@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from shuntwise.api import load_text
+from shuntwise.board import copper
+from shuntwise.checks.registry import FAMILIES
+from shuntwise.workspace import Workspace
 
 BOX = """
 amplifier 60 W into 8 ohm { least 4 ohm }
@@ -47,3 +52,32 @@ def test_what_is_left_out_is_told(text: str, name: str, subjects: tuple[str, ...
 
 def test_a_capacitor_of_a_stated_current_needs_no_construction() -> None:
     assert "cap-current" not in {name for name, _ in lacks(BOX.replace(", film", ", 4 A"))}
+
+
+HORN = (Path(__file__).parents[2] / "examples" / "07-market-horn.shunt").read_text(encoding="utf-8")
+ON_BOARDS = {module.RULE.name for module in FAMILIES["board"]}
+
+
+def lacking(text: str, folder: Path) -> dict[str, str]:
+    file = folder / "horn.shunt"
+    file.write_text(text, encoding="utf-8")
+    (compilation,) = Workspace(str(file)).compilations
+    return {entry.name: entry.lacks for entry in compilation.not_checked if entry.name in ON_BOARDS}
+
+
+def test_a_layout_that_is_read_whole_is_checked(tmp_path: Path) -> None:
+    assert lacking(HORN, tmp_path) == {}
+
+
+def test_of_a_layout_with_an_unread_line_nothing_on_boards_passes_in_silence(tmp_path: Path) -> None:
+    old = "lead out h4 to tweeter+"
+    assert HORN.count(old) == 1
+    told = lacking(HORN.replace(old, "lead out h9 to tweeter+"), tmp_path)
+    assert told == dict.fromkeys(ON_BOARDS, "a layout `gusset` that could be read whole")
+
+
+def test_nor_of_copper_that_is_too_fine(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The bound is brought down: a true example has 2,000 cuts."""
+    monkeypatch.setattr(copper, "MOST_PIECES", 5)
+    told = lacking(HORN, tmp_path)
+    assert told == dict.fromkeys(ON_BOARDS, "copper of `gusset` in fewer pieces than its cuts leave")

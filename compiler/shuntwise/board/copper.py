@@ -58,12 +58,13 @@ class Item:
 @dataclass(frozen=True)
 class Piece:
     """Convex copper of one item: all within `radius` of `core`, which is a point or an edge, or else a convex polygon
-    and `radius` 0.
+    and `radius` 0. `axis`: of a track's, the stretch of track that it is, or is left of.
     """
 
     item: Item
     core: Shape
     radius: float = 0.0
+    axis: tuple[Point, Point] | None = None
 
     @cached_property
     def box(self) -> Box:
@@ -78,6 +79,10 @@ class Piece:
     def bounds(self) -> tuple[Side, ...]:
         """The half-planes that bound its outline."""
         return outward(self.outline)
+
+    def left(self, shapes: Iterable[Shape]) -> list[Piece]:
+        """What is left of it."""
+        return [Piece(self.item, shape, axis=self.axis) for shape in shapes if not thin(shape)]
 
     def around(self, point: Point) -> float:
         """Radius of the largest circle round a point that is all copper; outside, minus how far off it is."""
@@ -134,7 +139,10 @@ def drawn(board: Board, holes: Iterable[Hole]) -> Iterator[Piece]:
     for track in board.tracks:
         item = Item(f"the track at line {track.span.line}", track.span)
         for start, end in zip(track.points, track.points[1:], strict=False):
-            yield Piece(item, (start,) if start == end else (start, end), track.width / 2)
+            if start == end:
+                yield Piece(item, (start,), track.width / 2)
+            else:
+                yield Piece(item, (start, end), track.width / 2, (start, end))
     for hole in holes:
         if hole.ring:
             yield Piece(Item(f"the ring of {hole.name}", hole.span), (hole.at,), hole.ring / 2)
@@ -192,7 +200,7 @@ def _cut(piece: Piece, cut: Piece) -> list[Piece]:
         middle = half(middle, across, up, bound)
         if thin(middle):
             return [piece]
-    return [Piece(piece.item, part) for part in parts if not thin(part)]
+    return piece.left(parts)
 
 
 def _breaking(pieces: Sequence[Piece], holes: Sequence[Hole]) -> list[Piece]:
@@ -233,6 +241,5 @@ def _drilled(piece: Piece, hole: Piece) -> list[Piece]:
             length = hypot(x1 - x0, y1 - y0)
             across, up = (y1 - y0) / length, (x0 - x1) / length
             part = half(part, across, up, across * x0 + up * y0)
-        if not thin(part):
-            wedges.append(part)
-    return [Piece(piece.item, wedge) for wedge in wedges]
+        wedges.append(part)
+    return piece.left(wedges)

@@ -9,11 +9,11 @@ at least in part. A tag is an island of its own.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Literal
 
-from shuntwise.board.copper import copper_of
-from shuntwise.board.touching import touching
+from shuntwise.board.copper import Copper, copper_of
+from shuntwise.board.touching import Touching, touching
 from shuntwise.model.boards import Layout, Point
 from shuntwise.source import Span
 
@@ -45,7 +45,7 @@ class Islands:
     """`of`: for every hole and tag of every layout the number of its island, from 0 in the order of the layouts' holes;
     a hole without copper is an island of its own. `bare`: these holes. `astray`: holes that are said to be in an area
     (`hole.area`) and have no copper of it. `too_fine`: layouts whose cuts leave more pieces than are worked on; every
-    hole of them is an island of its own, which is not true.
+    hole of them is an island of its own, which is not true. `drawn`: the copper of the other layouts, by their names.
     """
 
     of: Mapping[Key, int]
@@ -53,6 +53,7 @@ class Islands:
     narrow: tuple[Contact, ...]
     astray: frozenset[Key] = frozenset()
     too_fine: frozenset[str] = frozenset()
+    drawn: Mapping[str, tuple[Copper, Touching]] = field(default_factory=dict, repr=False, compare=False)
 
     def keys(self, island: int) -> tuple[Key, ...]:
         """The holes and tags of an island, in order."""
@@ -66,12 +67,15 @@ def islands(layouts: Sequence[Layout]) -> Islands:
     astray: set[Key] = set()
     narrow: list[Contact] = []
     too_fine: set[str] = set()
+    drawn: dict[str, tuple[Copper, Touching]] = {}
     count = 0
     for layout in layouts:
         copper = copper_of(layout)
         if copper.too_fine:
             too_fine.add(layout.name)
         found = None if copper.too_fine else touching(copper, layout.holes)
+        if found:
+            drawn[layout.name] = copper, found
         numbers: dict[int, int] = {}
         for hole in layout.holes:
             key = (layout.name, hole.name)
@@ -92,4 +96,4 @@ def islands(layouts: Sequence[Layout]) -> Islands:
             narrow.append(
                 Contact(layout.name, hair.kind, hair.at, hair.width, (one.words, other.words), (one.span, other.span))
             )
-    return Islands(of, frozenset(bare), tuple(narrow), frozenset(astray), frozenset(too_fine))
+    return Islands(of, frozenset(bare), tuple(narrow), frozenset(astray), frozenset(too_fine), drawn)

@@ -63,10 +63,13 @@ class Judgement:
 
     @cached_property
     def metal(self) -> Metal | None:
-        """The wires between the parts, where the boards make the circuit."""
+        """Wires and tracks between the parts, where the boards make the circuit, with or without parts left over."""
+        from shuntwise.board.compare import Unused
         from shuntwise.board.metal import metal
 
-        if not self.comparison.right or self.comparison.doubtful:
+        comparison = self.comparison
+        lacking = any(not isinstance(finding, Unused) for finding in (*comparison.wiring, *comparison.absent))
+        if lacking or comparison.doubtful:
             return None
         return metal(self.circuit, self.layouts, self.copper, self.comparison)
 

@@ -13,7 +13,10 @@ from types import ModuleType
 from shuntwise.checks import idle_waivers
 from shuntwise.checks.board import (
     board_mirrors_itself,
+    bodies_collide,
+    body_over_edge,
     copper_hardly_joined,
+    hole_in_other_copper,
     laid_out_otherwise,
     lead_misplaced,
     lead_missing,
@@ -25,6 +28,7 @@ from shuntwise.checks.board import (
     nets_joined,
     nothing_leads_to_pad,
     part_not_placed,
+    part_too_high,
     placed_not_used,
 )
 from shuntwise.checks.documents import driver_assumed, rating_missing, tolerance_missing, variant_unnamed
@@ -398,7 +402,11 @@ BOARD: tuple[ModuleType, ...] = (
     net_not_joined,
     nets_joined,
     copper_hardly_joined,
+    hole_in_other_copper,
     board_mirrors_itself,
+    bodies_collide,
+    body_over_edge,
+    part_too_high,
     placed_not_used,
     laid_out_otherwise,
 )

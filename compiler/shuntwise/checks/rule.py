@@ -26,8 +26,9 @@ fed: what each part is there for can then be told.
 `sound` is a network of which the numbers of a leg with an error are not judged as well; `settled` one of which those of
 a leg with a warning are not either: what would be their consequence waits. Where a mistake stands in no one leg, that
 is all of it (`concern.py`).
-`stress` is such a network solved at the stated amplifier. `layout` is a circuit without errors, so that boards can be
-held against it; where nothing is laid out the rule has nothing to say.
+`stress` is such a network solved at the stated amplifier. `layout` is a circuit without errors, and layouts that were
+read whole and whose copper is known, so that boards can be held against it; where nothing is laid out the rule has
+nothing to say.
 """
 
 Check: TypeAlias = Callable[[Evidence], Iterable[Diagnostic | NotChecked]]

@@ -132,6 +132,12 @@ def _obstacle(rule: Rule, evidence: Evidence, mistakes: _Mistakes) -> NotChecked
             return rule.not_checked("wiring that could be read whole")
         if rule.needs in ("faultless", "layout") and not mistakes.free:
             return rule.not_checked("a circuit without errors")
+    if rule.needs == "layout" and evidence.boards is not None:
+        for layout in evidence.boards.layouts:
+            if layout.refused:
+                return rule.not_checked(f"a layout `{layout.name}` that could be read whole")
+            if layout.name in evidence.boards.copper.too_fine:
+                return rule.not_checked(f"copper of `{layout.name}` in fewer pieces than its cuts leave")
     if rule.needs in ("structure", "settled"):
         if not evidence.traceable:
             return rule.not_checked("a circuit of fewer parts")
