@@ -7,13 +7,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import combinations, pairwise
 from math import cos, dist, hypot, pi, sin
 
-from shuntwise.board.copper import NARROW, Piece, copper_of, cut_piece, without_cut
+from shuntwise.board.copper import NARROW, Copper, Piece, copper_of, cut_piece, without_cut
 from shuntwise.board.islands import Islands, Key
 from shuntwise.board.plane import TOUCH, Box, apart, close_pairs
-from shuntwise.board.touching import contact, touching
+from shuntwise.board.touching import Touching, contact, touching
 from shuntwise.graph.topology import DisjointSets
 from shuntwise.model.boards import Cut, Hole, Layout, Point
 
@@ -108,8 +109,7 @@ class _Plate:
 
     @classmethod
     def of(cls, layout: Layout, names: Iterable[str]) -> _Plate:
-        copper = copper_of(layout)
-        found = touching(copper, layout.holes)
+        copper, found = _metal(layout)
         wanted = set(names)
         holes = {hole.name: hole for hole in layout.holes if hole.name in wanted and not hole.tag}
         sets = {found.sets[found.at_hole[name]] for name in holes if name in found.at_hole}
@@ -248,6 +248,19 @@ class _Plate:
         return sorted((frozenset(group) for group in groups.values()), key=min)
 
 
+@lru_cache(maxsize=4)
+def _metal(layout: Layout) -> tuple[Copper, Touching]:
+    """Asked for island after island."""
+    copper = copper_of(layout)
+    return copper, touching(copper, layout.holes)
+
+
+@lru_cache(maxsize=4)
+def _whole(layout: Layout) -> _Plate:
+    """All islands of a layout as one."""
+    return _Plate.of(layout, [hole.name for hole in layout.holes])
+
+
 def _new(
     plate: _Plate, cuts: Iterable[Cut], told: set[frozenset[frozenset[str]]], together: set[tuple[str, str]]
 ) -> Iterator[TrialCut]:
@@ -269,7 +282,7 @@ def _long_cuts(
 ) -> Iterator[TrialCut]:
     """Cuts that part an island and others of its board, in ways not told yet."""
     name = plate.layout.name
-    whole = _Plate.of(plate.layout, [hole for layout, hole in islands.of if layout == name])
+    whole = _whole(plate.layout)
     tried = 0
     for across, up in plate.directions():
         for line in whole.lines(across, up, plate.span(across, up)):

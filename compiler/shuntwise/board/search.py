@@ -31,6 +31,9 @@ MANY, FEW_STATES = 8, 10
 """A state that is farther off has more than two mistakes: of such, fewer are gone on from before one step after the
 other is taken, whichever brings most for its cost."""
 
+MORE_STATES = 12
+"""So many more states are gone on from for a likelier pair of steps, once one has been found."""
+
 MOST_LEFT = 6
 """So far from the circuit may a state be after two parts are exchanged, for others to be taken the other way round."""
 
@@ -98,6 +101,8 @@ class Search:
                     if best is None or total < best[0]:
                         best = total, (*path, action), after
                         self._least = total
+                        if total < 3 * MOVE:  # no fewer steps do, as every single one is tried first
+                            most = min(most, visited + MORE_STATES)
                     continue
                 if known.get(after.mark, inf) <= total or (best is not None and total + 1 > best[0] - UNLIKELY):
                     continue
