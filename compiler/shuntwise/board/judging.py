@@ -11,7 +11,6 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from shuntwise.graph.circuit import Circuit
-from shuntwise.model.boards import Layout, Point
 
 if TYPE_CHECKING:
     from shuntwise.board.compare import Comparison
@@ -19,6 +18,7 @@ if TYPE_CHECKING:
     from shuntwise.board.islands import Islands
     from shuntwise.board.metal import Metal
     from shuntwise.board.repair import Repair
+    from shuntwise.model.boards import Layout, Point
 
 
 def judged(circuit: Circuit) -> Judgement | None:

@@ -94,6 +94,8 @@ NUMBERS = ("network", "sound", "settled", "stress")
 
 
 def _run(rule: Rule, evidence: Evidence, mistakes: _Mistakes) -> Iterable[Diagnostic | NotChecked]:
+    if rule.needs == "layout" and evidence.boards is None:
+        return ()  # nor is anything loaded that knows boards
     obstacle = _obstacle(rule, evidence, mistakes)
     if obstacle is not None:
         return (obstacle,)
@@ -125,8 +127,6 @@ def _results(rule: Rule, check: Check, evidence: Evidence) -> Iterable[Diagnosti
 
 def _obstacle(rule: Rule, evidence: Evidence, mistakes: _Mistakes) -> NotChecked | None:
     """What a rule lacks, if it cannot run."""
-    if rule.needs == "layout" and evidence.boards is None:
-        return None
     if rule.needs in ("faultless", "structure", "settled", "layout"):
         if not evidence.wiring_read:
             return rule.not_checked("wiring that could be read whole")

@@ -8,9 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
-from shuntwise.board.metal import Metal, Point
 from shuntwise.network.network import Element, Network
+
+if TYPE_CHECKING:
+    from shuntwise.board.metal import Metal, Point
 
 
 def laid_out(network: Network, metal: Metal) -> Network:

@@ -70,14 +70,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.board.bodies import overlaps
 from shuntwise.checks.evidence import Evidence
-from shuntwise.checks.room import advice, placed, severity
 from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
 from shuntwise.units import METRE
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    from shuntwise.board.bodies import overlaps
+    from shuntwise.checks.room import advice, placed, severity
+
     play = 1e3 * RULE.limit(evidence)
     for _, bodies in placed(evidence):
         for one, other, deep in overlaps(bodies, play):

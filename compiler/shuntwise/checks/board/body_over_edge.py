@@ -63,15 +63,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.board.bodies import on_fixings, over_edge
-from shuntwise.board.writing import point_text
 from shuntwise.checks.evidence import Evidence
-from shuntwise.checks.room import advice, placed, severity
 from shuntwise.checks.rule import Bound, Diagnostic, Label, Rule, Severity
 from shuntwise.units import METRE
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    from shuntwise.board.bodies import on_fixings, over_edge
+    from shuntwise.board.writing import point_text
+    from shuntwise.checks.room import advice, placed, severity
+
     play = 1e3 * RULE.limit(evidence)
     for layout, bodies in placed(evidence):
         for body in bodies:

@@ -63,14 +63,18 @@ When to ignore it: where the board has been measured, and another drawing says w
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
-from shuntwise.board.islands import Contact
-from shuntwise.board.writing import point_text
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
 
+if TYPE_CHECKING:
+    from shuntwise.board.islands import Contact
+
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    from shuntwise.board.writing import point_text
+
     judgement = evidence.boards
     if judgement is None:
         return

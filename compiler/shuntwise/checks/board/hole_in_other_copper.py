@@ -68,13 +68,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.board.wires import key_of
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
 from shuntwise.model.boards import Layout, Spot
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    from shuntwise.board.wires import key_of
+
     judgement = evidence.boards
     if judgement is None:
         return

@@ -55,13 +55,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.board.compare import Alike, Reordered
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
 from shuntwise.diagnostics.wording import quoted
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    from shuntwise.board.compare import Alike, Reordered
+
     judgement = evidence.boards
     if judgement is None:
         return

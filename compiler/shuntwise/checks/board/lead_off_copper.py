@@ -65,11 +65,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shuntwise.checks.evidence import Evidence
-from shuntwise.checks.mending import told
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    from shuntwise.checks.mending import told
+
     yield from told(RULE, evidence, "off copper", WHY)
 
 

@@ -55,11 +55,12 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from shuntwise.checks.evidence import Evidence
-from shuntwise.checks.mending import told
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    from shuntwise.checks.mending import told
+
     for finding in told(RULE, evidence, "reversed", "so wired it is turned round, and no meter shows that"):
         (owner,) = finding.subjects
         ladder = evidence.structure.ladders.get(owner) if evidence.traceable else None

@@ -57,12 +57,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.board.compare import Untold
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    from shuntwise.board.compare import Untold
+
     judgement = evidence.boards
     if judgement is None:
         return

@@ -50,16 +50,19 @@ board`.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from typing import TYPE_CHECKING
 
-from shuntwise.board.compare import NotPlaced
-from shuntwise.board.judging import Judgement
 from shuntwise.checks.evidence import Evidence
-from shuntwise.checks.mending import spots_for
 from shuntwise.checks.rule import Diagnostic, Label, Rule, Severity
 from shuntwise.diagnostics.wording import quoted
 
+if TYPE_CHECKING:
+    from shuntwise.board.judging import Judgement
+
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    from shuntwise.board.compare import NotPlaced
+
     judgement = evidence.boards
     if judgement is None:
         return
@@ -75,6 +78,8 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
 
 def _told(evidence: Evidence, judgement: Judgement, labels: Sequence[str]) -> Diagnostic:
     """One finding for all: while a layout is being written much is missing."""
+    from shuntwise.checks.mending import spots_for
+
     alone = len(labels) == 1
     spots = spots_for(judgement, labels[0]) if alone else ""
     return RULE.finding(

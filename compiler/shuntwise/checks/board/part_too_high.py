@@ -65,15 +65,19 @@ When to ignore it: where the lid has room for it at this place.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
-from shuntwise.board.bodies import Body
 from shuntwise.checks.evidence import Evidence
-from shuntwise.checks.room import advice, placed, severity
 from shuntwise.checks.rule import Bound, Diagnostic, Rule, Severity
 from shuntwise.units import METRE
 
+if TYPE_CHECKING:
+    from shuntwise.board.bodies import Body
+
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    from shuntwise.checks.room import advice, placed, severity
+
     play = 1e3 * RULE.limit(evidence)
     for layout, bodies in placed(evidence):
         for body in bodies:

@@ -54,12 +54,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shuntwise.board.compare import Unused
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
+    from shuntwise.board.compare import Unused
+
     judgement = evidence.boards
     if judgement is None or evidence.design.variants or evidence.design.choices:
         return  # it may be fitted there
