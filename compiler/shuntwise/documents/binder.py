@@ -147,9 +147,13 @@ CHAPTERS: tuple[Row, ...] = (
 
 
 def chapters(material: Material) -> tuple[Chapter, ...]:
-    """All that have anything to say. Raises SingularNetwork."""
-    made = (Chapter(row.key, row.title or material.title, tuple(filter(None, row.make(material)))) for row in CHAPTERS)
-    return tuple(chapter for chapter in made if chapter.content)
+    """All that have anything to say, made once for paper and screen. Raises SingularNetwork."""
+    if CHAPTERS not in material.made:
+        rows = ((row, tuple(entry for entry in row.make(material) if entry)) for row in CHAPTERS)
+        chapters = (Chapter(row.key, row.title or material.title, content) for row, content in rows if content)
+        material.made[CHAPTERS] = tuple(chapters)
+    found: tuple[Chapter, ...] = material.made[CHAPTERS]
+    return found
 
 
 def front(material: Material) -> Front:

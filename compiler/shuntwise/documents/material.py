@@ -5,9 +5,9 @@ In: the values of the passes. Out: the same, and what is worked out from them. R
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked
 from shuntwise.documents.page import USUAL, Printing
@@ -36,7 +36,8 @@ BUILDS = 1000
 class Material:
     """`stem` names a design without a title; `mark` tells from which texts it was made; `waived` are the findings
     that the design allows, each with its `allow` line, `below` is what the plot of levels has below them, `printing`
-    how documents are wanted, and `itself` is the design without its variant and without tried values.
+    how documents are wanted, and `itself` is the design without its variant and without tried values. `made` keeps what
+    several documents share.
 
     What is solved raises SingularNetwork; only where there is a network.
     """
@@ -53,6 +54,7 @@ class Material:
     below: tuple[Below, ...] = ()
     printing: Printing = USUAL
     itself: Design | None = None
+    made: dict[object, Any] = field(default_factory=dict, repr=False, compare=False)
 
     @property
     def title(self) -> str:
