@@ -92,7 +92,7 @@ def test_keys_do_what_is_told(browser: Browser, pages: dict[str, str]) -> None:
         page.keyboard.press("Tab")
         page.keyboard.press("Enter")
         assert page.evaluate("() => document.activeElement.id") == "content"
-        page.locator("summary").focus()
+        page.locator("summary").first.focus()
         page.keyboard.press("Enter")
         assert page.locator("details[open] table").first.is_visible()
         link = page.locator("nav a").last

@@ -100,7 +100,7 @@ def _ratings(material: Material) -> Iterable[Group | Sheet]:
 
 def _tolerances(material: Material) -> Iterable[Group | Sheet]:
     from shuntwise.documents.table import as_tables
-    from shuntwise.documents.tolerance_text import band_columns, told
+    from shuntwise.documents.tolerance_text import DRAWN, band_columns, told
 
     if material.spread is None:
         return
@@ -108,7 +108,7 @@ def _tolerances(material: Material) -> Iterable[Group | Sheet]:
     levels, impedance = material.spread_plots
     yield (levels.picture,)
     every = len(material.spread.freq_hz) // ROWS_OF_BANDS
-    yield (impedance.picture, Behind("The bands as a table", as_tables(band_columns(material.spread), every)))
+    yield (impedance.picture, Behind("The bands as a table", as_tables(band_columns(material.spread, DRAWN), every)))
 
 
 def _connectors(material: Material) -> Iterable[Group | Sheet]:

@@ -6,7 +6,7 @@ numbers. It refuses to work anything out.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from itertools import groupby
 from math import floor, isnan
 
@@ -174,12 +174,20 @@ def _change(figure: Figure, effect: float) -> str:
 # --- the bands as numbers
 
 
-def band_columns(spread: Spread) -> tuple[Column, ...]:
-    """Frequency, then for every driver (dB) and input (ohm) the stated build, the bands and the ends."""
+DRAWN = ("as stated", "5 %", "95 %", "least found", "greatest found")
+"""The columns of a band that its plot shows."""
+
+
+def band_columns(spread: Spread, only: Collection[str] = ()) -> tuple[Column, ...]:
+    """Frequency, then for each driver (dB) and input (ohm) the stated build, the bands and the ends; or `only` some."""
     columns = [Column("", "frequency", "Hz", "z.1f", spread.freq_hz)]
     for bands, what, unit in ((spread.levels, "level", "dB"), (spread.impedances, "impedance", "ohm")):
         for band in bands:
-            columns += [Column(band.owner, f"{what} {name}", unit, "z.2f", values) for name, values in _rows(band)]
+            columns += [
+                Column(band.owner, f"{what} {name}", unit, "z.2f", values)
+                for name, values in _rows(band)
+                if not only or name in only
+            ]
     return tuple(columns)
 
 
