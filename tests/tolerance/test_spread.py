@@ -94,10 +94,7 @@ def half_sample_mode(level: np.ndarray) -> float:
 
 
 def test_figures_are_those_of_the_exact_search() -> None:
-    """Crossing, corner and least impedance on the grid against the refined search, build by build.
-
-    2e-4, of which the least impedance, between two points of the grid, takes 1.2e-4 in one of these builds.
-    """
+    """Crossing, corner and least impedance on the grid against the refined search, build by build: 1e-4."""
     design, circuit = showcase()
     parts = varying(design, circuit).parts
     figures = (
@@ -124,7 +121,7 @@ def test_figures_are_those_of_the_exact_search() -> None:
             min(corners, key=lambda f: abs(f - 400)),
             measures.least_impedance(solver, "input", 20, 20e3).ohm,
         ]
-        assert [float(f[i]) for f in found] == pytest.approx(exact, rel=2e-4)
+        assert [float(f[i]) for f in found] == pytest.approx(exact, rel=1e-4)
 
 
 WILD = """

@@ -10,7 +10,7 @@ from shuntwise.figures.band import Real
 from shuntwise.figures.figure import Corner, Crossing, Figure
 from shuntwise.figures.nominal import HIGHEST_HZ, LOWEST_HZ
 
-POINTS = 200
+POINTS = 240
 """From LOWEST_HZ to HIGHEST_HZ; a wider grid has as many to a decade."""
 
 
