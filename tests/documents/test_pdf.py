@@ -64,7 +64,8 @@ def test_pages_have_the_size_of_the_paper_and_their_fonts_inside(paper: str, wid
     boxes = re.findall(rb"/MediaBox \[ ([\d. ]+) \]", pdf)
     assert len(boxes) == len(pages) == len(pages_of(pdf)) >= 5
     turned = [page.width > page.height for page in pages]  # a schematic lies across
-    assert turned.count(True) >= 1
+    across = [sheet for sheet in all_blocks(side_fill()) if isinstance(sheet, Sheet) and sheet.width > sheet.height]
+    assert turned.count(True) == len(across) >= 1
     for one, across in zip(boxes, turned, strict=True):
         size = [height, width] if across else [width, height]
         assert list(map(float, one.split())) == pytest.approx([0, 0, *size], abs=0.01)
