@@ -1,0 +1,101 @@
+"""A box on the bench: which one, with which instruments it was read, what was measured of it and what was read.
+
+Out of the text of a box (`*.box`), into the bench. Refuses to know what a reading should be, and what is wrong.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Literal
+
+from shuntwise.model.design import Quantity
+from shuntwise.source import Source, Span
+from shuntwise.units import HERTZ, write
+
+ReadQuantity = Literal["resistance", "volts", "impedance"]
+
+DRIVERS_OFF, DRIVERS_ON, DUMMIES_ON = "drivers off", "drivers on", "dummies on"
+"""What hangs on the wires to the drivers. One driver off alone is its name and ` off`: `woofer off`."""
+
+OPEN = float("inf")
+"""A resistance beyond what the meter shows."""
+
+
+@dataclass(frozen=True)
+class Instruments:
+    """What stands on the bench: a design or a box may state it (`bench { ... }`), each else as here.
+
+    `source_v` is the generator's voltage (V, r.m.s.) with nothing on it, `series_ohm` the resistor between it and the
+    box, `dummy_ohm` what stands in the place of each driver, `meter_share` how far a voltmeter may be off, up to
+    `meter_top_hz`; `leads_ohm` what the leads of the ohmmeter may add.
+    """
+
+    source_v: float = 2.0
+    series_ohm: float = 10.0
+    dummy_ohm: float = 8.0
+    meter_share: float = 0.02
+    meter_top_hz: float = 6000.0
+    leads_ohm: float = 0.2
+
+
+@dataclass(frozen=True)
+class Reading:
+    """What is read: between which two points, with what on the wires to the drivers, at what frequency.
+
+    Points are named as in a design (`woofer+`, `L1.start`, a node's name); those of a driver are its tags, where its
+    wires end. `freq_hz` is 0 for a resistance, read with direct current and no generator; `fed` is the input that
+    the generator is on.
+    """
+
+    quantity: ReadQuantity
+    plus: str
+    minus: str
+    loads: str
+    freq_hz: float = 0.0
+    fed: str = ""
+
+    @property
+    def place(self) -> str:
+        """`at woofer` for the two pads of one thing, else `input+ to woofer+`."""
+        name = self.plus.removesuffix("+")
+        whole = (self.plus, self.minus) == (f"{name}+", f"{name}-")
+        return f"at {name}" if whole else f"{self.plus} to {self.minus}"
+
+    def words(self, inputs: int = 1) -> str:
+        """As it stands in a box's text, of a design of so many inputs: `volts at tweeter, dummies on, 3 kHz`."""
+        into = f", into {self.fed}" if self.freq_hz and inputs > 1 else ""
+        at = f", {write(self.freq_hz, HERTZ)}" if self.freq_hz else ""
+        return f"{self.quantity} {self.place}, {self.loads}{into}{at}"
+
+
+@dataclass(frozen=True)
+class Taken:
+    """A reading that was taken: ohm or volts, OPEN for a resistance beyond the meter's range."""
+
+    reading: Reading
+    value: float
+    span: Span | None = field(default=None, compare=False)
+
+
+@dataclass(frozen=True)
+class Box:
+    """One box. `design_path` is as written; `variant` as `--variant` takes it.
+
+    `measured` are values of parts, by label, with the share by which the measurement may be off. `taken` are the
+    readings since the last rework, in their order; `before` those that it has made void. A sweep's points are readings
+    of an impedance among them. `yardstick` is another box whose readings stand for what is right.
+    """
+
+    source: Source
+    name: str
+    design_path: str
+    design_span: Span
+    variant: str | None = None
+    instruments: Instruments = Instruments()
+    measured: Mapping[str, tuple[Quantity, float]] = field(default_factory=dict)
+    taken: tuple[Taken, ...] = ()
+    before: tuple[Taken, ...] = ()
+    reworks: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
+    yardstick: Box | None = None
