@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 Family = Literal[
-    "open", "short", "value", "dried", "turns", "core", "exchanged", "doubled", "moved", "joint", "bridge",
+    "open", "short", "value", "drift", "dried", "turns", "core", "exchanged", "doubled", "moved", "joint", "bridge",
     "jumper", "cut", "link", "reversed", "outputs", "driver", "dummies", "series", "source", "meter",
 ]  # fmt: skip
 
@@ -25,6 +25,7 @@ class Fault:
     | open | the part, driver or input | its lead that is off; () for a part of two terminals | | |
     | short | the part | the two terminals that are joined | | |
     | value | the part | () | | of its value; resistance of a coil with the root of it, of a capacitor inverse |
+    | drift | the part | () | | as for value, a little outside its tolerance |
     | dried | an electrolytic capacitor | () | | of its capacitance; its series resistance is 20 times as much |
     | turns | a coil | () | | share k of L that a shorted turn takes: L (1 - k s/(s + w)), w/2 pi about 200 Hz |
     | core | a cored coil | () | | of its inductance |

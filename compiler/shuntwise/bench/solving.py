@@ -158,8 +158,9 @@ class _SetUp:
                 for j, other in enumerate(members):
                     ends, others = self.ends[:, one], self.ends[:, other]
                     _stamp(y, rows, (ends[:, 0], ends[:, 1]), (others[:, 0], others[:, 1]), block[:, :, i, j])
-        extra = np.where(np.isfinite(states.spare_ohm), 1 / states.spare_ohm, 0.0)[:, None] + 0j
-        _stamp(y, rows, (states.spare[:, 0], states.spare[:, 1]), (states.spare[:, 0], states.spare[:, 1]), extra)
+        for number in range(states.spare.shape[1]):
+            ends = states.spare[:, number, 0], states.spare[:, number, 1]
+            _stamp(y, rows, ends, ends, (1 / states.spare_ohm[:, [number]]) + 0j)
         diagonal = np.arange(size)
         y[:, :, diagonal, diagonal] += 1 / METER_OHM
         y[rows, :, ground, ground] += 1e3

@@ -20,10 +20,10 @@ BRIDGE_OHM = 0.01
 class States:
     """Boards (N): the node of each point (N, P), what each branch is (N, B), and the set-up.
 
-    `turn_k`, `turn_w`: the inductance is L (1 - k s/(s + w)). `spare` are the two nodes of one more resistor of
-    `spare_ohm` (infinite: none). `driver` and `dummy` (N, D) are factors of their impedance, `offsets` (N, D, 4) those
-    of drivers by DRIVER_WAYS (None: as stated). `series`, `source` factors (N,), `droop` (N,) the share by which the
-    meter reads too little at its highest frequency.
+    `turn_k`, `turn_w`: the inductance is L (1 - k s/(s + w)). `spare` (N, 2, 2) are the nodes of two more resistors of
+    `spare_ohm` (N, 2; infinite: none). `driver` and `dummy` (N, D) are factors of their impedance, `offsets` (N, D, 4)
+    those of drivers by DRIVER_WAYS (None: as stated). `series`, `source` factors (N,), `droop` (N,) the share by which
+    the meter reads too little at its highest frequency.
     """
 
     node_of: Whole
@@ -46,7 +46,8 @@ class States:
 
     def part(self, rows: slice) -> States:
         """Some of the boards."""
-        return States(*(None if (v := getattr(self, f.name)) is None else v[rows] for f in fields(self)))
+        chosen = {f.name: getattr(self, f.name)[rows] for f in fields(self) if f.name != "offsets"}
+        return States(**chosen, offsets=None if self.offsets is None else self.offsets[rows])
 
 
 @dataclass(eq=False)
@@ -61,7 +62,7 @@ class Row:
     turn_k: Real
     turn_w: Real
     spare: Whole
-    spare_ohm: float
+    spare_ohm: Real
     driver: Real
     dummy: Real
     series: float = 1.0
@@ -72,6 +73,11 @@ class Row:
         """A node that nothing lies on, for what is off; the second one if the first is taken."""
         free = len(self.rig.nodes)
         return free + 1 if free in self.node_of or free in self.spare else free
+
+    def join(self, one: int, other: int, ohm: float) -> None:
+        """Put a resistor between two nodes; there is room for two."""
+        at = 0 if np.isinf(self.spare_ohm[0]) else 1
+        self.spare[at], self.spare_ohm[at] = (one, other), ohm
 
 
 Edit = Callable[[Row], None]
@@ -89,8 +95,8 @@ def as_stated(rig: Rig) -> Row:
         np.array([b.elastance for b in branches]),
         zero.copy(),
         zero + 1e3,
-        np.zeros(2, np.intp),
-        float("inf"),
+        np.zeros((2, 2), np.intp),
+        np.full(2, np.inf),
         np.ones(len(rig.drivers)),
         np.ones(len(rig.drivers)),
     )
