@@ -49,11 +49,8 @@ def classes(rig: Rig, faults: Sequence[Fault], fault_of: Whole, columns: Columns
     count = np.bincount(group_of)
     # How many rows of one group have a row that is near in another.
     first, second = near(columns, group_of)
-    met = {
-        (row, int(group_of[other]))
-        for a, b in ((first, second), (second, first))
-        for row, other in zip(a, b, strict=True)
-    }
+    both = np.concatenate([first, second]).tolist(), np.concatenate([second, first]).tolist()
+    met = {(row, int(group_of[other])) for row, other in zip(*both, strict=True)}
     share: dict[tuple[int, int], int] = {}
     for row, group in met:
         key = int(group_of[row]), group

@@ -40,8 +40,8 @@ class Scale:
         return np.where(self.resistance, np.log(x + FLOOR_OHM), np.where(self.impedance, np.log(x + 1e-9), volts))
 
     def slope(self, x: Real) -> Real:
-        """du/dx."""
-        volts = x / (x * x + FLOOR_V**2)
+        """du/dx, of no volts that of a digit."""
+        volts = np.hypot(x, VOLT_DIGIT) / (x * x + FLOOR_V**2)
         return np.where(self.resistance, 1 / (x + FLOOR_OHM), np.where(self.impedance, 1 / (x + 1e-9), volts))
 
     def x(self, u: Real) -> Real:

@@ -31,9 +31,11 @@ def pool(rig: Rig, bench: Instruments) -> tuple[Reading, ...]:
 
 def _resistances(rig: Rig) -> Iterator[Reading]:
     owners = [*rig.inputs, *rig.drivers]
-    points = [f"{owner}{sign}" for owner in owners for sign in "+-"]
-    for plus, minus in combinations(points, 2):
-        yield Reading("resistance", plus, minus, DRIVERS_OFF)
+    for owner in owners:
+        yield Reading("resistance", f"{owner}+", f"{owner}-", DRIVERS_OFF)
+    for sign in "+-":
+        for one, other in combinations(owners, 2):
+            yield Reading("resistance", f"{one}{sign}", f"{other}{sign}", DRIVERS_OFF)
     for owner in owners:
         yield Reading("resistance", f"{owner}+", f"{owner}-", DRIVERS_ON)
 

@@ -13,6 +13,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from math import sqrt
+from typing import Any
 
 import numpy as np
 import numpy.typing as npt
@@ -24,7 +25,7 @@ from shuntwise.network.ideal import Stage
 from shuntwise.network.part_model import part_model
 
 Real = npt.NDArray[np.float64]
-Complex = npt.NDArray[np.complex128]
+Complex = npt.NDArray[np.complexfloating[Any, Any]]
 Whole = npt.NDArray[np.intp]
 
 UNSTATED_TOLERANCE = 0.05

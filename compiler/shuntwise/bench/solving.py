@@ -159,8 +159,8 @@ class _SetUp:
                     ends, others = self.ends[:, one], self.ends[:, other]
                     _stamp(y, rows, (ends[:, 0], ends[:, 1]), (others[:, 0], others[:, 1]), block[:, :, i, j])
         for number in range(states.spare.shape[1]):
-            ends = states.spare[:, number, 0], states.spare[:, number, 1]
-            _stamp(y, rows, ends, ends, (1 / states.spare_ohm[:, [number]]) + 0j)
+            between = states.spare[:, number, 0], states.spare[:, number, 1]
+            _stamp(y, rows, between, between, (1 / states.spare_ohm[:, [number]]) + 0j)
         diagonal = np.arange(size)
         y[:, :, diagonal, diagonal] += 1 / METER_OHM
         y[rows, :, ground, ground] += 1e3

@@ -44,7 +44,7 @@ class States:
     def __len__(self) -> int:
         return len(self.node_of)
 
-    def part(self, rows: slice) -> States:
+    def part(self, rows: slice | Whole) -> States:
         """Some of the boards."""
         chosen = {f.name: getattr(self, f.name)[rows] for f in fields(self) if f.name != "offsets"}
         return States(**chosen, offsets=None if self.offsets is None else self.offsets[rows])

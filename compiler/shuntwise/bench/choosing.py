@@ -1,0 +1,115 @@
+"""Which reading tells most: for a sheet that serves every board, and for one board of which some are known.
+
+In: columns of the dictionary, classes, weights. Out: numbers of readings. What a reading tells is the fall of entropy
+that is expected of it (D. V. Lindley, On a measure of the information provided by an experiment, Ann. Math. Stat.
+27(4), 1956, and for troubleshooting J. de Kleer and B. C. Williams, Diagnosing multiple faults, Artificial Intelligence
+32(1), 1987; both from memory), over boards drawn from the hypotheses.
+
+Refuses to know what the readings are.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+
+from shuntwise.bench.dictionary import Columns
+from shuntwise.bench.inference import NU, shares
+from shuntwise.bench.rig import Real, Whole
+
+LEAST_VARIANCE = 2e-5
+LEAST_SHARE = 1e-4
+"""A board that the readings have got so wrong costs no more if they get it wronger."""
+
+
+def greedy(
+    columns: Columns,
+    weights: Real,
+    label: Whole,
+    count: int,
+    allowed: Sequence[int],
+    *,
+    begun: Sequence[int] = (),
+    boards: int = 120,
+    seed: int = 1,
+    repeated: Real | None = None,
+) -> list[int]:
+    """The readings (numbers of columns) that tell `label` (H,) of boards drawn by `weights` (H,), one after the other.
+
+    Each is the one of the greatest mean logarithm of the true label's share, given those before it, of which `begun`
+    are taken as they are. `repeated` (M, M) is what is taken off for a reading after another, as a reconnection costs.
+    """
+    generator = np.random.default_rng(seed)
+    rows = _stratified(weights, boards)
+    mean, covariance = columns.mean.astype(np.float32), columns.covariance().astype(np.float32)
+    noise = np.sqrt(columns.variance[rows]) * generator.normal(size=(len(rows), mean.shape[1]))
+    drawn = generator.uniform(-(3**0.5), 3**0.5, (len(rows), 1, columns.factor.shape[2]))
+    u = (columns.mean[rows] + noise + (columns.factor[rows] * drawn).sum(axis=2)).astype(np.float32)
+    rest = u[:, None] - mean[None]
+    log_weights = np.broadcast_to(np.log(weights.astype(np.float32) + 1e-30), (len(rows), len(weights))).copy()
+    own = label[None, :] == label[rows][:, None]
+    chosen: list[int] = []
+    for step in range(count):
+        variance = np.maximum(np.diagonal(covariance, axis1=1, axis2=2), LEAST_VARIANCE)
+        left = [begun[step]] if step < len(begun) else [c for c in allowed if c not in chosen]
+        if not left:
+            break
+        surprise = rest[:, :, left] ** 2 / variance[:, left]
+        logs = log_weights[:, :, None] - 0.5 * np.log(variance[:, left]) - 0.5 * (NU + 1) * np.log1p(surprise / NU)
+        posterior = np.exp(logs - logs.max(axis=1, keepdims=True))
+        right = np.einsum("nhc,nh->nc", posterior, own.astype(np.float32)) / posterior.sum(axis=1)
+        score = np.log(np.maximum(right, LEAST_SHARE)).mean(axis=0)
+        if repeated is not None and chosen:
+            score = score - repeated[chosen[-1], left].astype(np.float32)
+        best = int(np.argmax(score))
+        column = left[best]
+        chosen.append(column)
+        log_weights = logs[:, :, best]
+        gain = covariance[:, :, column] / variance[:, column, None]
+        rest = rest - rest[:, :, [column]] * gain[None]
+        covariance = covariance - gain[:, :, None] * covariance[:, None, column, :]
+    return chosen
+
+
+def _stratified(weights: Real, count: int) -> Whole:
+    """Rows drawn by their weights, as evenly as can be."""
+    whole = np.cumsum(weights) / weights.sum()
+    return np.minimum(np.searchsorted(whole, (np.arange(count) + 0.5) / count), len(weights) - 1)
+
+
+def expected_gains(
+    known: Columns, u: Real, candidates: Columns, log_posterior: Real, label: Whole, *, boards: int = 96, seed: int = 1
+) -> Real:
+    """By how much the entropy of the label is expected to fall (nats) with each candidate (M,), after what is known.
+
+    `known` are the columns of the readings `u` (k,) that were taken, under the same hypotheses (H).
+    """
+    generator = np.random.default_rng(seed)
+    mean, variance = conditional(known, u, candidates)
+    posterior = shares(log_posterior)
+    rows = _stratified(posterior, boards)
+    drawn = mean[rows] + np.sqrt(variance[rows]) * generator.normal(size=(len(rows), 1))
+    surprise = (drawn[:, None] - mean[None]) ** 2 / variance[None]
+    updated = shares(np.moveaxis(log_posterior[None, :, None] - 0.5 * np.log(variance) - 0.5 * surprise, 1, 2))
+    labels, index = np.unique(label, return_inverse=True)
+    member = np.zeros((len(label), len(labels)))
+    member[np.arange(len(label)), index] = 1
+    return np.asarray(entropy(posterior @ member) - entropy(updated @ member).mean(axis=0))
+
+
+def conditional(known: Columns, u: Real, candidates: Columns) -> tuple[Real, Real]:
+    """Mean and variance (H, M) of candidates under each hypothesis, once `u` (k,) has been read."""
+    own = np.einsum("hmv,hmv->hm", candidates.factor, candidates.factor) + candidates.variance
+    if not known.mean.shape[1]:
+        return candidates.mean, np.maximum(own, LEAST_VARIANCE)
+    between = candidates.factor @ np.swapaxes(known.factor, 1, 2)
+    gain = np.swapaxes(np.linalg.solve(known.covariance(), np.swapaxes(between, 1, 2)), 1, 2)
+    mean = candidates.mean + np.einsum("hmk,hk->hm", gain, u - known.mean)
+    variance = own - np.einsum("hmk,hmk->hm", gain, between)
+    return mean, np.maximum(variance, LEAST_VARIANCE)
+
+
+def entropy(share: Real) -> Real:
+    """Of shares along the last axis, in nats."""
+    return np.asarray(-(share * np.log(share + 1e-12)).sum(axis=-1))
