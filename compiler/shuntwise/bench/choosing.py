@@ -33,12 +33,11 @@ def greedy(
     begun: Sequence[int] = (),
     boards: int = 120,
     seed: int = 1,
-    repeated: Real | None = None,
 ) -> list[int]:
     """The readings (numbers of columns) that tell `label` (H,) of boards drawn by `weights` (H,), one after the other.
 
     Each is the one of the greatest mean logarithm of the true label's share, given those before it, of which `begun`
-    are taken as they are. `repeated` (M, M) is what is taken off for a reading after another, as a reconnection costs.
+    are taken as they are.
     """
     generator = np.random.default_rng(seed)
     rows = _stratified(weights, boards)
@@ -47,7 +46,7 @@ def greedy(
     drawn = generator.uniform(-(3**0.5), 3**0.5, (len(rows), 1, columns.factor.shape[2]))
     u = (columns.mean[rows] + noise + (columns.factor[rows] * drawn).sum(axis=2)).astype(np.float32)
     rest = u[:, None] - mean[None]
-    log_weights = np.broadcast_to(np.log(weights.astype(np.float32) + 1e-30), (len(rows), len(weights))).copy()
+    log_weights = np.broadcast_to(np.log(weights.astype(np.float32) + 1e-30), (len(rows), len(weights)))
     own = label[None, :] == label[rows][:, None]
     chosen: list[int] = []
     for step in range(count):
@@ -56,19 +55,18 @@ def greedy(
         if not left:
             break
         surprise = rest[:, :, left] ** 2 / variance[:, left]
-        logs = log_weights[:, :, None] - 0.5 * np.log(variance[:, left]) - 0.5 * (NU + 1) * np.log1p(surprise / NU)
+        tails = np.log(variance[:, left]) + (NU + 1) * np.log1p(surprise / NU)
+        logs = np.asarray(log_weights[:, :, None] - 0.5 * tails, np.float32)
         posterior = np.exp(logs - logs.max(axis=1, keepdims=True))
         right = np.einsum("nhc,nh->nc", posterior, own.astype(np.float32)) / posterior.sum(axis=1)
         score = np.log(np.maximum(right, LEAST_SHARE)).mean(axis=0)
-        if repeated is not None and chosen:
-            score = score - repeated[chosen[-1], left].astype(np.float32)
         best = int(np.argmax(score))
         column = left[best]
         chosen.append(column)
-        log_weights = logs[:, :, best]
+        log_weights = np.asarray(logs[:, :, best], np.float32)
         gain = covariance[:, :, column] / variance[:, column, None]
-        rest = rest - rest[:, :, [column]] * gain[None]
-        covariance = covariance - gain[:, :, None] * covariance[:, None, column, :]
+        rest -= rest[:, :, [column]] * gain[None]
+        covariance -= gain[:, :, None] * covariance[:, None, column, :]
     return chosen
 
 

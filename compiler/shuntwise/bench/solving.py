@@ -101,8 +101,7 @@ class _SetUp:
         ends = np.array([branch.ends for branch in rig.branches], np.intp).reshape(-1, 2)
         pairs: list[tuple[int, int, Complex]] = []
         for first, second, k in rig.couplings:
-            between = s * k * np.sqrt(inductive[:, :, first] * inductive[:, :, second])
-            pairs.append((first, second, between))
+            pairs.append((first, second, s * k * np.sqrt(inductive[:, :, first] * inductive[:, :, second])))
         count = len(rig.branches)
         loaded, self.load_of = self._loads()
         if loaded is not None:
@@ -121,14 +120,14 @@ class _SetUp:
         self.admittance = 1 / own
         self.blocks: list[tuple[list[int], Complex]] = []
         for members in self.groups:
-            block = np.zeros((*own.shape[:2], len(members), len(members)), np.complex128)
+            block: Complex = np.zeros((*own.shape[:2], len(members), len(members)), np.complex128)
             for i, branch in enumerate(members):
                 block[:, :, i, i] = own[:, :, branch]
             for first, second, between in pairs:
                 if first in members:
                     i, j = members.index(first), members.index(second)
                     block[:, :, i, j] = block[:, :, j, i] = between
-            self.blocks.append((members, np.linalg.inv(block)))
+            self.blocks.append((members, np.asarray(np.linalg.inv(block), np.complex128)))
             self.admittance[:, :, members] = 0
 
     def _loads(self) -> tuple[tuple[Complex, Complex | None] | None, tuple[str, ...]]:
