@@ -25,7 +25,7 @@ from shuntwise.bench.rig import Real, Rig, Whole, rig_of
 from shuntwise.bench.solving import BEYOND_OHM, DIRECT_HZ, solved
 from shuntwise.bench.states import stacked
 from shuntwise.bench.verdict import Answer, BenchSheet, Outcome, Proposal, SheetLine, Suspected, Verdict
-from shuntwise.bench.windows import BOARDS, distance_limit, faulty_boards, sound_boards, sound_limit, windows
+from shuntwise.bench.windows import BOARDS, SEED, distance_limit, faulty_boards, sound_boards, sound_limit, windows
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.box import DRIVERS_ON, OPEN, Instruments, Reading, Taken
 
@@ -45,6 +45,7 @@ NONLINEAR = 3.2
 SURE = 0.9
 SUSPECTS = 3
 LIMIT_BOARDS = 500
+SWEEP_POINTS = 14
 WORTH = 0.02
 """A reading is proposed only if it is expected to tell more than this (nats)."""
 
@@ -58,11 +59,14 @@ class Bench:
         instruments: Instruments | None = None,
         measured: Mapping[str, tuple[float, float]] | None = None,
         neighbours: Neighbours | None = None,
+        beside: Iterable[Taken] = (),
     ) -> None:
+        """`beside` are the readings of another box of the same design, known to be sound: the yardstick."""
         self.circuit, self.instruments = circuit, instruments or Instruments()
         self.rig: Rig = rig_of(circuit, measured)
         self.faults: tuple[Fault, ...] = catalogue(self.rig, neighbours)
         self.dictionary = Dictionary(self.rig, self.faults, self.instruments)
+        self.yardstick = {one.reading: one.value for one in beside}
         self._limits: dict[tuple[Reading, ...], tuple[float, float]] = {}
 
     @property
@@ -113,19 +117,30 @@ class Bench:
         return tuple(self.pool[number] for number in (*sorted(order, key=order.__getitem__), *rest))
 
     def _greedy(self, weight: Real, count: int, allowed: Sequence[int], begun: Sequence[int] = ()) -> list[int]:
-        rows = self._representatives
-        weights = np.exp(self.dictionary.log_prior)[rows] * weight[rows]
+        rows, of = self._representatives
+        weights = np.bincount(of, np.exp(self.dictionary.log_prior) * weight, len(rows)).astype(np.float64)
         weights[0] = 0.25 * weights[1:].sum()
         columns = self.dictionary.columns(self.pool).rows(rows)
         return greedy(columns, weights, self.class_of[rows], count, allowed, begun=begun)
 
     @cached_property
-    def _representatives(self) -> Whole:
-        """Hypotheses of which a sheet is made: of every fault each third size."""
-        fault_of = self.dictionary.fault_of
-        begins = np.concatenate([[True], fault_of[1:] != fault_of[:-1]])
-        place = np.arange(len(fault_of)) - np.maximum.accumulate(np.where(begins, np.arange(len(fault_of)), 0))
-        return np.nonzero(place % 3 == 0)[0]
+    def _representatives(self) -> tuple[Whole, Whole]:
+        """Hypotheses of which a sheet is made, and which of these stands for each (H,).
+
+        For each class one, for a fault of many sizes each third of them.
+        """
+        chosen: dict[tuple[int, int, int], int] = {}
+        of = np.empty(len(self.dictionary), np.intp)
+        place = 0
+        for row, (fault, label) in enumerate(
+            zip(self.dictionary.fault_of.tolist(), self.class_of.tolist(), strict=True)
+        ):
+            place = place + 1 if row and fault == self.dictionary.fault_of[row - 1] else 0
+            many = fault >= 0 and len(cells(self.faults[fault])) > 3
+            key = (label, fault, place // 3) if many else (label, -1, 0)
+            of[row] = chosen.setdefault(key, len(chosen))
+        first = np.unique(of, return_index=True)[1]
+        return first, of
 
     @cached_property
     def dangerous(self) -> np.ndarray:
@@ -194,7 +209,7 @@ class Bench:
         if not values:
             return Verdict("good so far", 1.0, missing=missing)
         readings, u = self._scaled(values.values())
-        found = self._lookup(readings)
+        found = lookup(self._columns(readings))
         square = found.distances(u[None])[0]
         log_posterior = found.log_likelihoods(square[None])[0] + self.dictionary.log_prior
         posterior = shares(log_posterior)
@@ -214,22 +229,33 @@ class Bench:
 
     def _scaled(self, taken: Iterable[Taken]) -> tuple[tuple[Reading, ...], Real]:
         """Readings in an order of their own, and their values on the scale of comparison."""
-        pairs = sorted(((one.reading, one.value) for one in taken), key=lambda pair: pair[0].words(2))
+        pairs = sorted(((one.reading, one.value) for one in thinned(taken)), key=lambda pair: pair[0].words(2))
         readings = tuple(reading for reading, _ in pairs)
-        return readings, scale_of(readings, self.instruments).u(np.array([value for _, value in pairs]))
+        return readings, self._u(readings, np.array([value for _, value in pairs]))
 
-    def _lookup(self, readings: Sequence[Reading]) -> Lookup:
-        return lookup(self.dictionary.columns(readings))
+    def _u(self, readings: Sequence[Reading], values: Real) -> Real:
+        return scale_of(readings, self.instruments).u(values)
+
+    def _columns(self, readings: Sequence[Reading]) -> Columns:
+        columns = self.dictionary.columns(readings)
+        return columns.beside(self._of_yardstick(readings)) if self.yardstick else columns
+
+    def _of_yardstick(self, readings: Sequence[Reading]) -> Real:
+        """The yardstick's readings on the scale of comparison, NaN where it has none."""
+        return self._u(readings, np.array([self.yardstick.get(reading, np.nan) for reading in readings]))
 
     def _limit(self, readings: tuple[Reading, ...], found: Lookup) -> tuple[float, float]:
         """Below which share a board is not sound, beyond which distance no single fault explains it."""
         if readings not in self._limits:
-            scale = scale_of(readings, self.instruments)
-            sound = scale.u(sound_boards(self.dictionary, readings, LIMIT_BOARDS))
+            sound = self._u(readings, sound_boards(self.dictionary, readings, LIMIT_BOARDS))
             rows = np.linspace(0, len(self.dictionary) - 1, LIMIT_BOARDS).astype(np.intp)
-            faulty = scale.u(faulty_boards(self.dictionary, readings, rows))
-            is_sound = self.class_of == 0
-            limit = sound_limit(found, self.dictionary.log_prior, is_sound, sound)
+            faulty = self._u(readings, faulty_boards(self.dictionary, readings, rows))
+            if self.yardstick:  # the other board has a scatter of its own
+                other = self._u(readings, sound_boards(self.dictionary, readings, LIMIT_BOARDS, seed=SEED + 1))
+                step = self._of_yardstick(readings) - other
+                shift = np.where(np.isnan(step), 0.0, step)
+                sound, faulty = sound + shift, faulty + shift
+            limit = sound_limit(found, self.dictionary.log_prior, self.class_of == 0, sound)
             self._limits[readings] = limit, distance_limit(found, faulty)
         return self._limits[readings]
 
@@ -258,7 +284,7 @@ class Bench:
 
         Their readings are first taken to add up on the scale of comparison; the best of these are solved.
         """
-        columns, dictionary = self.dictionary.columns(readings), self.dictionary
+        columns, dictionary = self._columns(readings), self.dictionary
         single = np.nonzero((dictionary.fault_of >= 0) & (self.class_of != 0))[0]
         likely = single[np.argsort(-log_posterior[single])[:80]]
         spread = columns.covariance()[likely]
@@ -273,7 +299,8 @@ class Bench:
             return None
         edits = [[edit(self.rig, *self._fault(row)) for row in pair] for pair in pairs]
         states = stacked(self.rig, edits)
-        means = scale_of(readings, self.instruments).u(solved(self.rig, states, self.instruments, readings).values)
+        means = self._u(readings, solved(self.rig, states, self.instruments, readings).values)
+        means += columns.mean[0] - dictionary.columns(readings).mean[0]
         both = Columns(means, columns.factor[[a for a, _ in pairs]], columns.variance[[a for a, _ in pairs]])
         found = lookup(both)
         scores = found.log_likelihoods(found.distances(u[None]))[0]
@@ -299,16 +326,16 @@ class Bench:
         readings, u = self._scaled(values.values())
         posterior = self.dictionary.log_prior
         if readings:
-            found = self._lookup(readings)
+            found = lookup(self._columns(readings))
             posterior = posterior + found.log_likelihoods(found.distances(u[None]))[0]
         rows = np.argsort(-posterior)[:200]
         rows = rows[posterior[rows] > posterior[rows[0]] - 12]
-        known = self.dictionary.columns(readings).rows(rows) if readings else _no_columns(self.dictionary, rows)
+        known = self._columns(readings).rows(rows) if readings else _no_columns(self._columns(candidates[:1]), rows)
         if begin:
             return self._answers(begin[0], known, u, posterior[rows], rows)
         if not candidates:
             return None
-        columns = self.dictionary.columns(candidates).rows(rows)
+        columns = self._columns(candidates).rows(rows)
         gains = expected_gains(known, u, columns, posterior[rows], self.class_of[rows])
         best = int(np.argmax(gains))
         if gains[best] < WORTH:
@@ -318,7 +345,7 @@ class Bench:
 
     def _answers(self, line: SheetLine, known: Columns, u: Real, log_posterior: Real, rows: Whole) -> Proposal:
         """What each range of a reading would mean: the likeliest classes, each about its own middle."""
-        columns = self.dictionary.columns([line.reading]).rows(rows)
+        columns = self._columns([line.reading]).rows(rows)
         mean, variance = conditional(known, u, columns)
         scale = scale_of([line.reading], self.instruments)
         share = shares(log_posterior)
@@ -354,10 +381,25 @@ class Bench:
         return self.telling.title(self._fault(int(rows[inside[np.argmax(share[inside])]]))[0])
 
 
-def _no_columns(dictionary: Dictionary, rows: Whole) -> Columns:
+def thinned(taken: Iterable[Taken]) -> tuple[Taken, ...]:
+    """Readings without most points of a sweep: SWEEP_POINTS of each are kept, evenly in the logarithm."""
+    every = tuple(taken)
+    sweeps: dict[tuple[str, str], list[Taken]] = {}
+    for one in every:
+        if one.reading.quantity == "impedance":
+            sweeps.setdefault((one.reading.loads, one.reading.fed), []).append(one)
+    dropped: set[Reading] = set()
+    for points in sweeps.values():
+        freq_hz = np.array([one.reading.freq_hz for one in points])
+        marks = np.geomspace(freq_hz.min(), freq_hz.max(), SWEEP_POINTS)
+        kept = {int(np.abs(np.log(freq_hz / mark)).argmin()) for mark in marks}
+        dropped |= {one.reading for number, one in enumerate(points) if number not in kept}
+    return tuple(one for one in every if one.reading not in dropped)
+
+
+def _no_columns(like: Columns, rows: Whole) -> Columns:
     """Columns of no reading."""
-    variations = len(dictionary.rig.variations) + 2
-    return Columns(np.zeros((len(rows), 0)), np.zeros((len(rows), 0, variations)), np.zeros((len(rows), 0)))
+    return like.of(()).rows(rows)
 
 
 def _at_driver(rig: Rig, line: SheetLine) -> bool:

@@ -19,6 +19,9 @@ from shuntwise.bench.inference import NU, shares
 from shuntwise.bench.rig import Real, Whole
 
 LEAST_VARIANCE = 2e-5
+WORK = 4e6
+"""Boards times hypotheses times readings of a search: what takes about a second."""
+
 LEAST_SHARE = 1e-4
 """A board that the readings have got so wrong costs no more if they get it wronger."""
 
@@ -31,7 +34,6 @@ def greedy(
     allowed: Sequence[int],
     *,
     begun: Sequence[int] = (),
-    boards: int = 120,
     seed: int = 1,
 ) -> list[int]:
     """The readings (numbers of columns) that tell `label` (H,) of boards drawn by `weights` (H,), one after the other.
@@ -40,7 +42,7 @@ def greedy(
     are taken as they are.
     """
     generator = np.random.default_rng(seed)
-    rows = _stratified(weights, boards)
+    rows = _stratified(weights, int(np.clip(WORK / columns.mean.size, 100, 400)))
     mean, covariance = columns.mean.astype(np.float32), columns.covariance().astype(np.float32)
     noise = np.sqrt(columns.variance[rows]) * generator.normal(size=(len(rows), mean.shape[1]))
     drawn = generator.uniform(-(3**0.5), 3**0.5, (len(rows), 1, columns.factor.shape[2]))

@@ -52,6 +52,18 @@ class Columns:
     def rows(self, rows: Whole) -> Columns:
         return Columns(self.mean[rows], self.factor[rows], self.variance[rows])
 
+    def beside(self, u: Real) -> Columns:
+        """The same columns with another board, known to be sound, as what is right: its readings are `u` (M,).
+
+        What the design is wrong about, both boards have in common; each has its own scatter. A reading that the other
+        board has none of is NaN, and stays as it was.
+        """
+        known = ~np.isnan(u)
+        shift = np.where(known, u - self.mean[0], 0.0)
+        other = np.broadcast_to(self.factor[0] * known[:, None], self.factor.shape)
+        variance = self.variance + self.variance[0] * known
+        return Columns(self.mean + shift, np.concatenate([self.factor, other], axis=2), variance)
+
     def covariance(self) -> Real:
         """(H, M, M)."""
         covariance = self.factor @ np.swapaxes(self.factor, 1, 2)
