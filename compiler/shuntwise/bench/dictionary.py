@@ -15,6 +15,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
+import numpy.typing as npt
 
 from shuntwise.bench.catalogue import cells, edit
 from shuntwise.bench.faults import Family, Fault
@@ -94,6 +95,15 @@ class Dictionary:
     def rows(self) -> list[tuple[int, float]]:
         """Each hypothesis as the number of its fault (-1: none) and its size."""
         return list(zip(self.fault_of.tolist(), self.size_of.tolist(), strict=True))
+
+    def fault(self, row: int) -> tuple[Fault, float]:
+        """The fault of a hypothesis, and its size."""
+        return self.faults[self.fault_of[row]], float(self.size_of[row])
+
+    @cached_property
+    def of_setup(self) -> npt.NDArray[np.bool_]:
+        """Which hypotheses (H,) are the set-up's."""
+        return np.array([number >= 0 and self.faults[number].of_setup for number in self.fault_of])
 
     def _prior(self) -> Real:
         """Of each hypothesis: families by WEIGHTS, within one all faults alike, and all cells of a fault."""

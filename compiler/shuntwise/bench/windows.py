@@ -12,7 +12,7 @@ from collections.abc import Sequence
 import numpy as np
 
 from shuntwise.bench.dictionary import Dictionary
-from shuntwise.bench.inference import Lookup
+from shuntwise.bench.inference import Lookup, shares
 from shuntwise.bench.meters import scale_of
 from shuntwise.bench.rig import Real, Whole
 from shuntwise.bench.solving import BEYOND_OHM, solved
@@ -20,7 +20,6 @@ from shuntwise.bench.states import stacked, varied
 from shuntwise.model.box import Reading
 
 JOINT = 0.99
-BOARDS = 3000
 SEED = 20261130
 
 
@@ -61,8 +60,6 @@ def windows(shown: Real, resistance: Sequence[bool]) -> tuple[Real, Real, float]
 
 def sound_limit(lookup: Lookup, log_prior: Real, is_sound: Real, u: Real) -> float:
     """The share of "sound" that one in a hundred sound boards (N, M) falls below."""
-    from shuntwise.bench.inference import shares
-
     posterior = shares(lookup.log_likelihoods(lookup.distances(u)) + log_prior)
     return float(np.quantile(posterior[:, is_sound].sum(axis=1), 1 - JOINT))
 
