@@ -37,7 +37,7 @@ LIMIT_BOARDS, WINDOW_BOARDS = 500, 600
 WORTH = 0.02
 """A reading is proposed only if it is expected to tell more than this (nats)."""
 
-STILL_POSSIBLE, MOST_POSSIBLE = 12.0, 200
+STILL_POSSIBLE, MOST_POSSIBLE = 10.0, 120
 """Hypotheses that are asked about: so many at the most, none further below the likeliest than this (nats)."""
 
 SOUND_TITLE = "nothing is wrong"
@@ -83,8 +83,7 @@ class Bench:
 
     @cached_property
     def sheet(self) -> BenchSheet:
-        usable = range(len(self.pool))
-        return sheet_of(self.dictionary, chosen(self.dictionary, self.class_of, self.pool, usable))
+        return sheet_of(self.dictionary, chosen(self.dictionary, self.class_of, self.pool))
 
     # --- the verdict
 

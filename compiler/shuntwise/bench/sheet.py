@@ -69,9 +69,7 @@ def dangerous(dictionary: Dictionary) -> Whole:
     return np.asarray((low.any(axis=1) | direct.any(axis=(1, 2))) & ~dictionary.of_setup, np.intp)
 
 
-def chosen(
-    dictionary: Dictionary, class_of: Whole, pool: Sequence[Reading], usable: Sequence[int]
-) -> tuple[Reading, ...]:
+def chosen(dictionary: Dictionary, class_of: Whole, pool: Sequence[Reading]) -> tuple[Reading, ...]:
     """The readings of the sheet: what is dangerous first, then what tells faults apart, by set-up."""
     rows, of = _representatives(dictionary, class_of)
     columns, likely = dictionary.columns(pool).rows(rows), np.exp(dictionary.log_prior)
@@ -79,11 +77,12 @@ def chosen(
     def search(weight: Real, count: int, allowed: Sequence[int], begun: Sequence[int] = ()) -> list[int]:
         weights = np.asarray(np.bincount(of, likely * weight, len(rows)), np.float64)
         weights[0] = 0.25 * weights[1:].sum()
-        return greedy(columns, weights, class_of[rows], count, allowed, begun=begun)
+        found = greedy(columns.of(allowed), weights, class_of[rows], count, begun=begun)
+        return [allowed[number] for number in found]
 
-    ohms = [n for n in usable if pool[n].quantity == "resistance" and pool[n].loads != DRIVERS_ON]
+    ohms = [n for n, reading in enumerate(pool) if reading.quantity == "resistance" and reading.loads != DRIVERS_ON]
     first = search(np.asarray(1 + DANGER_WEIGHT * dangerous(dictionary), np.float64), DANGERS, ohms)
-    every = search(np.ones(len(dictionary)), length(dictionary), usable, first)
+    every = search(np.ones(len(dictionary)), length(dictionary), range(len(pool)), first)
     # The pool is in the order of set-ups.
     return tuple(pool[number] for number in (*first, *sorted(every[len(first) :])))
 

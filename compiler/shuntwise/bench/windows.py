@@ -26,7 +26,7 @@ SEED = 20261130
 def sound_boards(dictionary: Dictionary, readings: Sequence[Reading], count: int, seed: int = SEED) -> Real:
     """What the meters show on boards with nothing wrong (count, M)."""
     generator = np.random.default_rng(seed)
-    states = varied(dictionary.rig, stacked(dictionary.rig, [[]] * count), generator)
+    states = varied(dictionary.rig, stacked(dictionary.rig, [[]]).part(np.zeros(count, np.intp)), generator)
     true = solved(dictionary.rig, states, dictionary.bench, readings).values
     return scale_of(readings, dictionary.bench).read(true, generator)
 
