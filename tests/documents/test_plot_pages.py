@@ -24,7 +24,7 @@ from shuntwise.documents.plot_labels import Box, coincide
 from shuntwise.documents.plot_page import GREY, INK, LINES, SHADE, Page, drawing_settings, line_style
 from shuntwise.documents.plot_panel import Absence, absences
 from shuntwise.documents.plots import Below, delay_range, impedance_page, response_page
-from shuntwise.documents.tolerance_plot import impedance_spread_page, level_spread_page
+from shuntwise.documents.tolerance_plot import deviation_page, impedance_spread_page, level_spread_page
 from shuntwise.figures.nominal import Nominal
 from shuntwise.figures.usual import usual
 from shuntwise.network.network import Network
@@ -154,6 +154,7 @@ def test_nothing_collides_with_all_panels_and_in_plots_of_builds(path: Path) -> 
             pages(made, BOTH)[0],
             level_spread_page(builds, made.design),
             impedance_spread_page(builds, made.design),
+            deviation_page(builds, made.design),
         ):
             assert collisions(page) == []
 
@@ -449,6 +450,7 @@ def test_every_file_has_a_title_and_says_what_it_shows() -> None:
             *pages(made, BOTH),
             level_spread_page(builds, made.design),
             impedance_spread_page(builds, made.design),
+            deviation_page(builds, made.design),
         ):
             root = ET.fromstring(page.svg())
             first, second = root[:2]
