@@ -196,43 +196,51 @@ class _Writer:
     # --- the structure
 
     def structure(self) -> None:
-        """The tree of what the pages hold, and the way back from each page's pieces to it."""
-        from reportlab.pdfbase.pdfdoc import PDFArray, PDFDictionary, PDFName, PDFString
+        """The tree of what the pages hold, and the way back from each page's pieces to it.
+
+        Elements are hundreds, so each is written whole: the library's dictionaries would format every name anew.
+        """
+        from reportlab.pdfbase.pdfdoc import PDFDictionary, PDFName, PDFObject, PDFString
 
         document = self.canvas._doc
 
-        def made(kind: str, **entries: object) -> tuple[Any, Any]:
-            dictionary = PDFDictionary({"Type": PDFName(kind), **entries})
-            return dictionary, document.Reference(dictionary)
+        class Code(PDFObject):  # type: ignore[misc]
+            code = b""
 
-        def element(one: _Element, parent: object, page: object, seen: dict[int, object]) -> object:
-            dictionary, here = made("StructElem", S=PDFName(one.kind), P=parent, Pg=page)
-            seen[id(one)] = here
-            if one.said:
-                dictionary["Alt"] = PDFString(one.said)
-            if one.read:
-                dictionary["ActualText"] = PDFString(one.read)
-            if one.scope:
-                dictionary["A"] = PDFDictionary({"O": PDFName("Table"), "Scope": PDFName(one.scope)})
-            held = (element(inner, here, page, seen) if isinstance(inner, _Element) else inner for inner in one.holds)
-            dictionary["K"] = PDFArray([*held])
+            def format(self, _: object) -> bytes:
+                return b"<< " + self.code + b" >>"
+
+        def at(thing: object) -> bytes:
+            reference: bytes = document.Reference(thing).format(document)
+            return reference
+
+        def element(one: _Element, parent: bytes, page: bytes, seen: dict[int, bytes]) -> bytes:
+            made = Code()
+            here = seen[id(one)] = at(made)
+            held = (element(it, here, page, seen) if isinstance(it, _Element) else b"%d" % it for it in one.holds)
+            facts = [b"/A << /O /Table /Scope /%b >>" % one.scope.encode()] if one.scope else []
+            for key, text in ((b"/ActualText ", one.read), (b"/Alt ", one.said)):
+                facts += [key + PDFString(text).format(document)] if text else []
+            facts.append(b"/K [ %b ] /P %b /Pg %b" % (b" ".join(held), parent, page))
+            facts.append(b"/S /%b /Type /StructElem" % one.kind.encode())
+            made.code = b" ".join(facts)
             return here
 
-        root, root_at = made("StructTreeRoot")
-        whole, whole_at = made("StructElem", S=PDFName("Document"), P=root_at)
-        children: list[object] = []
-        parents: list[object] = []
+        root, whole = Code(), Code()
+        root_at, whole_at = at(root), at(whole)
+        children: list[bytes] = []
+        parents: list[bytes] = []
         for number, (content, page) in enumerate(zip(self.pages, document.Pages.pages, strict=True)):
             page.__NoDefault__ = [*page.__NoDefault__, "StructParents", "Tabs"]
             page.StructParents, page.Tabs = number, PDFName("S")
-            seen: dict[int, object] = {}
-            at = document.Reference(page)
-            children += [element(one, whole_at, at, seen) for one in content.elements]
-            parents += [number, PDFArray([seen[id(owner)] for owner in content.owners])]
-        whole["K"] = PDFArray(children)
-        root["K"], root["ParentTree"] = whole_at, PDFDictionary({"Nums": PDFArray(parents)})
-        root["ParentTreeNextKey"] = len(self.pages)
-        document.Catalog.StructTreeRoot = root
+            seen: dict[int, bytes] = {}
+            page_at = at(page)
+            children += [element(one, whole_at, page_at, seen) for one in content.elements]
+            parents.append(b"%d [%b]" % (number, b" ".join(seen[id(owner)] for owner in content.owners)))
+        whole.code = b"/K [ %b ] /P %b /S /Document /Type /StructElem" % (b" ".join(children), root_at)
+        tree = b"/ParentTree << /Nums [ %b ] >> /ParentTreeNextKey %d" % (b" ".join(parents), len(self.pages))
+        root.code = b"/K %b %b /Type /StructTreeRoot" % (whole_at, tree)
+        document.Catalog.StructTreeRoot = document.Reference(root)
         document.Catalog.MarkInfo = PDFDictionary({"Marked": "true"})
 
 
