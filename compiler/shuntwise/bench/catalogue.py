@@ -34,8 +34,9 @@ SOURCE = ((0.4, 0.9), (1.1, 2.0))
 METER = (0.6, 0.97)
 
 DRIED_ESR = 20.0
-TURN_HZ = 200.0
-"""Above this a shorted turn takes its share of the inductance: common practice, no source."""
+TURN_HZ, TURN_FACTOR = 200.0, 2.72
+"""Above this a shorted turn takes its share of the inductance, and by what factor that may be off: common practice, no
+source."""
 
 CELLS: dict[Family, int] = {
     "value": 10, "joint": 5, "dried": 2, "drift": 2, "core": 3, "turns": 3, "driver": 3, "dummies": 3, "series": 3,

@@ -11,15 +11,15 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
 import numpy.typing as npt
 
-from shuntwise.bench.catalogue import cells, edit
+from shuntwise.bench.catalogue import TURN_FACTOR, cells, edit
 from shuntwise.bench.faults import Family, Fault
-from shuntwise.bench.meters import scale_of
+from shuntwise.bench.meters import Scale, scale_of
 from shuntwise.bench.rig import Real, Rig, Whole
 from shuntwise.bench.solving import solved
 from shuntwise.bench.states import States, stacked
@@ -131,10 +131,24 @@ class Dictionary:
         sigma = np.array([variation.sigma for variation in self.rig.variations])
         mean = scale.u(x)
         parts = found.moves * (slope[:, :, None] * sigma)
-        factor = np.concatenate([parts, scale.leads(x)[:, :, None], self._within(mean)[:, :, None]], axis=2)
+        others = scale.leads(x), self._within(mean), self._by_corner(readings, scale)
+        factor = np.concatenate([parts, *(other[:, :, None] for other in others)], axis=2)
         variance = scale.variance(x)
         for number, reading in enumerate(readings):
             self._known[reading] = mean[:, number], factor[:, number], variance[:, number]
+
+    def _by_corner(self, readings: Sequence[Reading], scale: Scale) -> Real:
+        """How u (H, M) scatters by the frequency from which on a shorted turn takes its share: up to TURN_FACTOR off."""
+        found = np.zeros((len(self), len(readings)))
+        rows = np.nonzero(self.states.turn_k.any(axis=1))[0]
+        if len(rows):
+            turned = self.states.part(rows)
+            ends = [
+                scale.u(solved(self.rig, replace(turned, turn_w=turned.turn_w * by), self.bench, readings).values)
+                for by in (TURN_FACTOR**0.5, TURN_FACTOR**-0.5)
+            ]
+            found[rows] = (ends[0] - ends[1]) / 3**0.5
+        return found
 
     def _within(self, mean: Real) -> Real:
         """How u (H, M) scatters within the cell of a fault's size, from the cells beside it: step / sqrt(12)."""
