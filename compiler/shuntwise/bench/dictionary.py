@@ -138,7 +138,7 @@ class Dictionary:
             self._known[reading] = mean[:, number], factor[:, number], variance[:, number]
 
     def _by_corner(self, readings: Sequence[Reading], scale: Scale) -> Real:
-        """How u (H, M) scatters by the frequency from which on a shorted turn takes its share: up to TURN_FACTOR off."""
+        """How u (H, M) scatters by the corner from which on a shorted turn takes its share: up to TURN_FACTOR off."""
         found = np.zeros((len(self), len(readings)))
         rows = np.nonzero(self.states.turn_k.any(axis=1))[0]
         if len(rows):
