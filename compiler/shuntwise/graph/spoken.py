@@ -6,7 +6,7 @@ the sentence.
 
 from __future__ import annotations
 
-from shuntwise.graph.circuit import Circuit
+from shuntwise.graph.circuit import Circuit, lead_of
 from shuntwise.model.design import Design
 from shuntwise.model.kinds import ROLES
 
@@ -27,8 +27,9 @@ def spoken_point(design: Design, point: str, prefix: str = "") -> str:
     return f"the {terminal}{whose}" if whose else f"the node {terminal}"
 
 
-def spoken_net(circuit: Circuit, net: str) -> str:
-    """A net as spoken: `the return`, `woofer plus`, `the node hp`, `the node between C2 and L2`."""
+def spoken_net(circuit: Circuit, point: str) -> str:
+    """The net of a point as spoken: `the return`, `woofer plus`, `the node hp`, `the node between C2 and L2`."""
+    net = circuit.net_of[point]
     if net == "return":
         return "the return"
     if net in circuit.net_of:
@@ -41,6 +42,7 @@ def spoken_owner(name: str) -> str:
     return f"the {name.replace('_', '-')}" if name in (*ROLES, "input") else name
 
 
-def spoken_lead(owner: str, terminal: str) -> str:
-    """What goes from a point to its net: `the start of C1`, `the plus wire of the woofer`."""
+def spoken_lead(point: str) -> str:
+    """What goes from an end of something to its net: `the start of C1`, `the plus wire of the woofer`."""
+    owner, terminal = lead_of(point)
     return f"the {f'{PADS[terminal]} wire' if terminal in PADS else terminal} of {spoken_owner(owner)}"
