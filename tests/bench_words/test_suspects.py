@@ -32,6 +32,12 @@ def test_the_same_are_not_more_than_anybody_reads() -> None:
     assert len(telling().suspected(faults[:-1], 1.0, 0.5).same) == 5
 
 
+def test_a_size_that_was_another_faults_is_not_told() -> None:
+    small = Fault("value", ("C2",), size=(0.05, 0.8))
+    assert told(small, 0.33).size == "about 0.33 of 5.6 uF: near 1.8 uF"
+    assert told(small, 1.0).size == "" and told(small, 1.0).effects == told(small, 0.8).effects
+
+
 @pytest.mark.parametrize(
     ("fault", "where"),
     [
@@ -72,6 +78,9 @@ def test_without_a_layout_what_meets_is_told() -> None:
         "the start of C1 goes to woofer plus, where it meets the end of L1 and the plus wire of the woofer",
         "at the node hp meet the end of C2 and the end of T1",
     )
+    assert places.of(Fault("link", ("K1",), ("K1.start", "K1.end"))) == (
+        "the start of K1 goes to the node level and the end of K1 goes to tweeter plus",
+    )
     assert "at the tags of the input, and where its two wires are soldered" in places.of(
         Fault("bridge", (), ("input+", "input-"))
     )
@@ -87,6 +96,8 @@ def test_without_a_layout_what_meets_is_told() -> None:
         (Fault("joint", ("L1",), ("L1.start",)), ("four-wire milliohms", "under 2 milliohm, suspect from 10")),
         # R1 by itself: L2 and R2 go to the return, and the drivers are off: 3.9 || (8.2 + 0.35) ohm, by hand.
         (Fault("bridge", (), ("hp", "tweeter+")), ("with a glass", "it must read 2.7 ohm")),
+        # L1 is 0.25 ohm of wire: a bridge across it is not seen by an ohmmeter.
+        (Fault("bridge", (), ("input+", "woofer+")), ("cannot tell: 0.25 ohm is right",)),
         (Fault("reversed", ("woofer",), ("woofer+", "woofer-")), ("a battery of 1.5 V", "less than a second")),
         (Fault("reversed", ("tweeter",), ("tweeter+", "tweeter-")), ("never put a battery on it",)),
         (Fault("outputs", ("woofer", "tweeter")), ("that of the woofer to the start of C1",)),

@@ -133,7 +133,8 @@ class Effects:
             ohm, usual = played.ohm[number], self.sound.ohm[number]
             at = int(ohm.argmin())
             of = "the amplifier" if len(self.rig.inputs) == 1 else f"the amplifier of {fed}"
-            meets = f"{of} meets {write(float(ohm[at]), OHM, 2)} at {write(float(FREQ_HZ[at]), HERTZ, 2)}"
+            where = "all frequencies" if ohm.max() < 2 * ohm[at] else write(float(FREQ_HZ[at]), HERTZ, 2)
+            meets = f"{of} meets {write(float(ohm[at]), OHM, 2)} at {where}"
             if self.least_ohm is not None:
                 if ohm[at] < PLAINLY * min(self.least_ohm, usual.min()):
                     yield (
@@ -168,8 +169,8 @@ class Effects:
             if louder.any() and self._role(name) in ("tweeter", "mid"):
                 grave = 150.0 if self._role(name) == "tweeter" else 80.0
                 until = write(float(FREQ_HZ[min(int(np.nonzero(louder)[0].max()) + 1, FREQ_HZ.size - 1)]), HERTZ, 2)
-                up = f"up to {change[louder].max():.0f} dB louder below {until}"
-                yield grave, f"{spoken_owner(name)} is {up}: it may be destroyed"
+                how = _by(change[louder])
+                yield grave, f"{spoken_owner(name)} is {how} louder below {until}: it may be destroyed"
             heard = np.where((own | (level > floor)) & ~louder, change, 0.0)
             if abs(heard[np.abs(heard).argmax()]) >= HEARD_DB:
                 yield (
@@ -210,8 +211,7 @@ def _span(change: Real, heard: Real) -> str:
         first -= 1
     while last + 1 < change.size and sign * change[last + 1] >= HEARD_DB:
         last += 1
-    run = np.abs(change[first : last + 1])
-    how = f"{'up to ' if run.max() - run.min() > 1 else ''}{run.max():.2g} dB {'louder' if sign > 0 else 'quieter'}"
+    how = f"{_by(np.abs(change[first : last + 1]))} {'louder' if sign > 0 else 'quieter'}"
     inside = np.nonzero(heard)[0]
     low, high = (write(float(FREQ_HZ[n]), HERTZ, 2) for n in (first, last))
     begins, ends = first <= inside.min(), last >= inside.max()
@@ -220,3 +220,11 @@ def _span(change: Real, heard: Real) -> str:
     if first == last:
         return f"{how} about {low}"
     return f"{how} {f'below {high}' if begins else f'from {low} up' if ends else f'from {low} to {high}'}"
+
+
+def _by(change_db: Real) -> str:
+    """How much some changes are: `2 dB`, `up to 12 dB`, `more than 60 dB`."""
+    most = float(change_db.max())
+    if most > SILENT_DB:
+        return f"more than {SILENT_DB:.0f} dB"
+    return f"{'up to ' if most - change_db.min() > 1 else ''}{most:.2g} dB"

@@ -48,8 +48,13 @@ class Telling:
         return Proofs(self.rig, self.bench)
 
     def suspected(self, faults: Sequence[Fault], size: float, share: float) -> Suspected:
-        """All of the first fault, of this size; the others are what no reading tells from it, the likelier first."""
+        """All of the first fault, of this size; the others are what no reading tells from it, the likelier first.
+
+        A size that this fault cannot have was that of another one among them: the nearest is taken, and none told.
+        """
         fault = faults[0]
+        low, high = fault.size
+        nearest = min(max(size, low), high)
         same = [self.title(other) for other in faults[1:]]
         rest = len(same) - MOST_SAME
         return Suspected(
@@ -59,8 +64,8 @@ class Telling:
             tuple(same if rest <= 1 else [*same[:MOST_SAME], f"{rest} more"]),
             self.places.of(fault),
             self.proofs.of(fault),
-            self.effects.of(fault, size),
-            self.size(fault, size),
+            self.effects.of(fault, nearest),
+            self.size(fault, size) if nearest == size else "",
         )
 
     # --- titles

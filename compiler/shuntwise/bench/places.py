@@ -15,7 +15,7 @@ from shuntwise.bench.faults import Fault
 from shuntwise.bench.neighbours import cut_name, key_name, wire_name
 from shuntwise.board.judging import Judgement, judged
 from shuntwise.diagnostics.wording import listed
-from shuntwise.graph.circuit import Circuit, lead_of, point_of
+from shuntwise.graph.circuit import Circuit, is_group_end, lead_of, point_of
 from shuntwise.graph.spoken import spoken_lead, spoken_net, spoken_owner, spoken_point
 from shuntwise.model.kinds import KINDS
 
@@ -75,6 +75,8 @@ class Places:
         terminals = KINDS[self.circuit.design.parts[label].kind].terminals
         leads = [(label, terminal) for terminal in terminals]
         place = self.places.get(label)
+        if place is None and KINDS[self.circuit.design.parts[label].kind].wire:
+            return listed([f"the {lead[1]} of {label} goes to {self.walked_to(point_of(*lead))}" for lead in leads])
         if place is None:
             return listed([f"the {lead[1]} of {label} goes to {self.net_of(lead)}" for lead in leads])
         layout, one = place
@@ -82,6 +84,12 @@ class Places:
         board = f" of {layout}" if len(self.layouts) > 1 else ""
         into = [f"its {lead[1]} {self.spot(self.keys[lead])}" for lead in leads if lead in self.keys]
         return f"{label} is {where}{board}, {listed(into)}"
+
+    def walked_to(self, point: str) -> str:
+        """What the walks join an end of a link with: the net is one with that of its other end while it is fitted."""
+        others = [end for wire in self.circuit.joints.get(point, ()) for end in (wire.first, wire.second)]
+        named = [end for end in dict.fromkeys(others) if not is_group_end(end) and lead_of(end)[0] != lead_of(point)[0]]
+        return listed([spoken_point(self.circuit.design, end) for end in named]) or self.net_of(lead_of(point))
 
     def lies(self, lead: Lead) -> str:
         """Where a lead goes, if it is right."""
@@ -167,8 +175,8 @@ class Places:
         cut = self.cuts.get(fault.owners[0])
         if cut is not None and self.boards is not None:
             side = self.boards.by_name[cut.layout].board.copper_side
-            nets = [spoken_net(self.circuit, point) for point in fault.points]
-            yield f"on the {side} side, along its whole length: copper of {listed(nets)} is on both sides of it"
+            one, other = (spoken_net(self.circuit, point) for point in fault.points)
+            yield f"on the {side} side, all along it: {one} is on one side of it, {other} on the other"
 
     # --- the boards
 

@@ -17,6 +17,9 @@ from shuntwise.model.design import Part
 from shuntwise.model.kinds import KINDS
 from shuntwise.units import AMPERE, HENRY, HERTZ, OHM, VOLT, write
 
+UNSEEN_OHM = 0.5
+"""The leads of an ohmmeter hide as much: common practice, no source."""
+
 SAFE = "amplifier off, capacitors discharged"
 
 JOINT = (
@@ -82,11 +85,13 @@ class Proofs:
             case "joint":
                 return f"the joint and the plug or tag of {spoken_lead(points[0])}: {JOINT}"
             case "bridge":
-                return f"look with a glass, then {self.measured(*points)}; a bridge reads next to nothing"
+                return f"look with a glass, {self.measured(*points)}"
+            case "jumper" if owners[0].startswith("joint "):
+                return f"see that the {owners[0]} is soldered, and measure across it: under 0.1 ohm"
             case "jumper":
                 return f"see that the {owners[0]} is there and soldered, and measure along it: under 0.1 ohm"
             case "cut":
-                return f"look with a glass along all of it, then {self.measured(*points)}"
+                return f"look with a glass along all of it, {self.measured(*points)}"
             case "link":
                 fitted = self.design.parts[owners[0]].fitted
                 return f"look: {owners[0]} must be {'fitted and soldered at both ends' if fitted else 'left out'}"
@@ -153,11 +158,14 @@ class Proofs:
         return spoken_lead(ends[0].point) if ends else self.net(f"{name}+")
 
     def measured(self, one: str, other: str) -> str:
-        """What an ohmmeter reads between two points of a sound board, drivers off."""
+        """What an ohmmeter reads between two points of a sound board, drivers off, that are not to be joined."""
         reading = Reading("resistance", one, other, DRIVERS_OFF)
         ohm = float(solved(self.rig, stacked(self.rig, [[]]), self.bench, [reading]).values[0, 0])
+        between = f"from {self.net(one)} to {self.net(other)}, drivers off"
+        if ohm < UNSEEN_OHM:
+            return f"an ohmmeter cannot tell: {write(ohm, OHM, 2)} is right {between}"
         must = "open" if ohm >= BEYOND_OHM else write(ohm, OHM, 2)
-        return f"measure from {self.net(one)} to {self.net(other)}, drivers off: it must read {must}"
+        return f"then measure {between}: it must read {must}, not next to nothing"
 
     def reversed(self, name: str) -> str:
         """A driver whose two wires are exchanged."""

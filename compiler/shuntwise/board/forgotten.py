@@ -22,6 +22,9 @@ from shuntwise.graph.circuit import point_of
 from shuntwise.model.boards import Cut
 from shuntwise.model.kinds import KINDS
 
+MOST_WIRES, MOST_CUTS = 200, 40
+"""Of boards with more wires, or of a layout with more cuts, none is told: each is worked out anew without it."""
+
 
 @dataclass(frozen=True)
 class ForgottenWire:
@@ -44,6 +47,8 @@ class ForgottenCut:
 def wires(judgement: Judgement) -> Iterator[ForgottenWire]:
     """Each wire that something hangs on, in the order of the text."""
     state = judgement.comparison.settled
+    if sum(len(run.keys) for run in state.runs) > 2 * MOST_WIRES:
+        return
     whole = [[state.where[key] for key in run.keys] for run in state.runs] + _links(judgement, state)
     for number, run in enumerate(state.runs):
         joints = run.keys if run.kind == "bus" and len(run.keys) > 2 else (None,)
@@ -83,7 +88,7 @@ def cuts(judgement: Judgement) -> Iterator[ForgottenCut]:
     """Each cut that parts nets, once for each pair that it parts."""
     nets = nets_of(judgement)
     for layout in judgement.layouts:
-        for cut in layout.cuts:
+        for cut in layout.cuts if len(layout.cuts) <= MOST_CUTS else ():
             whole = islands((replace(layout, cuts=tuple(one for one in layout.cuts if one is not cut)),))
             joined: dict[int, set[str]] = defaultdict(set)
             for key, island in whole.of.items():
