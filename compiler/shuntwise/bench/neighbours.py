@@ -28,14 +28,17 @@ def neighbours_of(circuit: Circuit) -> Neighbours | None:
     from shuntwise.board.clearance import near
     from shuntwise.board.forgotten import cuts, wires
 
-    def point(net: str) -> str:
-        return circuit.nets[net].attachments[0].point
-
+    # A net that only links lie on, left out, has no point that a part could tell.
+    point = {net.name: net.attachments[0].point for net in circuit.nets.values() if net.attachments}
     close = {one.nets for one in near(judgement)} | set(_tags(circuit))
     return Neighbours(
-        tuple((point(one), point(other)) for one, other in sorted(close)),
+        tuple((point[one], point[other]) for one, other in sorted(close) if {one, other} <= point.keys()),
         tuple((wire_name(judgement, one), tuple(point_of(*lead) for lead in one.leads)) for one in wires(judgement)),
-        tuple((cut_name(judgement, one), (point(one.nets[0]), point(one.nets[1]))) for one in cuts(judgement)),
+        tuple(
+            (cut_name(judgement, one), (point[one.nets[0]], point[one.nets[1]]))
+            for one in cuts(judgement)
+            if {*one.nets} <= point.keys()
+        ),
     )
 
 
