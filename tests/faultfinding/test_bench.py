@@ -93,9 +93,14 @@ def test_a_fault_is_named(fault: Fault, size: float, families: set[str]) -> None
 
 
 def test_a_series_resistor_of_another_size_is_the_set_up() -> None:
+    """A smaller one is nothing else; a larger one may be a bad joint of the input's wire as well."""
     bench = bench_of("two-way")
-    row = row_of(bench, Fault("series", size=(1.4, 2.5)), 2.0)
-    assert bench.judge(board(bench, row, 3)).outcome == "set-up"
+    small, large = (
+        row_of(bench, Fault("series", size=ends), size) for ends, size in (((0.35, 0.7), 0.5), ((1.4, 2.5), 2))
+    )
+    assert bench.judge(board(bench, small, 3)).outcome == "set-up"
+    families = [suspect.fault.family for suspect in bench.judge(board(bench, large, 3)).suspects]
+    assert families[:2] == ["joint", "series"]
 
 
 def test_what_no_single_fault_explains_is_told_as_a_pair() -> None:

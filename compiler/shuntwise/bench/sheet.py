@@ -13,6 +13,7 @@ import numpy as np
 from shuntwise.bench.catalogue import cells
 from shuntwise.bench.choosing import greedy
 from shuntwise.bench.dictionary import Dictionary
+from shuntwise.bench.effects import DIRECT_SHARE
 from shuntwise.bench.meters import scale_of
 from shuntwise.bench.rig import Real, Whole
 from shuntwise.bench.solving import BEYOND_OHM, DIRECT_HZ, solved
@@ -27,9 +28,8 @@ DANGERS = 4
 DANGER_WEIGHT = 30.0
 """How much more than any other fault a dangerous one counts in the choice of the first readings."""
 
-SHORT_OHM, DIRECT_SHARE = 1.0, 0.02
-"""What is dangerous: an input with less than this, a driver that gets more than this share of direct current and
-less than half of it when the board is right (common practice, no source)."""
+SHORT_OHM = 1.0
+"""An input with less than this is dangerous (common practice, no source)."""
 
 NONLINEAR = 3.2
 """Readings whose scatter goes beyond so many standard deviations are too near a resonance for a sheet."""
