@@ -98,8 +98,8 @@ def test_a_series_resistor_of_another_size_is_the_set_up() -> None:
     small, large = (
         row_of(bench, Fault("series", size=ends), size) for ends, size in (((0.35, 0.7), 0.5), ((1.4, 2.5), 2))
     )
-    assert bench.judge(board(bench, small, 3)).outcome == "set-up"
-    families = [suspect.fault.family for suspect in bench.judge(board(bench, large, 3)).suspects]
+    assert bench.judge(board(bench, small, 4)).outcome == "set-up"
+    families = [suspect.fault.family for suspect in bench.judge(board(bench, large, 4)).suspects]
     assert families[:2] == ["joint", "series"]
 
 
