@@ -110,5 +110,5 @@ def test_who_is_turned_round() -> None:
 
 
 def test_instruments_do_nothing_to_the_box() -> None:
-    assert effects().of(Fault("meter", size=(0.6, 0.97)), 0.9) == ()
+    assert effects().of(Fault("meter", size=(0.6, 0.98)), 0.9) == ()
     assert effects().of(Fault("drift", ("C2",), size=(0.9, 0.95)), 0.99) == ("changes no level by 1 dB or more",)

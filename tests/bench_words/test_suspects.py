@@ -64,7 +64,7 @@ def test_a_size_that_was_another_faults_is_not_told() -> None:
             Fault("jumper", ("jumper from rail_west 5 to rail_east 1",), ("R2.end",)),
             ("at rail_west 5 (98:22 mm) and rail_east 1 (118:22 mm)",),
         ),
-        (Fault("meter", size=(0.6, 0.97)), ()),
+        (Fault("meter", size=(0.6, 0.98)), ()),
     ],
     ids=lambda value: value.family if isinstance(value, Fault) else "",
 )
@@ -102,7 +102,7 @@ def test_without_a_layout_what_meets_is_told() -> None:
         (Fault("reversed", ("tweeter",), ("tweeter+", "tweeter-")), ("never put a battery on it",)),
         (Fault("outputs", ("woofer", "tweeter")), ("that of the woofer to the start of C1",)),
         (Fault("driver", ("woofer",), size=(0.35, 0.7)), ("5.8 ohm within a tenth",)),
-        (Fault("meter", size=(0.6, 0.97)), ("two equal resistors", "half of the generator's 2 V")),
+        (Fault("meter", size=(0.6, 0.98)), ("two equal resistors", "half of the generator's 2 V")),
     ],
     ids=lambda value: value.family if isinstance(value, Fault) else "",
 )

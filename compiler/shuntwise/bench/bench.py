@@ -32,8 +32,8 @@ from shuntwise.graph.circuit import Circuit
 from shuntwise.model.box import Instruments, Reading, Taken
 
 SUSPECTS = 3
-LIMIT_BOARDS, WINDOW_BOARDS = 500, 600
-"""Boards drawn for the limits of a verdict, and for the window of a single reading."""
+LIMIT_BOARDS, REACH_BOARDS, WINDOW_BOARDS = 500, 100, 600
+"""Boards drawn for the limits of a verdict, for the reach of one fault, and for the window of a single reading."""
 
 WORTH = 0.02
 """A reading is proposed only if it is expected to tell more than this (nats)."""
@@ -113,7 +113,7 @@ class Bench:
         if sound >= sound_at:
             return Verdict("good so far" if missing else "passed", sound, (), None, outside, missing)
         suspects = self._suspects(posterior, in_full)
-        if square.min() > single_at:
+        if square.min() > max(single_at, self._reach(readings, found, int(square.argmin()))):
             pair = self._pair(readings, columns, u, log_posterior, in_full)
             return Verdict("no single fault", sound, suspects, pair, outside, missing)
         outcome: Outcome = "set-up" if suspects[0].fault.of_setup else "fault"
@@ -151,6 +151,11 @@ class Bench:
             limit = sound_limit(found, self.dictionary.log_prior, self.class_of == 0, sound)
             self._limits[readings] = limit, distance_limit(found, faulty)
         return self._limits[readings]
+
+    def _reach(self, readings: tuple[Reading, ...], found: Lookup, row: int) -> float:
+        """How far boards with the fault of one row lie from what explains them best; 1 in 100 lies further away."""
+        rows = np.full(REACH_BOARDS, row, np.intp)
+        return distance_limit(found, self._u(readings, faulty_boards(self.dictionary, readings, rows)))
 
     def _suspects(self, posterior: Real, in_full: bool) -> tuple[Suspected, ...]:
         """The likeliest classes, with their shares among all that is not sound."""

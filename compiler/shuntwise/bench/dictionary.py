@@ -31,7 +31,8 @@ SOUND = 0.5
 WEIGHTS: dict[Family, float] = {
     "open": 2, "short": 1.5, "value": 2, "drift": 0.5, "dried": 0.5, "turns": 0.5, "core": 0.3, "exchanged": 2,
     "doubled": 0.5, "moved": 2, "joint": 3, "bridge": 1, "jumper": 1, "cut": 1, "link": 1, "reversed": 2,
-    "outputs": 0.5, "driver": 0.1, "dummies": 0.1, "series": 0.05, "source": 0.1, "meter": 0.15,
+    "outputs": 0.5, "driver": 0.1, "dummies": 0.1, "series": 0.05, "source": 0.1, "meter": 0.3,
+    "scatter": 0.3,
 }  # fmt: skip
 """How often each family happens, beside the others: common practice, no source."""
 
@@ -131,6 +132,8 @@ class Dictionary:
         sigma = np.array([variation.sigma for variation in self.rig.variations])
         mean = scale.u(x)
         parts = found.moves * (slope[:, :, None] * sigma)
+        values = [number for number, variation in enumerate(self.rig.variations) if variation.way == "value"]
+        parts[:, :, values] *= self.states.scatter[:, None, None]
         others = scale.leads(x), self._within(mean), self._by_corner(readings, scale)
         factor = np.concatenate([parts, *(other[:, :, None] for other in others)], axis=2)
         variance = scale.variance(x)

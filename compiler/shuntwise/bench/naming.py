@@ -125,6 +125,8 @@ class Telling:
                 )
             case "meter":
                 return "the meter reads too little at high frequencies"
+            case "scatter":
+                return "the parts are further from their values than their tolerances say"
 
     def net(self, point: str) -> str:
         return spoken_net(self.circuit, point)
@@ -168,6 +170,8 @@ class Telling:
                 return _about(size, bench.source_v, VOLT)
             case "meter":
                 return f"reads {percent(1 - size)} too little at {write(bench.meter_top_hz, HERTZ)}"
+            case "scatter":
+                return f"about {size:.2g} times as far"
             case _:
                 return ""
 

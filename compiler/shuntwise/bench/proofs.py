@@ -119,6 +119,8 @@ class Proofs:
                 )
             case "source":
                 return f"measure the generator with nothing on it: {write(bench.source_v, VOLT)} r.m.s."
+            case "scatter":
+                return "measure some parts before they are soldered in, or with one end lifted, and state what they are"
             case _:
                 top = write(bench.meter_top_hz, HERTZ)
                 return (

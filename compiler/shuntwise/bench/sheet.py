@@ -25,7 +25,7 @@ from shuntwise.model.box import DRIVERS_OFF, DRIVERS_ON, OPEN, Reading
 DANGERS = 4
 """So many readings come first, which find what is dangerous."""
 
-DANGER_WEIGHT = 30.0
+DANGER_WEIGHT = 9.0
 """How much more than any other fault a dangerous one counts in the choice of the first readings."""
 
 SHORT_OHM = 1.0
