@@ -195,9 +195,15 @@ class Classes:
         for place, case in enumerate(fresh):
             self._points[case] = rows[place * self.boards : (place + 1) * self.boards]
 
-    def prepare(self, faults: Iterable[Fault]) -> None:
-        """Boards of faults that will be asked for."""
-        self.draw_boards(case for fault in faults for case in self.slices(fault))
+    def prepare(self, named: Iterable[tuple[Fault | None, Fault]]) -> None:
+        """Boards of faults that will be asked for, each with what the board has, None if it is sound."""
+        asked = dict.fromkeys(pair for pair in named if pair[0] is not None)
+        self.draw_boards(
+            case
+            for true, fault in asked
+            if true is not None and direction(self.plan, true) != direction(self.plan, fault)
+            for case in self.slices(fault)
+        )
 
     def slices(self, fault: Fault) -> list[Case]:
         if fault not in self._slices:

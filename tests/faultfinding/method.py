@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from typing import Protocol
 
 from shuntwise.bench.faults import Fault
@@ -16,6 +16,9 @@ class Method(Protocol):
 
     @property
     def faults(self) -> tuple[Fault, ...]: ...
+
+    @property
+    def points(self) -> Collection[str]: ...
 
     def sheet(self) -> BenchSheet: ...
 

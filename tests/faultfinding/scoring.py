@@ -224,7 +224,9 @@ def _pairs(bench: _Bench, amount: Amount, cases: Sequence[Case], score: Score) -
     boards = [bench.board(pair, f"pair {number}") for number, pair in enumerate(pairs)]
     taken = read(bench.plan, [(board, bench.whole[: bench.few]) for board in boards], bench.instruments)
     verdicts = [bench.method.judge(row) for row in taken]
-    bench.classes.prepare(s.fault for verdict in verdicts for s in verdict.suspects)
+    bench.classes.prepare(
+        (one.fault, s.fault) for pair, v in zip(pairs, verdicts, strict=True) for one in pair for s in v.suspects
+    )
     for verdict, board, pair in zip(verdicts, boards, pairs, strict=True):
         flagged = verdict.outcome == "no single fault"
         first = bool(verdict.suspects) and _either(bench.classes, pair, board.sizes, verdict.suspects[0].fault)
@@ -308,6 +310,8 @@ def _verdicts(
         boards = [bench.board([case], f"{why} {case} {number}", errors) for case, number in batch]
         rows = read(bench.plan, [(board, bench.whole[:readings]) for board in boards], bench.instruments)
         verdicts = [bench.method.judge(row) for row in rows]
-        bench.classes.prepare(s.fault for verdict in verdicts for s in verdict.suspects)
+        bench.classes.prepare(
+            (case.fault, s.fault) for (case, _), v in zip(batch, verdicts, strict=True) for s in v.suspects
+        )
         for verdict, (case, _), board in zip(verdicts, batch, boards, strict=True):
             yield verdict, case, board

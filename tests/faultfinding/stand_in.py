@@ -29,6 +29,7 @@ class NearestMean:
     def __init__(self, circuit: Circuit, instruments: Instruments) -> None:
         self.plan, self.instruments = Plan(circuit), instruments
         self.faults = tuple(_faults(self.plan))
+        self.points = tuple(circuit.net_of)
         self._readings = _readings(self.plan)
         boards = [
             (
