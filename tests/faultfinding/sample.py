@@ -7,8 +7,8 @@ from typing import Any
 from faultfinding.scoring import Amount
 from faultfinding.targets import judged, targets
 
-DESIGNS = ("ropewalk", "shipyard-canteen")
-AMOUNT = Amount(boards=2, most=1, class_boards=12)
+DESIGNS = ("ropewalk", "night-train")
+AMOUNT = Amount(boards=1, most=1, class_boards=8)
 SEED = 2026
 
 

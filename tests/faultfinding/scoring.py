@@ -283,6 +283,7 @@ def _broken(bench: _Bench, amount: Amount, cases: Sequence[Case], score: Score) 
         asked = [(SOUND, number) for number in range(4 * amount.boards)]
         for verdict, _, _ in _verdicts(bench, asked, f"broken {what}", errors, len(bench.whole)):
             counts["sound"] += 1
+            counts["sound: passed"] += verdict.outcome in UNDETECTED
             counts["sound: blamed"] += verdict.outcome in ("fault", "no single fault")
             counts["sound: set-up"] += verdict.outcome == "set-up"
             counts["sound: set-up among suspects"] += _names_setup(verdict)

@@ -30,6 +30,7 @@ as one fault stands in DEVELOPERS.md.
 """
 
 Counts = Mapping[str, Any]
+TWO, THREE = "two ways and fewer", "three ways and more"
 PAIRS = ("flagged or one first", "flagged", "one first", "sure and wrong")
 
 
@@ -39,17 +40,68 @@ def markdown(counts: Sequence[Counts]) -> str:
 
 
 def sections(counts: Sequence[Counts]) -> Iterable[tuple[str, str]]:
-    """Titles and tables: by family, by design, and what else was asked."""
-    for title, ways in (("two ways and fewer", (0, 1, 2)), ("three ways and more", range(3, 99))):
-        group = [one for one in counts if one["ways"] in ways]
-        if group:
-            yield f"By family, {title}", _families(group)
+    """Titles and tables: what was aimed at, by family, by design, and what else was asked."""
+    yield "Aims", _aims(counts)
+    for title, group in _by_ways(counts):
+        yield f"By family, {title}", _families(group)
     yield "By design", _designs(counts)
     yield "Two faults at once, and reading on from the first four", _more(counts)
     if any(one["broken"] for one in counts):
         yield "With other errors than assumed", _broken(counts)
     yield "Stated shares against hits", _stated(counts)
     yield "What is one and the same on a bench", _classes(counts)
+
+
+def _by_ways(counts: Sequence[Counts]) -> list[tuple[str, list[Counts]]]:
+    """The designs of two drivers at the most, and the others."""
+    two, three = ([one for one in counts if (one["ways"] > 2) == many] for many in (False, True))
+    return [(title, group) for title, group in ((TWO, two), (THREE, three)) if group]
+
+
+def _aims(counts: Sequence[Counts]) -> str:
+    """What was aimed at before anything was measured, and what came of it. Shares in percent but for the readings."""
+    rows = [["what", "aim", "measured"]]
+
+    def row(what: str, aim: str, part: float, whole: float) -> None:
+        rows.append([what, aim, _share(part, whole)])
+
+    sound = summed(one["sound"] for one in counts)
+    row("sound boards pass the whole sheet", "98.5 % and more", sound["passed"], sound["boards"])
+    for title, group in _by_ways(counts):
+        families, plain_aim = by_family(group), 97 if title == TWO else 95
+        for rate, aim, only in (
+            ("detected", "95 % and more", ()),
+            ("first", "95 % and more", ()),
+            ("among three", "99 % and more", ()),
+            ("first", f"{plain_aim} % and more", PLAIN),
+            ("sure and wrong", "2 % and less", ()),
+        ):
+            mean, worst = mean_of(families, rate, only)
+            of = f" of {', '.join(only)}" if only else ""
+            rows.append([f"{rate}{of}, mean of the families, {title}", aim, f"{100 * mean:.1f} %; worst {worst}"])
+    any_value = by_family(counts).get("any value", Counter())
+    row("any value, first", "90 % and more", any_value["first"], any_value["detected"])
+    pairs, adaptive = summed(one["pairs"] for one in counts), summed(one["adaptive"] for one in counts)
+    row("two faults, flagged or one first", "90 % and more", pairs["flagged or one first"], pairs["boards"])
+    row("two faults, sure and wrong", "3 % and less", pairs["sure and wrong"], pairs["boards"])
+    row("reading on from four, right", "95 % and more", adaptive["right"], adaptive["boards"])
+    mean_readings = f"{adaptive['readings'] / adaptive['boards']:.2f}" if adaptive["boards"] else "-"
+    rows.append(["reading on from four, readings", "6 and fewer", mean_readings])
+    for what in sorted({what for one in counts for what in one["broken"]}):
+        broken = summed(one["broken"].get(what, {}) for one in counts)
+        doubted = broken["sound"] - broken["sound: passed"]
+        row(f"{what}: false alarms", "10 % and less", broken["sound: blamed"], broken["sound"])
+        row(f"{what}: first", "88 % and more", broken["first"], broken["detected"])
+        row(f"{what}: set-up named where a sound board fails", "most", broken["sound: set-up among suspects"], doubted)
+    off = [abs(c["hits"] - c["millionths"] / 1e6) / c["cases"] for c in _bins(counts).values() if c["cases"] >= 1000]
+    rows.append(["stated share against hits, worst of bins of 1,000 boards", "3 points and less",
+                 f"{100 * max(off):.1f}" if off else "-"])  # fmt: skip
+    return _table(rows)
+
+
+def _bins(counts: Sequence[Counts]) -> dict[str, Counter[str]]:
+    lows = sorted({low for one in counts for low in one["stated"]})
+    return {low: summed(one["stated"].get(low, {}) for one in counts) for low in lows}
 
 
 def summed(tables: Iterable[Mapping[str, int]]) -> Counter[str]:
@@ -88,7 +140,7 @@ def mean_of(families: Mapping[str, Mapping[str, int]], rate: str, only: Sequence
     if not found:
         return float("nan"), "-"
     worst = (max if rate == "sure and wrong" else min)(found, key=lambda name: found[name])
-    return sum(found.values()) / len(found), worst
+    return sum(found.values()) / len(found), f"{worst}, {100 * found[worst]:.1f} %"
 
 
 def _families(group: Sequence[Counts]) -> str:
@@ -155,8 +207,7 @@ def _broken(counts: Sequence[Counts]) -> str:
 
 def _stated(counts: Sequence[Counts]) -> str:
     rows = [["share stated from", "boards", "mean share", "hits", "difference"]]
-    for low in sorted({low for one in counts for low in one["stated"]}):
-        c = summed(one["stated"].get(low, {}) for one in counts)
+    for low, c in _bins(counts).items():
         mean, hits = c["millionths"] / 1e6 / c["cases"], c["hits"] / c["cases"]
         rows.append([f"{100 * float(low):.0f} %", str(c["cases"]), f"{100 * mean:.1f} %", f"{100 * hits:.1f} %",
                      f"{100 * (hits - mean):+.1f}"])  # fmt: skip

@@ -111,6 +111,7 @@ def test_the_page_says_what_was_counted() -> None:
     passed = 100 * score.sound["passed"] / score.sound["boards"]
     row = next(line for line in page.splitlines() if line.startswith("| ropewalk | 2 | 8 |"))
     assert f"| {passed:.1f} % |" in row
+    assert f"| sound boards pass the whole sheet | 98.5 % and more | {passed:.1f} % |" in page
     outputs = next(line for line in page.splitlines() if line.startswith("| outputs |"))
     assert outputs == "| outputs | 1 | 100.0 % | 100.0 % | 100.0 % | 0.0 % | 0.0 % |"
 
