@@ -140,6 +140,10 @@ class Plan:
         """The driver of that name, or its voice coils."""
         return [own for own, driver in self.drivers.items() if name in (own, driver.coil_of)]
 
+    def stated(self, label: str, section: str) -> tuple[Drawn, ...]:
+        """The elements of a section as the design says them."""
+        return self._rows[label][section]
+
     def sections(self, label: str, draw: Random, errors: Errors) -> dict[str, Row]:
         """The elements of one part as it came out of the drawer, by section."""
         part, even = self.parts[label], lambda share: 1 + share * draw.uniform(-1, 1)
@@ -365,11 +369,22 @@ def _meter(case: _Case) -> None:
     case.board.sag = 1 - (1 - case.board.sag) * case.size
 
 
+def _scatter(case: _Case) -> None:
+    """Every part so many times as far from its value as it is."""
+    for key, (label, _, row) in case.board.rows.items():
+        stated = {i.quantity: i for i in case.plan.stated(label, case.plan.edges[key].section)}
+        for ideal in row:
+            if ideal.quantity in stated and ideal.quantity != "esr" and not stated[ideal.quantity].copper:
+                right = stated[ideal.quantity].value
+                ideal.value = right + case.size * (ideal.value - right)
+
+
 _FAMILIES: dict[str, Callable[[_Case], None]] = {
-    "open": _open, "short": _join, "value": _value, "dried": _dried, "turns": _turns, "core": _core,
+    "open": _open, "short": _join, "value": _value, "drift": _value, "dried": _dried, "turns": _turns, "core": _core,
     "exchanged": _exchanged, "doubled": _doubled, "moved": _moved, "joint": _joint, "bridge": _join,
     "jumper": _jumper, "cut": _join, "link": _link, "reversed": _reversed, "outputs": _outputs,
     "driver": _driver, "dummies": _dummies, "series": _series, "source": _source, "meter": _meter,
+    "scatter": _scatter,
 }  # fmt: skip
 
 

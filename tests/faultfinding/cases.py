@@ -87,7 +87,7 @@ def direction(plan: Plan, fault: Fault) -> object:
         down = plan.parts[fault.owners[0]].kind != "capacitor"
     elif fault.family in ("dried", "turns"):
         down = True
-    if fault.family in ("value", "core", "doubled", "dried", "turns"):
+    if fault.family in ("value", "drift", "core", "doubled", "dried", "turns"):
         return fault.owners, "low" if down else "high"
     if fault.family == "joint":
         (owner,), points = fault.owners, fault.points

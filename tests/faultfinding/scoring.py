@@ -118,10 +118,12 @@ def score(
     """All counts of one design. `tell` is given what is listed before it is judged."""
     instruments, plan = Instruments(), Plan(circuit)
     method, seed_text = maker(circuit, instruments), f"{seed} {name}"
-    whole = tuple(line.reading for line in method.sheet().lines)
+    whole = tuple(line.reading for line in method.sheet.lines)
     ways = len({driver.coil_of or driver.name for driver in plan.drivers.values()})
     few = min(READINGS[3 if ways > 2 else 2], len(whole))
-    chosen = _chosen([*(Case(f.family, f) for f in method.faults), *own_cases(plan)], amount.most, seed_text)
+    chosen = _chosen(
+        [*(Case(f.family, f) for f in method.faults if f.family != "drift"), *own_cases(plan)], amount.most, seed_text
+    )
     classes = Classes(plan, whole, instruments, seed_text, chosen, amount.class_boards)
     near = {case: classes.always_near(case) for case in chosen}
     bench = _Bench(plan, method, classes, instruments, seed_text, whole, few)
@@ -191,7 +193,9 @@ def _singles(bench: _Bench, amount: Amount, chosen: Sequence[Case], score: Score
         ranks = [bench.classes.right(case, one.size, s.fault) for s in verdict.suspects]
         _count(score.families[family], verdict, ranks)
         if verdict.suspects and verdict.outcome not in UNDETECTED:
-            _state(score.stated, verdict.suspects[0].share, ranks[0])
+            # A share is that of a class of the bench's own: what it takes for one, and told so.
+            first = verdict.suspects[0]
+            _state(score.stated, first.share, case.fault is not None and bench.method.is_one(case.fault, first.fault))
 
 
 def _count(counts: Counter[str], verdict: Verdict, ranks: Sequence[bool]) -> None:

@@ -46,6 +46,7 @@ class NearestMean:
         self._spread = np.sqrt(np.mean(groups.var(axis=1, ddof=1), axis=0)) + 0.02
         self._sound = values[:BOARDS]
 
+    @property
     def sheet(self) -> BenchSheet:
         lines = []
         for place, reading in enumerate(self._readings):
@@ -68,9 +69,12 @@ class NearestMean:
         far = squares.min() > 25 + 5 * len(columns)
         return Verdict("no single fault" if far else "fault", float(shares[0]), suspects)
 
+    def is_one(self, one: Fault, other: Fault) -> bool:
+        return one == other
+
     def propose(self, taken: Sequence[Taken]) -> Proposal | None:
         done = {one.reading for one in taken}
-        return next((Proposal(line, ()) for line in self.sheet().lines if line.reading not in done), None)
+        return next((Proposal(line, ()) for line in self.sheet.lines if line.reading not in done), None)
 
 
 def _readings(plan: Plan) -> list[Reading]:

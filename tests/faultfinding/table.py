@@ -13,7 +13,7 @@ TABLE = Path(__file__).parent / "TABLE.md"
 COUNTS = Path(__file__).parent / "counts.json"
 COMMAND = "python tests/faultfinding/run.py --assume broken --write"
 APART = ("near twins", "drift", "joint under 2 ohm")
-SETUP = ("driver", "dummies", "series", "source", "meter")
+SETUP = ("driver", "dummies", "series", "source", "meter", "scatter")
 OWN = ("any value",)
 """Families that the mean leaves out: what hardly differs from a sound board, faults of the set-up, and what lies across
 the other families."""

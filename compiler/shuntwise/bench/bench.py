@@ -6,7 +6,7 @@ when it is asked for; nothing here knows files or screens.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Hashable, Iterable, Mapping, Sequence
 from functools import cached_property
 
 import numpy as np
@@ -14,7 +14,7 @@ import numpy as np
 from shuntwise.bench.asking import outcomes
 from shuntwise.bench.catalogue import Neighbours, catalogue
 from shuntwise.bench.choosing import expected_gains
-from shuntwise.bench.classes import classes
+from shuntwise.bench.classes import classes, kind_of
 from shuntwise.bench.dictionary import Columns, Dictionary
 from shuntwise.bench.faults import Fault
 from shuntwise.bench.inference import Lookup, lookup, shares
@@ -27,7 +27,7 @@ from shuntwise.bench.rig import Real, Rig, Whole, rig_of
 from shuntwise.bench.sheet import chosen, lines, sheet_of, steady
 from shuntwise.bench.sweeps import thinned
 from shuntwise.bench.verdict import Answer, BenchSheet, Outcome, Proposal, SheetLine, Suspected, Verdict
-from shuntwise.bench.windows import SEED, distance_limit, faulty_boards, sound_boards, sound_limit
+from shuntwise.bench.windows import SEED, boards, distance_limit, sound_limit
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.box import Instruments, Reading, Taken
 
@@ -113,7 +113,7 @@ class Bench:
         if sound >= sound_at:
             return Verdict("good so far" if missing else "passed", sound, (), None, outside, missing)
         suspects = self._suspects(posterior, in_full)
-        if square.min() > max(single_at, self._reach(readings, found, int(square.argmin()))):
+        if square.min() > single_at and square.min() > self._reach(readings, found, int(square.argmin())):
             pair = self._pair(readings, columns, u, log_posterior, in_full)
             return Verdict("no single fault", sound, suspects, pair, outside, missing)
         outcome: Outcome = "set-up" if suspects[0].fault.of_setup else "fault"
@@ -140,22 +140,24 @@ class Bench:
     def _limit(self, readings: tuple[Reading, ...], found: Lookup) -> tuple[float, float]:
         """Below which share a board is not sound, beyond which distance no single fault explains it."""
         if readings not in self._limits:
-            sound = self._u(readings, sound_boards(self.dictionary, readings, LIMIT_BOARDS))
-            rows = np.linspace(0, len(self.dictionary) - 1, LIMIT_BOARDS).astype(np.intp)
-            faulty = self._u(readings, faulty_boards(self.dictionary, readings, rows))
-            if self.yardstick:  # the other board has a scatter of its own
-                other = sound_boards(self.dictionary, readings, LIMIT_BOARDS, seed=SEED + 1)
-                step = self._of_yardstick(readings) - self._u(readings, other)
-                shift = np.where(np.isnan(step), 0.0, step)
-                sound, faulty = sound + shift, faulty + shift
+            sound = self._shown(readings, np.zeros(LIMIT_BOARDS, np.intp))
+            faulty = self._shown(readings, np.linspace(0, len(self.dictionary) - 1, LIMIT_BOARDS).astype(np.intp))
             limit = sound_limit(found, self.dictionary.log_prior, self.class_of == 0, sound)
             self._limits[readings] = limit, distance_limit(found, faulty)
         return self._limits[readings]
 
     def _reach(self, readings: tuple[Reading, ...], found: Lookup, row: int) -> float:
         """How far boards with the fault of one row lie from what explains them best; 1 in 100 lies further away."""
-        rows = np.full(REACH_BOARDS, row, np.intp)
-        return distance_limit(found, self._u(readings, faulty_boards(self.dictionary, readings, rows)))
+        return distance_limit(found, self._shown(readings, np.full(REACH_BOARDS, row, np.intp)))
+
+    def _shown(self, readings: tuple[Reading, ...], rows: Whole) -> Real:
+        """What the meters show on boards with the faults of some rows, on the scale of comparison."""
+        u = self._u(readings, boards(self.dictionary, readings, rows))
+        if self.yardstick:  # the other board has a scatter of its own
+            other = boards(self.dictionary, readings, np.zeros(len(rows), np.intp), seed=SEED + 1)
+            step = self._of_yardstick(readings) - self._u(readings, other)
+            u = u + np.where(np.isnan(step), 0.0, step)
+        return u
 
     def _suspects(self, posterior: Real, in_full: bool) -> tuple[Suspected, ...]:
         """The likeliest classes, with their shares among all that is not sound."""
@@ -185,6 +187,15 @@ class Bench:
             return None
         one, other, share = best
         return self._suspected([one], share, in_full), self._suspected([other], share, in_full)
+
+    def is_one(self, one: Fault, other: Fault) -> bool:
+        """Are two faults one class: told apart by no reading of the pool, or one part that is too small?"""
+        return self._class_of_kind[kind_of(self.rig, one)] == self._class_of_kind[kind_of(self.rig, other)]
+
+    @cached_property
+    def _class_of_kind(self) -> dict[Hashable, int]:
+        rows = zip(self.dictionary.fault_of.tolist(), self.class_of.tolist(), strict=True)
+        return {kind_of(self.rig, self.faults[number]): label for number, label in rows if number >= 0}
 
     # --- what to read next
 

@@ -16,27 +16,24 @@ from shuntwise.bench.inference import Lookup, shares
 from shuntwise.bench.meters import scale_of
 from shuntwise.bench.rig import Real, Whole
 from shuntwise.bench.solving import BEYOND_OHM, solved
-from shuntwise.bench.states import stacked, varied
+from shuntwise.bench.states import varied
 from shuntwise.model.box import Reading
 
 JOINT = 0.99
 SEED = 20261130
 
 
-def sound_boards(dictionary: Dictionary, readings: Sequence[Reading], count: int, seed: int = SEED) -> Real:
-    """What the meters show on boards with nothing wrong (count, M)."""
+def boards(dictionary: Dictionary, readings: Sequence[Reading], rows: Whole, seed: int = SEED) -> Real:
+    """What the meters show (N, M) on boards with the faults of some rows of the dictionary; row 0 is a sound board."""
     generator = np.random.default_rng(seed)
-    states = varied(dictionary.rig, stacked(dictionary.rig, [[]]).part(np.zeros(count, np.intp)), generator)
+    states = varied(dictionary.rig, dictionary.states.part(rows), generator)
     true = solved(dictionary.rig, states, dictionary.bench, readings).values
     return scale_of(readings, dictionary.bench).read(true, generator)
 
 
-def faulty_boards(dictionary: Dictionary, readings: Sequence[Reading], rows: Whole, seed: int = SEED) -> Real:
-    """What the meters show on boards with the faults of some rows of the dictionary."""
-    generator = np.random.default_rng(seed)
-    chosen = dictionary.states.part(rows)
-    true = solved(dictionary.rig, varied(dictionary.rig, chosen, generator), dictionary.bench, readings).values
-    return scale_of(readings, dictionary.bench).read(true, generator)
+def sound_boards(dictionary: Dictionary, readings: Sequence[Reading], count: int, seed: int = SEED) -> Real:
+    """What the meters show on boards with nothing wrong (count, M)."""
+    return boards(dictionary, readings, np.zeros(count, np.intp), seed)
 
 
 def windows(shown: Real, resistance: Sequence[bool]) -> tuple[Real, Real, float]:
