@@ -34,6 +34,8 @@ def statement(entry: t.Entry) -> str:
             return f"coupling {entry.first.text} and {entry.second.text} {expr(entry.value)}"
         case t.Testpoint():
             return f"testpoint {entry.node.text}"
+        case t.BenchDecl():
+            return "bench" + items(entry.items)
         case t.Let():
             return f"let {entry.name.text} = {expr(entry.value)}"
         case t.Walk():

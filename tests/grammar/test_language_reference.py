@@ -75,7 +75,7 @@ def test_every_word_of_the_language_is_on_the_page() -> None:
     known |= {*BOARD_WORDS, "upright"}
     for line in (sizes.RING, sizes.KEEP, sizes.CUT, sizes.WIRE):
         known |= {*line.attributes, *line.words}
-    for kind in (*kinds.KINDS.values(), kinds.DRIVER, kinds.AMPLIFIER):
+    for kind in (*kinds.KINDS.values(), kinds.DRIVER, kinds.AMPLIFIER, kinds.BENCH):
         known |= {attribute.name for attribute in (*kind.keyed, *kinds.BODY)}
         known |= {word for phrase in kind.words for word in phrase.split()} | set(kind.files)
     known |= {*kinds.TEXTS, *kinds.ROLES, *kinds.PROGRAMMES, "role", "programme", "pi", "octave"}

@@ -10,8 +10,11 @@ from dataclasses import dataclass, field
 from typing import Literal
 
 from shuntwise.model.design import Quantity
+from shuntwise.model.instruments import USUAL, Instruments
 from shuntwise.source import Source, Span
 from shuntwise.units import HERTZ, write
+
+__all__ = ["DRIVERS_OFF", "DRIVERS_ON", "DUMMIES_ON", "OPEN", "Box", "Instruments", "ReadQuantity", "Reading", "Taken"]
 
 ReadQuantity = Literal["resistance", "volts", "impedance"]
 
@@ -20,23 +23,6 @@ DRIVERS_OFF, DRIVERS_ON, DUMMIES_ON = "drivers off", "drivers on", "dummies on"
 
 OPEN = float("inf")
 """A resistance beyond what the meter shows."""
-
-
-@dataclass(frozen=True)
-class Instruments:
-    """What stands on the bench: a design or a box may state it (`bench { ... }`), each else as here.
-
-    `source_v` is the generator's voltage (V, r.m.s.) with nothing on it, `series_ohm` the resistor between it and the
-    box, `dummy_ohm` what stands in the place of each driver, `meter_share` how far a voltmeter may be off, up to
-    `meter_top_hz`; `leads_ohm` what the leads of the ohmmeter may add.
-    """
-
-    source_v: float = 2.0
-    series_ohm: float = 10.0
-    dummy_ohm: float = 8.0
-    meter_share: float = 0.02
-    meter_top_hz: float = 6000.0
-    leads_ohm: float = 0.2
 
 
 @dataclass(frozen=True)
@@ -92,7 +78,7 @@ class Box:
     design_path: str
     design_span: Span
     variant: str | None = None
-    instruments: Instruments = Instruments()
+    instruments: Instruments = USUAL
     measured: Mapping[str, tuple[Quantity, float]] = field(default_factory=dict)
     taken: tuple[Taken, ...] = ()
     before: tuple[Taken, ...] = ()
