@@ -92,13 +92,14 @@ class Front:
 @dataclass(frozen=True)
 class Printing:
     """How documents are wanted: for which paper, for how many boards, of which day (ISO 8601; empty: they bear none),
-    and whether the schematic has the ratings of its parts.
+    whether the schematic has the ratings of its parts, and of which box, by the name that its own file gives it.
     """
 
     paper: Literal["a4", "letter"] = "a4"
     boards: int = 1
     date: str = ""
     ratings: bool = False
+    box: str = ""
 
 
 def blocks(content: Iterable[Group | Sheet]) -> Iterator[Block | Sheet]:
