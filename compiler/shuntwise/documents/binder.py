@@ -39,7 +39,7 @@ def _cover(material: Material) -> Iterable[Group | Sheet]:
     from shuntwise.documents import summary
 
     design, figures = material.design, material.figures
-    yield summary.told_of(design, material.mark, material.differences)[1:]
+    yield summary.told_of(design, material.mark, material.differences, material.printing.box)[1:]
     if material.printing.date:
         yield (Paragraph(f"Date: {material.printing.date}"),)
     yield summary.drivers(design, figures)
@@ -180,4 +180,5 @@ def bench_chapter(material: Material) -> Chapter:
 def front(material: Material) -> Front:
     from shuntwise.documents.summary import variant_told
 
-    return Front(material.title, "".join(variant_told(material.design)), material.mark)
+    box = [f"box {material.printing.box}"] if material.printing.box else []
+    return Front(material.title, ", ".join((*box, *variant_told(material.design))), material.mark)

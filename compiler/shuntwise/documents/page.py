@@ -94,13 +94,15 @@ class Front:
 @dataclass(frozen=True)
 class Printing:
     """How documents are wanted: for which paper, for how many boards, of which day (ISO 8601; empty: they bear none),
-    whether the schematic has the ratings of its parts, and whether the binder has the sheet for the bench.
+    whether the schematic has the ratings of its parts, of which box, by the name that its own file gives it, and
+    whether the binder has the sheet for the bench.
     """
 
     paper: Literal["a4", "letter"] = "a4"
     boards: int = 1
     date: str = ""
     ratings: bool = False
+    box: str = ""
     bench: bool = False
 
 

@@ -67,7 +67,7 @@ _QUANTITIES: Mapping[str, ReadQuantity] = {"resistance": "resistance", "volts": 
 _SAID_FOR = {
     "ohm": "resistance", "ohms": "resistance", "dc": "resistance", "voltage": "volts", "volt": "volts", "ac": "volts",
 }  # fmt: skip
-_ENDS = ("+", "-", *sorted({f".{terminal}" for kind in KINDS.values() for terminal in kind.terminals}))
+_ENDS = ("+", "-", *dict.fromkeys(f".{terminal}" for kind in KINDS.values() for terminal in kind.terminals))
 _LOADS = (DRIVERS_OFF, DRIVERS_ON, DUMMIES_ON)
 _LOADS_SAID_FOR = {
     "loads off": DRIVERS_OFF, "loads on": DRIVERS_ON, "dummies off": DRIVERS_OFF, "driver off": DRIVERS_OFF,
