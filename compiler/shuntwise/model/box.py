@@ -21,6 +21,9 @@ ReadQuantity = Literal["resistance", "volts", "impedance"]
 DRIVERS_OFF, DRIVERS_ON, DUMMIES_ON = "drivers off", "drivers on", "dummies on"
 """What hangs on the wires to the drivers. One driver off alone is its name and ` off`: `woofer off`."""
 
+_DIGITS = 9
+"""Of a frequency as it is written, so that it is read back as the same."""
+
 OPEN = float("inf")
 """A resistance beyond what the meter shows."""
 
@@ -51,7 +54,7 @@ class Reading:
     def words(self, inputs: int = 1) -> str:
         """As it stands in a box's text, of a design of so many inputs: `volts at tweeter, dummies on, 3 kHz`."""
         into = f", into {self.fed}" if self.freq_hz and inputs > 1 else ""
-        at = f", {write(self.freq_hz, HERTZ)}" if self.freq_hz else ""
+        at = f", {write(self.freq_hz, HERTZ, _DIGITS)}" if self.freq_hz else ""
         return f"{self.quantity} {self.place}, {self.loads}{into}{at}"
 
 

@@ -71,7 +71,8 @@ _ENDS = ("+", "-", *dict.fromkeys(f".{terminal}" for kind in KINDS.values() for 
 _LOADS = (DRIVERS_OFF, DRIVERS_ON, DUMMIES_ON)
 _LOADS_SAID_FOR = {
     "loads off": DRIVERS_OFF, "loads on": DRIVERS_ON, "dummies off": DRIVERS_OFF, "driver off": DRIVERS_OFF,
-    "driver on": DRIVERS_ON, "dummy on": DUMMIES_ON, "all off": DRIVERS_OFF, "all on": DRIVERS_ON,
+    "driver on": DRIVERS_ON, "no drivers": DRIVERS_OFF, "no driver": DRIVERS_OFF, "nothing on": DRIVERS_OFF,
+    "no loads": DRIVERS_OFF, "no load": DRIVERS_OFF, "dummy on": DUMMIES_ON, "all off": DRIVERS_OFF, "all on": DRIVERS_ON,
 }  # fmt: skip
 
 
@@ -204,6 +205,10 @@ class _Reading:
         quantity = self.scope.typed(line.value, attribute, label)
         share = read_items(line.items, _MEASURED, self.scope, label).quantities.get("share")
         if quantity is None:
+            return
+        if label in self.measured:
+            first = self.measured[label][0].span
+            self.say(findings.told_twice("the measured value", label, quantity.span, first))
             return
         if part.value is not None and not 1 / FAR_OFF <= quantity.value / part.value.value <= FAR_OFF:
             self.say(told.far_off(label, quantity, part.value))
