@@ -61,7 +61,9 @@ def _printing(options: argparse.Namespace) -> Printing:
         day = date.fromisoformat(options.date).isoformat() if options.date else ""
     except ValueError:
         raise Refused(f"`{options.date}` is no date", "year, month and day, such as 2026-11-30") from None
-    return Printing(options.paper, options.boards, day, options.ratings)
+    if options.bench and options.box:
+        raise Refused("--bench is of the design, not of one box", "`shuntwise bench DESIGN BOX -o FOLDER` prints that")
+    return Printing(options.paper, options.boards, day, options.ratings, bench=options.bench)
 
 
 def limits(material: Material) -> list[dict[str, object]] | None:

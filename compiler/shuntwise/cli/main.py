@@ -27,6 +27,7 @@ COMMANDS: dict[str, str] = {
     "spread": "say how far builds differ within the tolerances of their parts",
     "crosscheck": "compare the built-in solver with a SPICE simulator",
     "read": "read a circuit aloud, for proof-reading against a schematic",
+    "bench": "say what a board must read on the bench, and what is wrong with one that reads otherwise",
     "watch": "show a design while it is written, anew after every save",
     "explain": "say what a finding means and what to do",
     "completion": "print the completion script for a shell",
@@ -74,6 +75,7 @@ def parser() -> argparse.ArgumentParser:
     build.add_argument("--boards", type=int, default=1, metavar="N", help="count parts for so many boards as well (1)")
     build.add_argument("--paper", choices=("a4", "letter"), default="a4", help="paper of the binder (a4)")
     build.add_argument("--date", default="", metavar="DATE", help="date that the binder bears, such as 2026-11-30")
+    build.add_argument("--bench", action="store_true", help="put the sheet for the bench into the binder")
     build.add_argument("--ratings", action="store_true", help="write ratings beside the parts of the schematic")
     build.add_argument("-o", "--output", metavar="FOLDER", help="folder to write (FILE's name with -out if not given)")
     _json(build)
@@ -146,6 +148,15 @@ def parser() -> argparse.ArgumentParser:
     read = command("read", "shuntwise read wedge.shunt")
     _design(read)
     _json(read)
+
+    bench = command("bench", "shuntwise bench wedge.shunt wedge-7.box --ask")
+    _design(bench)
+    bench.add_argument("readings", nargs="?", metavar="BOX", help="the file of a box (*.box), with what it read")
+    bench.add_argument("--next", action="store_true", help="say which reading tells most now")
+    bench.add_argument("--ask", action="store_true", help="ask for reading after reading, and keep them in BOX")
+    bench.add_argument("--paper", choices=("a4", "letter"), default="a4", help="paper of the sheet (a4)")
+    bench.add_argument("-o", "--output", metavar="FOLDER", help="also write the sheet into this folder, to print")
+    _json(bench)
 
     watch = command("watch", "shuntwise watch wedge.shunt")
     watch.add_argument("file", metavar="FILE", help="the design")

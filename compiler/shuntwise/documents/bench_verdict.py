@@ -7,12 +7,14 @@ share and no window is worked out here.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from math import inf
 
-from shuntwise.bench.verdict import Proposal, SheetLine, Suspected, Verdict
+from shuntwise.bench.solving import BEYOND_OHM
+from shuntwise.bench.verdict import Answer, Proposal, SheetLine, Suspected, Verdict
 from shuntwise.diagnostics.wording import listed
 from shuntwise.documents.bench_words import at, shown, window
 from shuntwise.documents.page import Group, Heading, Listing, Paragraph, Table
-from shuntwise.model.box import Taken
+from shuntwise.model.box import ReadQuantity, Taken
 
 NOT_TESTED = (
     "joints, tracks and parts under load and heat, and after shaking: shake the box and repeat the fastest readings",
@@ -108,14 +110,19 @@ def next_reading(proposal: Proposal) -> Group:
     line, quantity = proposal.line, proposal.line.reading.quantity
     low, high = window(line)
     right = shown(line.expected, quantity)
-    rows = tuple(
-        (shown(one.low, quantity), shown(one.high, quantity), one.title, share(one.share)) for one in proposal.answers
-    )
+    rows = tuple((*_range(one, quantity), one.title, share(one.share)) for one in proposal.answers)
     return (
         Heading(f"Read next: {quantity} {at(line.reading)}, {line.reading.loads}"),
         Paragraph(f"On a sound board {right} ({low} to {high}). What an answer would mean:"),
         Table(("from", "to", "likeliest", "share"), rows, frozenset({0, 1, 2})),
     )
+
+
+def _range(one: Answer, quantity: ReadQuantity) -> tuple[str, str]:
+    """An ohmmeter shows nothing beyond its range, or close to that."""
+    ends = (inf if quantity != "volts" and end > 0.9 * BEYOND_OHM else end for end in (one.low, one.high))
+    low, high = (shown(end, quantity) for end in ends)
+    return low, high
 
 
 NOTHING_NEXT = "No further reading at these points tells much."
