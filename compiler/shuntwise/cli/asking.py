@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from shuntwise.cli.main import CLEAN, FINDINGS, Refused
+from shuntwise.cli.on_bench import SOUND, Subject, box_of, of, should_be
 from shuntwise.cli.output import put_line, put_new_box
 from shuntwise.cli.progress import progress
 from shuntwise.cli.reading import BOX_ENDING, refusing, show
@@ -29,7 +30,6 @@ from shuntwise.source import Source
 
 if TYPE_CHECKING:
     from shuntwise.bench.verdict import SheetLine, Verdict
-    from shuntwise.cli.bench import Subject
     from shuntwise.documents.bench_words import SetUp
 
 CHECKED = "meter check"
@@ -67,8 +67,6 @@ def ask(options: argparse.Namespace) -> int:
 
 def _subject(options: argparse.Namespace) -> Subject | None:
     """The box, whose file is begun where there is none; None for a design with errors, which have been shown."""
-    from shuntwise.cli.bench import box_of, of
-
     path = options.readings
     if os.path.lexists(path):
         return of(options)
@@ -141,24 +139,21 @@ class Dialogue:
 
     @staticmethod
     def status(verdict: Verdict | None) -> int:
-        from shuntwise.cli.bench import SOUND
-
         return CLEAN if verdict is None or verdict.outcome in SOUND else FINDINGS
 
     def greet(self) -> None:
         from shuntwise.documents.bench_sheet import cautions
+        from shuntwise.documents.bench_words import ohmmeter
 
         _say(self.subject.title)
         _say(Listing(cautions(self.subject.bench.sheet, self.subject.instruments)))
         print()
-        _say(*HELP)
+        _say(ohmmeter(self.subject.instruments), *HELP)
 
     # --- which reading
 
     def box(self) -> Box:
         """The box as its file has it now. Raises Faulty where it has got errors."""
-        from shuntwise.cli.bench import box_of
-
         now = read_source(Path(self.options.readings), self.options.readings)
         if self.known is None or not isinstance(now, Source) or now.text != self.known.source.text:
             self.known = box_of(self.options)
@@ -171,7 +166,6 @@ class Dialogue:
     def next_line(self) -> SheetLine | None:
         """The reading to ask for, None where the verdict is due."""
         from shuntwise.bench.bench import SURE
-        from shuntwise.cli.bench import SOUND
 
         taken, bench = self.taken(), self.subject.bench
         read = {one.reading for one in taken}
@@ -311,7 +305,6 @@ class Dialogue:
 
     def conclude(self) -> Verdict | None:
         """Show the verdict; None where nothing was read."""
-        from shuntwise.cli.bench import should_be
         from shuntwise.documents import bench_verdict
         from shuntwise.documents.aligned import as_text
 
@@ -327,8 +320,6 @@ class Dialogue:
 
     def mended(self, verdict: Verdict) -> bool:
         """Is the board mended, so that all is read anew? What was done goes into the file. Raises Ended."""
-        from shuntwise.cli.bench import SOUND
-
         if verdict.outcome in SOUND:
             return False
         print()

@@ -12,7 +12,7 @@ from shuntwise import units as u
 from shuntwise.bench.verdict import BenchSheet, SheetLine
 from shuntwise.diagnostics.wording import listed, percent
 from shuntwise.documents.bench_setup import set_up_picture
-from shuntwise.documents.bench_words import DIGITS, at, by_set_up, connect, heading, shown, window
+from shuntwise.documents.bench_words import DIGITS, at, by_set_up, connect, heading, ohmmeter, shown, window
 from shuntwise.documents.page import Group, Heading, Listing, Paragraph, Table
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Driver
@@ -79,20 +79,20 @@ def cautions(sheet: BenchSheet, bench: Instruments) -> tuple[str, ...]:
 
 
 def _meter_check(sheet: BenchSheet, bench: Instruments) -> Group:
-    freqs = check_frequencies(sheet)
+    freqs, ohms = check_frequencies(sheet), Paragraph(ohmmeter(bench))
     if not freqs:
-        return ()
+        return (Heading("The meter first"), ohms)
     heads = ("across one", "low", "high", *(f"at {u.write(freq, u.HERTZ)}" for freq in freqs))
     row = ("half", *check_window(bench), *("" for _ in freqs))
     boxes = frozenset(range(3, len(row)))
-    return (Heading("The meter first"), Paragraph(meter_check(bench)), Table(heads, (row,), boxes | {0}, boxes))
+    return (Heading("The meter first"), ohms, Paragraph(meter_check(bench)), Table(heads, (row,), boxes | {0}, boxes))
 
 
 def meter_check(bench: Instruments) -> str:
     """How to find out whether the voltmeter is right at the frequencies of the sheet."""
     return (
-        f"Two equal resistors of some {_ohm(bench.series_ohm)} in a row across the generator, no box. Set the "
-        f"generator to {_volts(bench.source_v)} by this meter at {u.write(CHECKED_HZ, u.HERTZ)}, then leave its "
+        f"Voltmeter: two equal resistors of some {_ohm(bench.series_ohm)} in a row across the generator, no box. Set "
+        f"the generator to {_volts(bench.source_v)} by this meter at {u.write(CHECKED_HZ, u.HERTZ)}, then leave its "
         "level alone. Across one of the two the meter must show half at each frequency; if it does not, take "
         "another, or state in the design what it does (meter and meter_top of bench)."
     )
@@ -115,7 +115,7 @@ def _then(circuit: Circuit) -> Iterator[str]:
     turned = [name for name in drivers if name in turned_round(circuit)]
     yield (
         "Polarity, at the tags of the real drivers: each plus wire goes to the tag that the maker marks as plus."
-        + (f" That {listed(turned)} must be turned round is done on the board." if turned else "")
+        + (f" The board itself turns {listed(turned)} round." if turned else "")
     )
     woofers = [name for name, driver in drivers.items() if _takes_a_pop(driver)]
     if woofers:

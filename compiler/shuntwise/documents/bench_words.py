@@ -21,6 +21,9 @@ from shuntwise.model.instruments import Instruments
 DIGITS = 3
 """What a hand-held meter shows, and a builder writes down."""
 
+LEAST = {"resistance": 0.01, "impedance": 0.01, "volts": 1e-4}
+"""The last digit of such a meter, in ohm and volts: common practice, no source."""
+
 _DIMENSION = {"resistance": u.OHM, "impedance": u.OHM, "volts": u.VOLT}
 
 
@@ -31,15 +34,16 @@ def shown(value: float, quantity: ReadQuantity) -> str:
 
 def window(line: SheetLine) -> tuple[str, str]:
     """The ends of a window, rounded inwards: what lies between them as they are printed lies within the window."""
-    low, high = _rounded(line.low, up=True), _rounded(line.high, up=False)
-    return shown(low, line.reading.quantity), shown(high, line.reading.quantity)
+    quantity = line.reading.quantity
+    low, high = _rounded(line.low, LEAST[quantity], up=True), _rounded(line.high, LEAST[quantity], up=False)
+    return shown(low, quantity), shown(high, quantity)
 
 
-def _rounded(value: float, *, up: bool) -> float:
-    """To `DIGITS` digits, in one direction; what is within a billionth of such a number is that number."""
+def _rounded(value: float, least: float, *, up: bool) -> float:
+    """To `DIGITS` digits, in one direction, or to the meter's last; what is all but such a number is that number."""
     if value == 0 or not isfinite(value):
         return value
-    unit = 10.0 ** (floor(log10(abs(value))) - DIGITS + 1)
+    unit = max(10.0 ** (floor(log10(abs(value))) - DIGITS + 1), least)
     steps = value / unit
     near = round(steps)
     return unit * (near if abs(steps - near) < 1e-6 else ceil(steps) if up else floor(steps))
@@ -90,13 +94,17 @@ def _hang(loads: str, circuit: Circuit, bench: Instruments) -> str:
 
 def _meter(set_up: SetUp, bench: Instruments) -> str:
     if not set_up.fed:
-        return (
-            "Nothing feeds the box. A reading that climbs and ends open is a capacitor that fills: wait. If the "
-            f"ohmmeter shows more than {u.write(bench.leads_ohm, u.OHM, DIGITS)} with its leads together, set it to "
-            "zero so."
-        )
+        return "Nothing feeds the box."
     volts, ohm = u.write(bench.source_v, u.VOLT, DIGITS), u.write(bench.series_ohm, u.OHM, DIGITS)
     return f"Generator at {volts} r.m.s., set with nothing on it, through {ohm} into {set_up.fed}+ and {set_up.fed}-."
+
+
+def ohmmeter(bench: Instruments) -> str:
+    """How to use the ohmmeter."""
+    return (
+        "Ohmmeter: a reading that climbs and ends open is a capacitor that fills, so wait. If it shows more than "
+        f"{u.write(bench.leads_ohm, u.OHM, DIGITS)} with its leads together, set it to zero so."
+    )
 
 
 def at(reading: Reading) -> str:

@@ -55,6 +55,7 @@ tbody th { font-weight: normal }
 td { white-space: nowrap }
 .left { text-align: left }
 .written { border: 1px solid var(--grey); min-width: 6rem }
+.written + td { padding-left: 1rem }
 summary { cursor: pointer; padding: 0.3rem 0 }
 svg { display: block; height: auto; max-width: 100% }
 svg.white { background: var(--paper) }
