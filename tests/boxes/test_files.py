@@ -23,6 +23,7 @@ from shuntwise.model.box import Reading, Taken
 from shuntwise.workspace import Workspace
 
 HEAD = 'box 7 of "a.shunt"\n'
+EXAMPLES = Path(__file__).parents[2] / "examples"
 
 
 @pytest.fixture
@@ -148,6 +149,12 @@ def test_check_tells_of_boxes_in_folders_and_mends_them(shed: Path, capsys: pyte
     assert main(["check", "left.box", "--json"]) == 1
     assert [finding["name"] for finding in json.loads(capsys.readouterr().out)["diagnostics"]] == ["syntax-error"]
     assert main(["check", "left.box", "--variant", "soft"]) == 2
+
+
+@pytest.mark.parametrize("path", sorted(EXAMPLES.rglob("*.box")), ids=lambda path: path.stem)
+def test_boxes_among_the_examples_are_sound(path: Path) -> None:
+    found = read_box(str(path))
+    assert found.findings == () and found.box is not None
 
 
 # --- commands with a box
