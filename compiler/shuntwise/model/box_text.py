@@ -72,7 +72,8 @@ _LOADS = (DRIVERS_OFF, DRIVERS_ON, DUMMIES_ON)
 _LOADS_SAID_FOR = {
     "loads off": DRIVERS_OFF, "loads on": DRIVERS_ON, "dummies off": DRIVERS_OFF, "driver off": DRIVERS_OFF,
     "driver on": DRIVERS_ON, "no drivers": DRIVERS_OFF, "no driver": DRIVERS_OFF, "nothing on": DRIVERS_OFF,
-    "no loads": DRIVERS_OFF, "no load": DRIVERS_OFF, "dummy on": DUMMIES_ON, "all off": DRIVERS_OFF, "all on": DRIVERS_ON,
+    "no loads": DRIVERS_OFF, "no load": DRIVERS_OFF, "dummy on": DUMMIES_ON,
+    "all off": DRIVERS_OFF, "all on": DRIVERS_ON,
 }  # fmt: skip
 
 
