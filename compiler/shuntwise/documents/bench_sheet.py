@@ -92,9 +92,8 @@ def meter_check(bench: Instruments) -> str:
     """How to find out whether the voltmeter is right at the frequencies of the sheet."""
     return (
         f"Voltmeter: two equal resistors of some {_ohm(bench.series_ohm)} in a row across the generator, no box. Set "
-        f"the generator to {_volts(bench.source_v)} by this meter at {u.write(CHECKED_HZ, u.HERTZ)}, then leave its "
-        "level alone. Across one of the two the meter must show half at each frequency; if it does not, take "
-        "another, or state in the design what it does (meter and meter_top of bench)."
+        f"that to {_volts(bench.source_v)} by this meter at {u.write(CHECKED_HZ, u.HERTZ)}; then it must show half "
+        "across one of the two, at each frequency. If not, take another."
     )
 
 

@@ -88,7 +88,7 @@ def _hang(loads: str, circuit: Circuit, bench: Instruments) -> str:
         return f"Put the wires on {listed(drivers)}, plus to plus."
     if loads == DUMMIES_ON:
         ohm = u.write(bench.dummy_ohm, u.OHM, DIGITS)
-        return f"{ohm} in the place of {listed(drivers)}{', each' * (len(drivers) > 1)}."
+        return f"{ohm} instead of {listed(drivers)}{', each' * (len(drivers) > 1)}."
     return f"All drivers on their wires, but {loads.removesuffix(' off')} off."
 
 
@@ -96,14 +96,14 @@ def _meter(set_up: SetUp, bench: Instruments) -> str:
     if not set_up.fed:
         return "Nothing feeds the box."
     volts, ohm = u.write(bench.source_v, u.VOLT, DIGITS), u.write(bench.series_ohm, u.OHM, DIGITS)
-    return f"Generator at {volts} r.m.s., set with nothing on it, through {ohm} into {set_up.fed}+ and {set_up.fed}-."
+    return f"Generator at {volts} r.m.s. (set with nothing on it) through {ohm} into {set_up.fed}."
 
 
 def ohmmeter(bench: Instruments) -> str:
     """How to use the ohmmeter."""
+    leads = u.write(bench.leads_ohm, u.OHM, DIGITS)
     return (
-        "Ohmmeter: a reading that climbs and ends open is a capacitor that fills, so wait. If it shows more than "
-        f"{u.write(bench.leads_ohm, u.OHM, DIGITS)} with its leads together, set it to zero so."
+        f"Ohmmeter: a reading that climbs to open is a capacitor that fills: wait. Set it to zero if leads add {leads}."
     )
 
 

@@ -30,7 +30,7 @@ GAP, GAP_BETWEEN_CHAPTERS, GAP_BETWEEN_COLUMNS, INDENT = 4.2, 11.0, 4.0, 4.0
 HEAD_WIDTH = 22.0
 """So wide a head of a column may be before it is broken."""
 
-BOX_WIDTH, BOX_HEIGHT = 30.0, 5.6
+BOX_WIDTH, BOX_HEIGHT = 30.0, 5.2
 """Of a box to write in."""
 
 LINES_TOGETHER = 6
