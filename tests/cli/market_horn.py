@@ -39,7 +39,7 @@ class Board:
         nodes = NODES[ends[0]], NODES[ends[1].rstrip(",")]
         if quantity == "volts":
             volts = self.run(nodes, loads, float(freq) * (1000 if kilo else 1)) * METER
-            return f"{1000 * volts:.3g} mV"
+            return f"{volts:.3g} V" if volts >= 1 else f"{1000 * volts:.3g} mV"
         ohm = self.run(nodes, loads, 0.0) + LEADS_OHM if nodes[0] != nodes[1] else LEADS_OHM
         return "open" if ohm > RANGE_OHM else f"{ohm:.1f} ohm"
 

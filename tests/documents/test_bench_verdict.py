@@ -30,7 +30,7 @@ def test_passed_tells_what_was_not_tested_and_where_rates_come_from() -> None:
 
 def test_good_so_far_is_no_pass() -> None:
     said = text(Verdict("good so far", 0.9, missing=(AT_T, AT_W)))
-    assert "not passed" in said and "2 readings are missing, first: resistance, at t, drivers off." in said
+    assert "not passed" in said and "2 readings are missing, first: resistance at t, drivers off." in said
 
 
 def test_suspects_have_all_that_is_known_of_them() -> None:
@@ -52,7 +52,7 @@ def test_readings_outside_their_windows_are_marked() -> None:
     taken = [Taken(AT_T.reading, OPEN), Taken(AT_W.reading, 0.1)]
     rows = as_text([as_read(taken, [AT_T, AT_W])]).splitlines()[1:]
     assert rows[0].split()[-1] == "HIGH" and " open " in rows[0]
-    assert rows[1].split()[-1] == "LOW" and "volts at w, 2 kHz, dummies on" in rows[1]
+    assert rows[1].split()[-1] == "LOW" and "volts at w, dummies on, 2 kHz" in rows[1]
     assert as_read([Taken(AT_T.reading, 2.5)], [AT_T])[0].rows[0][-1] == ""  # type: ignore[union-attr]
 
 

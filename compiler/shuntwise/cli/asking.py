@@ -119,10 +119,6 @@ class Dialogue:
     told: bool = False
     meter_passed: bool = False
 
-    @property
-    def inputs(self) -> int:
-        return len(self.subject.compilation.design.feeds)
-
     def run(self) -> int:
         self.greet()
         while True:
@@ -200,7 +196,7 @@ class Dialogue:
         self.connect(reading)
         low, high = window(line)
         print()
-        _say(reading.words(self.inputs))
+        _say(reading.words(self.subject.inputs))
         _say(f"  should be {shown(line.expected, reading.quantity)} ({low} to {high})")
         while True:
             answer = self.hear("> ")
@@ -213,7 +209,7 @@ class Dialogue:
                     return  # what is to be read now may be another
                 _say("There is none before.")
                 continue
-            text = f"reading {reading.words(self.inputs)}: {answer}"
+            text = f"reading {reading.words(self.subject.inputs)}: {answer}"
             box = self.with_line(text)
             if box is None:
                 continue
@@ -292,7 +288,7 @@ class Dialogue:
                 answer = self.hear("> ")
                 if answer == "skip":
                     return
-                found = self.with_line(f"reading {beside.words(self.inputs)}: {answer}")
+                found = self.with_line(f"reading {beside.words(self.subject.inputs)}: {answer}")
             value = _value(found, beside)
             put_line(f'note "{CHECKED}: {shown(value, "volts")} at {write(freq_hz, HERTZ)}"', self.options.readings)
             if abs(value - bench.source_v / 2) > bench.source_v / 2 * bench.meter_share:
@@ -314,7 +310,10 @@ class Dialogue:
             _say("Nothing was read yet.")
             return None
         verdict = bench.judge(taken)
-        groups = [*bench_verdict.told(verdict), bench_verdict.as_read(taken, should_be(bench, taken))]
+        groups = [
+            *bench_verdict.told(verdict, self.subject.inputs),
+            bench_verdict.as_read(taken, should_be(bench, taken), self.box().yardstick),
+        ]
         print(as_text(group for group in groups if group), end="")
         return verdict
 

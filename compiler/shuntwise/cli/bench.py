@@ -18,7 +18,7 @@ from shuntwise.cli.reading import status
 from shuntwise.diagnostics.terminal import visible
 from shuntwise.documents.page import Chapter, Front, Group, Heading, Paragraph
 from shuntwise.files import safe_stem
-from shuntwise.model.box import Taken
+from shuntwise.model.box import Box, Taken
 
 if TYPE_CHECKING:
     from shuntwise.bench.verdict import BenchSheet, Proposal, SheetLine, Suspected, Verdict
@@ -36,7 +36,12 @@ def run(options: argparse.Namespace) -> int:
         told = _told(subject, options)
     written = _write(subject, told, options) if options.output else ""
     with screen(f"the files are in {options.output}" if written else "send it to a file, or make room where it goes"):
-        print(as_json(_plain(told)) if options.json else _text(subject, told), end="\n" if options.json else "")
+        print(
+            as_json({"box": subject.box.name if subject.box is not None else None, **_plain(told, subject.inputs)})
+            if options.json
+            else _text(subject, told),
+            end="\n" if options.json else "",
+        )
         if written and not options.json:
             print(f"\n{written}")
     wrong = told.verdict is not None and told.verdict.outcome not in SOUND
@@ -54,6 +59,7 @@ class Told:
     taken: tuple[Taken, ...] = ()
     beside: tuple[SheetLine, ...] = ()
     unused: tuple[Taken, ...] = ()
+    sister: Box | None = None
     verdict: Verdict | None = None
     proposal: Proposal | None = None
     proposed: bool = False
@@ -67,24 +73,28 @@ def _told(subject: Subject, options: argparse.Namespace) -> Told:
         taken=taken,
         beside=should_be(bench, taken),
         unused=tuple(one for one in box.taken if one not in taken) if box is not None else (),
+        sister=box.yardstick if box is not None else None,
         verdict=bench.judge(taken) if box is not None else None,
         proposal=bench.propose(taken) if options.next else None,
         proposed=options.next,
     )
 
 
-def verdict_groups(told: Told) -> list[Group]:
+def verdict_groups(told: Told, inputs: int) -> list[Group]:
     """The verdict, the readings beside what they should be, and what to read next."""
     from shuntwise.documents import bench_verdict
 
     groups: list[Group] = []
     if told.verdict is not None:
-        groups += [*bench_verdict.told(told.verdict), bench_verdict.as_read(told.taken, told.beside)]
+        groups += [
+            *bench_verdict.told(told.verdict, inputs),
+            bench_verdict.as_read(told.taken, told.beside, told.sister, inputs),
+        ]
     if told.unused:
         groups.append((Paragraph(f"Not used, since no meter gets there: {len(told.unused)} readings."),))
     if told.proposed:
         found = told.proposal
-        groups.append(bench_verdict.next_reading(found) if found else (Paragraph(bench_verdict.NOTHING_NEXT),))
+        groups.append(bench_verdict.next_reading(found, inputs) if found else (Paragraph(bench_verdict.NOTHING_NEXT),))
     return [group for group in groups if group]
 
 
@@ -96,7 +106,7 @@ def _text(subject: Subject, told: Told) -> str:
     if told.verdict is None and not told.proposed:
         sheet = content(subject.material.circuit, subject.instruments, told.sheet)
         return as_text([title, *sheet])
-    return as_text([title, *verdict_groups(told)])
+    return as_text([title, *verdict_groups(told, subject.inputs)])
 
 
 def _write(subject: Subject, told: Told, options: argparse.Namespace) -> str:
@@ -110,7 +120,7 @@ def _write(subject: Subject, told: Told, options: argparse.Namespace) -> str:
 
     material = subject.material
     sheet = tuple(group for group in content(material.circuit, subject.instruments, told.sheet) if group)
-    verdict = tuple(verdict_groups(told))
+    verdict = tuple(verdict_groups(told, subject.inputs))
     chapters = [Chapter("bench", BENCH, sheet), *([Chapter("verdict", "Verdict", verdict)] if verdict else [])]
     bears: Front = front(material)
     sheets, places = flow(chapters, bears, options.paper)
@@ -127,7 +137,7 @@ def _write(subject: Subject, told: Told, options: argparse.Namespace) -> str:
 # --- as plain values
 
 
-def _plain(told: Told) -> dict[str, Any]:
+def _plain(told: Told, inputs: int) -> dict[str, Any]:
     sheet, verdict = told.sheet, told.verdict
     return {
         "sheet": {
@@ -151,7 +161,7 @@ def _plain(told: Told) -> dict[str, Any]:
             "sound": verdict.sound,
             "suspects": [_suspect(one) for one in verdict.suspects],
             "pair": [_suspect(one) for one in verdict.pair] if verdict.pair else None,
-            "missing": [line.reading.words(2) for line in verdict.missing],
+            "missing": [line.reading.words(inputs) for line in verdict.missing],
         },
         "next": None
         if told.proposal is None

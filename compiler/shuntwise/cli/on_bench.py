@@ -40,6 +40,10 @@ class Subject:
     def title(self) -> str:
         return self.material.title + (f", box {self.box.name}" if self.box is not None else "")
 
+    @property
+    def inputs(self) -> int:
+        return len(self.compilation.design.feeds)
+
     def usable(self, box: Box) -> tuple[Taken, ...]:
         """The readings of a box between points that can be reached."""
         points = {*self.bench.points}

@@ -74,7 +74,7 @@ def cautions(sheet: BenchSheet, bench: Instruments) -> tuple[str, ...]:
         f"The {series} stay in place whenever the generator is on: a short then draws {short} at most, and makes "
         f"{_watts(sheet.fault_w)} in them; take {_rated(sheet.fault_w)} or more.",
         "Dummies first. No tone above this level at a tweeter, and no ear at a horn's mouth.",
-        "Stop at a reading outside its window and find the cause. Local codes and licensed practice come first.",
+        "After a reading outside its window nothing louder: find the cause. Local codes, licensed practice come first.",
     )
 
 

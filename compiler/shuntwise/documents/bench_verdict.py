@@ -12,9 +12,9 @@ from math import inf
 from shuntwise.bench.solving import BEYOND_OHM
 from shuntwise.bench.verdict import Answer, Proposal, SheetLine, Suspected, Verdict
 from shuntwise.diagnostics.wording import listed
-from shuntwise.documents.bench_words import at, shown, window
+from shuntwise.documents.bench_words import shown, window
 from shuntwise.documents.page import Group, Heading, Listing, Paragraph, Table
-from shuntwise.model.box import ReadQuantity, Taken
+from shuntwise.model.box import Box, ReadQuantity, Taken
 
 NOT_TESTED = (
     "joints, tracks and parts under load and heat, and after shaking: shake the box and repeat the fastest readings",
@@ -24,11 +24,14 @@ NOT_TESTED = (
 )
 """What readings at low level cannot show: common practice, no source."""
 
+WORTH_TELLING = 0.01
+"""A suspect of a smaller share is not told, unless it is the likeliest."""
+
 RATES = "How often such a verdict is right was worked out on simulated boards only, never counted on soldered ones."
 
 
-def told(verdict: Verdict) -> Iterator[Group]:
-    """The verdict, and the readings that it rests on the most."""
+def told(verdict: Verdict, inputs: int = 1) -> Iterator[Group]:
+    """The verdict on a board of a design with so many inputs."""
     match verdict.outcome:
         case "passed":
             yield (
@@ -38,7 +41,7 @@ def told(verdict: Verdict) -> Iterator[Group]:
                 Paragraph(RATES),
             )
         case "good so far":
-            yield (Heading("Good so far, not passed"), Paragraph(_missing(verdict.missing)))
+            yield (Heading("Good so far, not passed"), Paragraph(_missing(verdict.missing, inputs)))
         case "fault":
             yield (Heading("Something is wrong. The likeliest:"),)
         case "no single fault":
@@ -46,15 +49,15 @@ def told(verdict: Verdict) -> Iterator[Group]:
         case "set-up":
             yield (Heading("Is the set-up right? It explains the readings better than a fault of the board:"),)
     for number, one in enumerate(verdict.suspects, 1):
-        yield _suspect(number, one)
+        if number == 1 or one.share >= WORTH_TELLING:
+            yield _suspect(number, one)
     if verdict.outcome not in ("passed", "good so far"):
         yield (Paragraph(f"{RATES} Amplifier and generator off before anything is moved or soldered."),)
 
 
-def _missing(lines: Sequence[SheetLine]) -> str:
+def _missing(lines: Sequence[SheetLine], inputs: int) -> str:
     count = len(lines)
-    first = ", ".join([lines[0].reading.quantity, at(lines[0].reading), lines[0].reading.loads])
-    return f"{count} reading{'s are' if count > 1 else ' is'} missing, first: {first}."
+    return f"{count} reading{'s are' if count > 1 else ' is'} missing, first: {lines[0].reading.words(inputs)}."
 
 
 def _pair(verdict: Verdict) -> str:
@@ -90,29 +93,33 @@ def share(value: float) -> str:
     return "under 1 %" if value < 0.01 else f"{value:.0%}".replace("%", " %")
 
 
-def as_read(taken: Sequence[Taken], lines: Sequence[SheetLine]) -> Group:
-    """Readings beside what they should be, `lines` being theirs, in the same order; those outside are marked."""
-    rows = tuple(
-        (
-            f"{one.reading.quantity} {at(one.reading)}, {one.reading.loads}",
-            shown(one.value, one.reading.quantity),
-            shown(line.expected, one.reading.quantity),
-            *window(line),
-            "" if line.allows(one.value) else "TOO HIGH" if one.value > line.high else "TOO LOW",
-        )
-        for one, line in zip(taken, lines, strict=True)
-    )
-    return (Table(("reading", "read", "expected", "low", "high", ""), rows, frozenset({0, 5})),) if rows else ()
+def as_read(taken: Sequence[Taken], lines: Sequence[SheetLine], sister: Box | None = None, inputs: int = 1) -> Group:
+    """Readings beside what they should be, `lines` being theirs, in the same order; those outside are marked.
+
+    What the same reading was of a sister box stands beside them.
+    """
+    beside = {one.reading: one.value for one in sister.taken} if sister is not None else {}
+
+    def row(one: Taken, line: SheetLine) -> tuple[str, ...]:
+        reading, quantity = one.reading, one.reading.quantity
+        mark = "" if line.allows(one.value) else "TOO HIGH" if one.value > line.high else "TOO LOW"
+        own = reading.words(inputs), shown(one.value, quantity)
+        other = (shown(beside[reading], quantity) if reading in beside else "",) if sister is not None else ()
+        return (*own, shown(line.expected, quantity), *window(line), *other, mark)
+
+    rows = tuple(row(one, line) for one, line in zip(taken, lines, strict=True))
+    heads = ("reading", "read", "expected", "low", "high", *([f"box {sister.name}"] if sister else []), "")
+    return (Table(heads, rows, frozenset({0, len(heads) - 1})),) if rows else ()
 
 
-def next_reading(proposal: Proposal) -> Group:
+def next_reading(proposal: Proposal, inputs: int = 1) -> Group:
     """The reading that tells most, and what each answer would mean."""
     line, quantity = proposal.line, proposal.line.reading.quantity
     low, high = window(line)
     right = shown(line.expected, quantity)
     rows = tuple((*_range(one, quantity), one.title, share(one.share)) for one in proposal.answers)
     return (
-        Heading(f"Read next: {quantity} {at(line.reading)}, {line.reading.loads}"),
+        Heading(f"Read next: {line.reading.words(inputs)}"),
         Paragraph(f"On a sound board {right} ({low} to {high}). What an answer would mean:"),
         Table(("from", "to", "likeliest", "share"), rows, frozenset({0, 1, 2})),
     )
