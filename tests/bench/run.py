@@ -12,7 +12,7 @@ from pathlib import Path
 
 sys.path[:0] = [str(Path(__file__).parents[2] / "compiler"), str(Path(__file__).parents[1])]
 
-from bench import boards, growth, ladders, sheets, solver, startup
+from bench import boards, faults, growth, ladders, sheets, solver, startup
 
 
 def main() -> None:
@@ -25,6 +25,7 @@ def main() -> None:
         "growth": growth.measure(),
         "sheets": sheets.measure(),
         "boards": boards.measure(),
+        "faults": faults.measure(),
     }
     if parser.parse_args().json:
         print(json.dumps(figures, indent=1))
@@ -35,6 +36,7 @@ def main() -> None:
     print(growth.words(figures["growth"]))
     print(sheets.words(figures["sheets"]))
     print(boards.words(figures["boards"]))
+    print(faults.words(figures["faults"]))
 
 
 if __name__ == "__main__":

@@ -31,15 +31,17 @@ OTHER_SIZE = ((0.35, 0.7), (1.4, 2.5))
 """Of drivers, dummies and the series resistor: 4 ohm for 8 and the reverse, and somewhat beyond."""
 
 SOURCE = ((0.4, 0.9), (1.1, 2.0))
-METER = (0.6, 0.97)
+METER = (0.6, 0.98)
+SCATTER = (1.3, 2.2)
 
 DRIED_ESR = 20.0
-TURN_HZ = 200.0
-"""Above this a shorted turn takes its share of the inductance: common practice, no source."""
+TURN_HZ, TURN_FACTOR = 200.0, 2.72
+"""Above this a shorted turn takes its share of the inductance, and by what factor that may be off: common practice, no
+source."""
 
 CELLS: dict[Family, int] = {
     "value": 10, "joint": 5, "dried": 2, "drift": 2, "core": 3, "turns": 3, "driver": 3, "dummies": 3, "series": 3,
-    "source": 4, "meter": 5,
+    "source": 4, "meter": 8, "scatter": 2,
 }  # fmt: skip
 """Into how many sizes the range of a family is cut, evenly in the logarithm."""
 
@@ -81,7 +83,7 @@ def catalogue(rig: Rig, neighbours: Neighbours | None = None) -> tuple[Fault, ..
     faults += [Fault("dummies", size=size) for size in OTHER_SIZE]
     faults += [Fault("series", size=size) for size in OTHER_SIZE]
     faults += [Fault("source", size=size) for size in SOURCE]
-    faults.append(Fault("meter", size=METER))
+    faults += [Fault("meter", size=METER), Fault("scatter", size=SCATTER)]
     return tuple(faults)
 
 
@@ -276,6 +278,10 @@ def _meter(rig: Rig, row: Row, fault: Fault, size: float) -> None:
     row.droop = 1 - size
 
 
+def _scattered(rig: Rig, row: Row, fault: Fault, size: float) -> None:
+    row.scatter = size
+
+
 EDITS: dict[Family, Callable[[Rig, Row, Fault, float], None]] = {
     "open": _open,
     "short": _bridged,
@@ -299,4 +305,5 @@ EDITS: dict[Family, Callable[[Rig, Row, Fault, float], None]] = {
     "series": _series,
     "source": _source,
     "meter": _meter,
+    "scatter": _scattered,
 }

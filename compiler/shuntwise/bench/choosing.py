@@ -13,26 +13,24 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 import numpy as np
+import numpy.typing as npt
 
 from shuntwise.bench.dictionary import Columns
 from shuntwise.bench.inference import NU, shares
 from shuntwise.bench.rig import Real, Whole
 
+Single = npt.NDArray[np.float32]
+
 LEAST_VARIANCE = 2e-5
+WORK = 2.5e6
+"""Boards times hypotheses times readings of a search: what takes about a second."""
+
 LEAST_SHARE = 1e-4
 """A board that the readings have got so wrong costs no more if they get it wronger."""
 
 
 def greedy(
-    columns: Columns,
-    weights: Real,
-    label: Whole,
-    count: int,
-    allowed: Sequence[int],
-    *,
-    begun: Sequence[int] = (),
-    boards: int = 120,
-    seed: int = 1,
+    columns: Columns, weights: Real, label: Whole, count: int, *, begun: Sequence[int] = (), seed: int = 1
 ) -> list[int]:
     """The readings (numbers of columns) that tell `label` (H,) of boards drawn by `weights` (H,), one after the other.
 
@@ -40,34 +38,45 @@ def greedy(
     are taken as they are.
     """
     generator = np.random.default_rng(seed)
-    rows = _stratified(weights, boards)
+    rows = _stratified(weights, int(np.clip(WORK / columns.mean.size, 70, 250)))
     mean, covariance = columns.mean.astype(np.float32), columns.covariance().astype(np.float32)
     noise = np.sqrt(columns.variance[rows]) * generator.normal(size=(len(rows), mean.shape[1]))
     drawn = generator.uniform(-(3**0.5), 3**0.5, (len(rows), 1, columns.factor.shape[2]))
     u = (columns.mean[rows] + noise + (columns.factor[rows] * drawn).sum(axis=2)).astype(np.float32)
     rest = u[:, None] - mean[None]
     log_weights = np.broadcast_to(np.log(weights.astype(np.float32) + 1e-30), (len(rows), len(weights)))
-    own = label[None, :] == label[rows][:, None]
+    own = (label[None, :] == label[rows][:, None]).astype(np.float32)
     chosen: list[int] = []
-    for step in range(count):
+    for step in range(min(count, mean.shape[1])):
         variance = np.maximum(np.diagonal(covariance, axis1=1, axis2=2), LEAST_VARIANCE)
-        left = [begun[step]] if step < len(begun) else [c for c in allowed if c not in chosen]
-        if not left:
-            break
-        surprise = rest[:, :, left] ** 2 / variance[:, left]
-        tails = np.log(variance[:, left]) + (NU + 1) * np.log1p(surprise / NU)
-        logs = np.asarray(log_weights[:, :, None] - 0.5 * tails, np.float32)
-        posterior = np.exp(logs - logs.max(axis=1, keepdims=True))
-        right = np.einsum("nhc,nh->nc", posterior, own.astype(np.float32)) / posterior.sum(axis=1)
-        score = np.log(np.maximum(right, LEAST_SHARE)).mean(axis=0)
-        best = int(np.argmax(score))
-        column = left[best]
+        if step < len(begun):
+            column = begun[step]
+            log_weights = _updated(log_weights, rest[:, :, [column]], variance[:, [column]])[:, :, 0]
+        else:
+            logs = _updated(log_weights, rest, variance)
+            posterior = logs - logs.max(axis=1, keepdims=True)
+            np.exp(posterior, out=posterior)
+            right = np.einsum("nhc,nh->nc", posterior, own) / posterior.sum(axis=1)
+            score = np.log(np.maximum(right, LEAST_SHARE)).mean(axis=0)
+            score[chosen] = -np.inf
+            column = int(np.argmax(score))
+            log_weights = logs[:, :, column].copy()
         chosen.append(column)
-        log_weights = np.asarray(logs[:, :, best], np.float32)
         gain = covariance[:, :, column] / variance[:, column, None]
         rest -= rest[:, :, [column]] * gain[None]
         covariance -= gain[:, :, None] * covariance[:, None, column, :]
     return chosen
+
+
+def _updated(log_weights: Single, rest: Single, variance: Single) -> Single:
+    """Logarithms of weights (N, H, M) after each of M readings that lie `rest` (N, H, M) beside what is expected."""
+    logs = np.square(rest)
+    logs /= NU * variance
+    np.log1p(logs, out=logs)
+    logs *= -0.5 * (NU + 1)
+    logs += log_weights[:, :, None]
+    logs -= 0.5 * np.log(variance)
+    return logs
 
 
 def _stratified(weights: Real, count: int) -> Whole:
@@ -77,7 +86,7 @@ def _stratified(weights: Real, count: int) -> Whole:
 
 
 def expected_gains(
-    known: Columns, u: Real, candidates: Columns, log_posterior: Real, label: Whole, *, boards: int = 96, seed: int = 1
+    known: Columns, u: Real, candidates: Columns, log_posterior: Real, label: Whole, *, boards: int = 80, seed: int = 1
 ) -> Real:
     """By how much the entropy of the label is expected to fall (nats) with each candidate (M,), after what is known.
 
@@ -89,7 +98,8 @@ def expected_gains(
     rows = _stratified(posterior, boards)
     drawn = mean[rows] + np.sqrt(variance[rows]) * generator.normal(size=(len(rows), 1))
     surprise = (drawn[:, None] - mean[None]) ** 2 / variance[None]
-    updated = shares(np.moveaxis(log_posterior[None, :, None] - 0.5 * np.log(variance) - 0.5 * surprise, 1, 2))
+    logs = (log_posterior[:, None] - 0.5 * np.log(variance))[None] - 0.5 * surprise
+    updated = shares(np.moveaxis(logs.astype(np.float32), 1, 2))
     labels, index = np.unique(label, return_inverse=True)
     member = np.zeros((len(label), len(labels)))
     member[np.arange(len(label)), index] = 1

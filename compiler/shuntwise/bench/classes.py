@@ -33,7 +33,7 @@ def kind_of(rig: Rig, fault: Fault) -> Hashable:
         if fault.family == "doubled":
             large = rig.branches[rig.branches_of[fault.owners[0]][0]].value_in == "E"
         return fault.owners[0], large
-    if fault.family in ("driver", "dummies", "series", "source", "meter"):
+    if fault.of_setup:
         return fault.family, fault.owners, fault.size[0] > 1
     return fault
 

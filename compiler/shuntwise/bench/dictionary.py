@@ -11,14 +11,15 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
+import numpy.typing as npt
 
-from shuntwise.bench.catalogue import cells, edit
+from shuntwise.bench.catalogue import TURN_FACTOR, cells, edit
 from shuntwise.bench.faults import Family, Fault
-from shuntwise.bench.meters import scale_of
+from shuntwise.bench.meters import Scale, scale_of
 from shuntwise.bench.rig import Real, Rig, Whole
 from shuntwise.bench.solving import solved
 from shuntwise.bench.states import States, stacked
@@ -30,7 +31,8 @@ SOUND = 0.5
 WEIGHTS: dict[Family, float] = {
     "open": 2, "short": 1.5, "value": 2, "drift": 0.5, "dried": 0.5, "turns": 0.5, "core": 0.3, "exchanged": 2,
     "doubled": 0.5, "moved": 2, "joint": 3, "bridge": 1, "jumper": 1, "cut": 1, "link": 1, "reversed": 2,
-    "outputs": 0.5, "driver": 0.1, "dummies": 0.1, "series": 0.05, "source": 0.1, "meter": 0.15,
+    "outputs": 0.5, "driver": 0.1, "dummies": 0.1, "series": 0.05, "source": 0.1, "meter": 0.3,
+    "scatter": 0.3,
 }  # fmt: skip
 """How often each family happens, beside the others: common practice, no source."""
 
@@ -51,6 +53,18 @@ class Columns:
 
     def rows(self, rows: Whole) -> Columns:
         return Columns(self.mean[rows], self.factor[rows], self.variance[rows])
+
+    def beside(self, u: Real) -> Columns:
+        """The same columns with another board, known to be sound, as what is right: its readings are `u` (M,).
+
+        What the design is wrong about, both boards have in common; each has its own scatter. A reading that the other
+        board has none of is NaN, and stays as it was.
+        """
+        known = ~np.isnan(u)
+        shift = np.where(known, u - self.mean[0], 0.0)
+        other = np.broadcast_to(self.factor[0] * known[:, None], self.factor.shape)
+        variance = self.variance + self.variance[0] * known
+        return Columns(self.mean + shift, np.concatenate([self.factor, other], axis=2), variance)
 
     def covariance(self) -> Real:
         """(H, M, M)."""
@@ -83,6 +97,15 @@ class Dictionary:
         """Each hypothesis as the number of its fault (-1: none) and its size."""
         return list(zip(self.fault_of.tolist(), self.size_of.tolist(), strict=True))
 
+    def fault(self, row: int) -> tuple[Fault, float]:
+        """The fault of a hypothesis, and its size."""
+        return self.faults[self.fault_of[row]], float(self.size_of[row])
+
+    @cached_property
+    def of_setup(self) -> npt.NDArray[np.bool_]:
+        """Which hypotheses (H,) are the set-up's."""
+        return np.array([number >= 0 and self.faults[number].of_setup for number in self.fault_of])
+
     def _prior(self) -> Real:
         """Of each hypothesis: families by WEIGHTS, within one all faults alike, and all cells of a fault."""
         families = [fault.family for fault in self.faults]
@@ -109,10 +132,26 @@ class Dictionary:
         sigma = np.array([variation.sigma for variation in self.rig.variations])
         mean = scale.u(x)
         parts = found.moves * (slope[:, :, None] * sigma)
-        factor = np.concatenate([parts, scale.leads(x)[:, :, None], self._within(mean)[:, :, None]], axis=2)
+        values = [number for number, variation in enumerate(self.rig.variations) if variation.way == "value"]
+        parts[:, :, values] *= self.states.scatter[:, None, None]
+        others = scale.leads(x), self._within(mean), self._by_corner(readings, scale)
+        factor = np.concatenate([parts, *(other[:, :, None] for other in others)], axis=2)
         variance = scale.variance(x)
         for number, reading in enumerate(readings):
             self._known[reading] = mean[:, number], factor[:, number], variance[:, number]
+
+    def _by_corner(self, readings: Sequence[Reading], scale: Scale) -> Real:
+        """How u (H, M) scatters by the corner from which on a shorted turn takes its share: up to TURN_FACTOR off."""
+        found = np.zeros((len(self), len(readings)))
+        rows = np.nonzero(self.states.turn_k.any(axis=1))[0]
+        if len(rows):
+            turned = self.states.part(rows)
+            ends = [
+                scale.u(solved(self.rig, replace(turned, turn_w=turned.turn_w * by), self.bench, readings).values)
+                for by in (TURN_FACTOR**0.5, TURN_FACTOR**-0.5)
+            ]
+            found[rows] = (ends[0] - ends[1]) / 3**0.5
+        return found
 
     def _within(self, mean: Real) -> Real:
         """How u (H, M) scatters within the cell of a fault's size, from the cells beside it: step / sqrt(12)."""

@@ -11,6 +11,7 @@ from typing import Literal
 Family = Literal[
     "open", "short", "value", "drift", "dried", "turns", "core", "exchanged", "doubled", "moved", "joint", "bridge",
     "jumper", "cut", "link", "reversed", "outputs", "driver", "dummies", "series", "source", "meter",
+    "scatter",
 ]  # fmt: skip
 
 
@@ -44,9 +45,10 @@ class Fault:
     | series | () | () | | of the stated ohm of the series resistor |
     | source | () | () | | of the stated volts |
     | meter | () | () | | what it reads of the truth at its highest frequency; the error goes with the square |
+    | scatter | () | () | | how much further than their tolerances the parts are from their values |
 
-    A driver's points are its tags: its wires lie between these and its nets. The last five are the set-up's, no faults
-    of the board.
+    A driver's points are its tags: its wires lie between these and its nets. The last six are the set-up's, or what the
+    design says of its parts: no faults of the board.
     """
 
     family: Family
@@ -58,4 +60,4 @@ class Fault:
     @property
     def of_setup(self) -> bool:
         """Is it the set-up's, and not the board's?"""
-        return self.family in ("driver", "dummies", "series", "source", "meter")
+        return self.family in ("driver", "dummies", "series", "source", "meter", "scatter")

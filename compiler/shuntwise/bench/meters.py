@@ -1,7 +1,7 @@
 """How far a reading may be from the truth, and the scale on which readings are compared.
 
 In: the instruments and true values. Out: variances and simulated readings. The scale is a logarithm that goes flat
-where a meter shows nothing: u = ln(R + 0.5 ohm), ln |Z|, and ln sqrt(V^2 + (3 mV)^2).
+where a meter shows nothing: u = ln(R + 0.5 ohm), ln(|Z| + 0.05 ohm), and ln sqrt(V^2 + (3 mV)^2).
 
 All errors but those that the instruments state are common practice, no source. Refuses to know what is read.
 """
@@ -17,7 +17,7 @@ from shuntwise.bench.rig import Real
 from shuntwise.bench.solving import BEYOND_OHM
 from shuntwise.model.box import Instruments, Reading
 
-FLOOR_OHM, FLOOR_V = 0.5, 3e-3
+FLOOR_OHM, FLOOR_Z, FLOOR_V = 0.5, 0.05, 3e-3
 OHM_DIGIT, OHM_CONTACT, OHM_SHARE = 0.1, 0.1, 0.01
 VOLT_DIGIT, VOLT_HUM = 1e-3, 0.5e-3
 IMPEDANCE_SHARE = 0.02
@@ -37,17 +37,17 @@ class Scale:
         """Readings (..., M) on the scale of comparison; an open circuit is the end of the meter's range."""
         x = np.minimum(x, np.where(self.resistance, BEYOND_OHM, np.inf))
         volts = 0.5 * np.log(x * x + FLOOR_V**2)
-        return np.where(self.resistance, np.log(x + FLOOR_OHM), np.where(self.impedance, np.log(x + 1e-9), volts))
+        return np.where(self.resistance, np.log(x + FLOOR_OHM), np.where(self.impedance, np.log(x + FLOOR_Z), volts))
 
     def slope(self, x: Real) -> Real:
         """du/dx, of no volts that of a digit."""
         volts = np.hypot(x, VOLT_DIGIT) / (x * x + FLOOR_V**2)
-        return np.where(self.resistance, 1 / (x + FLOOR_OHM), np.where(self.impedance, 1 / (x + 1e-9), volts))
+        return np.where(self.resistance, 1 / (x + FLOOR_OHM), np.where(self.impedance, 1 / (x + FLOOR_Z), volts))
 
     def x(self, u: Real) -> Real:
         """Ohm and volts again."""
         volts = np.sqrt(np.maximum(np.exp(2 * u) - FLOOR_V**2, 0))
-        ohm = np.where(self.impedance, np.exp(u), np.maximum(np.exp(u) - FLOOR_OHM, 0))
+        ohm = np.maximum(np.exp(u) - np.where(self.impedance, FLOOR_Z, FLOOR_OHM), 0)
         return np.where(self.resistance | self.impedance, ohm, volts)
 
     def leads(self, x: Real) -> Real:

@@ -235,7 +235,7 @@ class _SetUp:
             rest = source[:, None] - seen[:, [n]]
             ohm = series[:, None] * seen[:, [n]] / rest
             found[:, [n]] = np.abs(ohm)
-            chain[:, [n]] = np.conj(ohm) / np.abs(ohm) * series[:, None] * source[:, None] / rest**2
+            chain[:, [n]] = np.conj(ohm) / np.maximum(np.abs(ohm), 1e-12) * series[:, None] * source[:, None] / rest**2
         if not moves:
             return found, None
         current = self.currents(volts)

@@ -23,7 +23,7 @@ class States:
     `turn_k`, `turn_w`: the inductance is L (1 - k s/(s + w)). `spare` (N, 2, 2) are the nodes of two more resistors of
     `spare_ohm` (N, 2; infinite: none). `driver` and `dummy` (N, D) are factors of their impedance, `offsets` (N, D, 4)
     those of drivers by DRIVER_WAYS (None: as stated). `series`, `source` factors (N,), `droop` (N,) the share by which
-    the meter reads too little at its highest frequency.
+    the meter reads too little at its highest frequency, `scatter` (N,) how much further than stated parts vary.
     """
 
     node_of: Whole
@@ -39,6 +39,7 @@ class States:
     series: Real
     source: Real
     droop: Real
+    scatter: Real
     offsets: Real | None = None
 
     def __len__(self) -> int:
@@ -68,6 +69,7 @@ class Row:
     series: float = 1.0
     source: float = 1.0
     droop: float = 0.0
+    scatter: float = 1.0
 
     def first_spare(self) -> int:
         """A node that nothing lies on, for what is off; the second one if the first is taken."""
@@ -114,8 +116,8 @@ def stacked(rig: Rig, edits: Sequence[Sequence[Edit]]) -> States:
     return States(*(np.array([getattr(row, name) for row in rows]) for name in names))
 
 
-def varied(rig: Rig, states: States, generator: np.random.Generator, wider: float = 1.0) -> States:
-    """The same boards with everything that varies drawn at random; `wider` times as far for the parts' values."""
+def varied(rig: Rig, states: States, generator: np.random.Generator) -> States:
+    """The same boards with everything that varies drawn at random, the parts' values as far as they scatter."""
     count, drivers = len(states), len(rig.drivers)
     ohm, henry, elastance, dummy = (a.copy() for a in (states.ohm, states.henry, states.elastance, states.dummy))
     offsets = np.zeros((count, drivers, len(DRIVER_WAYS)))
@@ -124,7 +126,7 @@ def varied(rig: Rig, states: States, generator: np.random.Generator, wider: floa
         if variation.way == "value":
             for number in rig.branches_of[variation.of]:
                 array = {"R": ohm, "L": henry, "E": elastance}[rig.branches[number].value_in]
-                factor = 1 + wider * drawn
+                factor = 1 + states.scatter * drawn
                 array[:, number] *= 1 / factor if rig.branches[number].value_in == "E" else factor
         elif variation.way == "loss":
             for number in rig.branches_of[variation.of]:

@@ -12,7 +12,7 @@ from collections.abc import Sequence
 import numpy as np
 
 from shuntwise.bench.dictionary import Dictionary
-from shuntwise.bench.inference import Lookup
+from shuntwise.bench.inference import Lookup, shares
 from shuntwise.bench.meters import scale_of
 from shuntwise.bench.rig import Real, Whole
 from shuntwise.bench.solving import BEYOND_OHM, solved
@@ -20,14 +20,13 @@ from shuntwise.bench.states import stacked, varied
 from shuntwise.model.box import Reading
 
 JOINT = 0.99
-BOARDS = 3000
 SEED = 20261130
 
 
 def sound_boards(dictionary: Dictionary, readings: Sequence[Reading], count: int, seed: int = SEED) -> Real:
     """What the meters show on boards with nothing wrong (count, M)."""
     generator = np.random.default_rng(seed)
-    states = varied(dictionary.rig, stacked(dictionary.rig, [[]] * count), generator)
+    states = varied(dictionary.rig, stacked(dictionary.rig, [[]]).part(np.zeros(count, np.intp)), generator)
     true = solved(dictionary.rig, states, dictionary.bench, readings).values
     return scale_of(readings, dictionary.bench).read(true, generator)
 
@@ -61,8 +60,6 @@ def windows(shown: Real, resistance: Sequence[bool]) -> tuple[Real, Real, float]
 
 def sound_limit(lookup: Lookup, log_prior: Real, is_sound: Real, u: Real) -> float:
     """The share of "sound" that one in a hundred sound boards (N, M) falls below."""
-    from shuntwise.bench.inference import shares
-
     posterior = shares(lookup.log_likelihoods(lookup.distances(u)) + log_prior)
     return float(np.quantile(posterior[:, is_sound].sum(axis=1), 1 - JOINT))
 

@@ -64,14 +64,18 @@ class Judgement:
     @cached_property
     def metal(self) -> Metal | None:
         """Wires and tracks between the parts, where the boards make the circuit, with or without parts left over."""
-        from shuntwise.board.compare import Unused
         from shuntwise.board.metal import metal
+
+        return metal(self.circuit, self.layouts, self.copper, self.comparison) if self.sound else None
+
+    @cached_property
+    def sound(self) -> bool:
+        """Do the boards make the circuit, with or without parts left over?"""
+        from shuntwise.board.compare import Unused
 
         comparison = self.comparison
         lacking = any(not isinstance(finding, Unused) for finding in (*comparison.wiring, *comparison.absent))
-        if lacking or comparison.doubtful:
-            return None
-        return metal(self.circuit, self.layouts, self.copper, self.comparison)
+        return not (lacking or comparison.doubtful)
 
     def _cuts(self, island: int) -> Iterator[TrialCut]:
         from shuntwise.board.cutting import trial_cuts

@@ -35,6 +35,9 @@ if TYPE_CHECKING:
 CHECKED = "meter check"
 """With this a note begins that says what the voltmeter showed at the divider."""
 
+SURE = 0.9
+"""At such a share of the likeliest fault the verdict is due."""
+
 HELP = (
     "Type what the meter shows, with its unit: 2.8 ohm, 270 mV, 0.27 V. Beyond its range (OL, or a 1 at the left) type "
     "open.",
@@ -161,12 +164,10 @@ class Dialogue:
 
     def next_line(self) -> SheetLine | None:
         """The reading to ask for, None where the verdict is due."""
-        from shuntwise.bench.bench import SURE
-
         taken, bench = self.taken(), self.subject.bench
         read = {one.reading for one in taken}
         missing = [one for one in self.lines if one.reading not in read | self.skipped]
-        verdict = bench.judge(taken)
+        verdict = bench.judge(taken, in_full=False)
         if verdict.outcome in SOUND:
             self.told = False
             return missing[0] if missing else None

@@ -58,7 +58,6 @@ class Told:
     sheet: BenchSheet
     taken: tuple[Taken, ...] = ()
     beside: tuple[SheetLine, ...] = ()
-    unused: tuple[Taken, ...] = ()
     sister: Box | None = None
     verdict: Verdict | None = None
     proposal: Proposal | None = None
@@ -72,7 +71,6 @@ def _told(subject: Subject, options: argparse.Namespace) -> Told:
         sheet=bench.sheet,
         taken=taken,
         beside=should_be(bench, taken),
-        unused=tuple(one for one in box.taken if one not in taken) if box is not None else (),
         sister=box.yardstick if box is not None else None,
         verdict=bench.judge(taken) if box is not None else None,
         proposal=bench.propose(taken) if options.next else None,
@@ -90,8 +88,6 @@ def verdict_groups(told: Told, inputs: int) -> list[Group]:
             *bench_verdict.told(told.verdict, inputs),
             bench_verdict.as_read(told.taken, told.beside, told.sister, inputs),
         ]
-    if told.unused:
-        groups.append((Paragraph(f"Not used, since no meter gets there: {len(told.unused)} readings."),))
     if told.proposed:
         found = told.proposal
         groups.append(bench_verdict.next_reading(found, inputs) if found else (Paragraph(bench_verdict.NOTHING_NEXT),))

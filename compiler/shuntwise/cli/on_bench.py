@@ -45,9 +45,11 @@ class Subject:
         return len(self.compilation.design.feeds)
 
     def usable(self, box: Box) -> tuple[Taken, ...]:
-        """The readings of a box between points that can be reached."""
+        """The readings of a box between points that can be reached; of a sweep some of its points."""
+        from shuntwise.bench.sweeps import thinned
+
         points = {*self.bench.points}
-        return tuple(one for one in box.taken if {one.reading.plus, one.reading.minus} <= points)
+        return thinned(one for one in box.taken if {one.reading.plus, one.reading.minus} <= points)
 
 
 def of(options: argparse.Namespace) -> Subject | None:
@@ -66,7 +68,8 @@ def of(options: argparse.Namespace) -> Subject | None:
     instruments = box.instruments if box is not None else compilation.design.instruments
     from shuntwise.bench.bench import Bench
 
-    return Subject(compilation, material, instruments, box, Bench(compilation.circuit, instruments))
+    sister = box.yardstick.taken if box is not None and box.yardstick is not None else ()
+    return Subject(compilation, material, instruments, box, Bench(compilation.circuit, instruments, beside=sister))
 
 
 def box_of(options: argparse.Namespace) -> Box | None:
@@ -83,7 +86,10 @@ def box_of(options: argparse.Namespace) -> Box | None:
 
 def should_be(bench: Bench, taken: tuple[Taken, ...]) -> tuple[SheetLine, ...]:
     """What readings should be: by the sheet, and where they do not stand on it by themselves."""
-    lines = {line.reading: line for line in bench.sheet.lines}
-    others = [one.reading for one in taken if one.reading not in lines]
-    lines |= {line.reading: line for line in (bench.windows(others) if others else ())}
-    return tuple(lines[one.reading] for one in taken)
+    from shuntwise.bench.bench import WINDOW_BOARDS
+    from shuntwise.bench.sheet import lines
+
+    of = {line.reading: line for line in bench.sheet.lines}
+    others = [one.reading for one in taken if one.reading not in of]
+    of |= {line.reading: line for line in (lines(bench.dictionary, others, WINDOW_BOARDS)[0] if others else ())}
+    return tuple(of[one.reading] for one in taken)

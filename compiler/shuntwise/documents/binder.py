@@ -105,13 +105,14 @@ def _tolerances(material: Material) -> Iterable[Group | Sheet]:
     from shuntwise.documents.table import as_tables
     from shuntwise.documents.tolerance_text import DRAWN, band_columns, told
 
-    if material.spread is None:
+    if material.spread is None or material.spread_plot is None:
         return
     yield from told(material.spread)
-    levels, impedance = material.spread_plots
-    yield (levels.picture,)
     every = len(material.spread.freq_hz) // ROWS_OF_BANDS
-    yield (impedance.picture, Behind("The bands as a table", as_tables(band_columns(material.spread, DRAWN), every)))
+    yield (
+        material.spread_plot.picture,
+        Behind("The bands as a table", as_tables(band_columns(material.spread, DRAWN), every)),
+    )
 
 
 def _connectors(material: Material) -> Iterable[Group | Sheet]:

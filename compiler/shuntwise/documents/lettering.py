@@ -1,20 +1,18 @@
 """How wide a text is on a sheet, and where it is broken: by the font that all sheets are set in.
 
-In: texts. Out: millimetres and lines. The font is the one that the plotting library ships, so that plots, PDF and pages
-look alike; it is looked up without loading that library. Refuses to know what a text says.
+In: texts. Out: millimetres and lines. Refuses to know what a text says.
 """
 
 from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from functools import cache
-from importlib.util import find_spec
-from pathlib import Path
+from functools import cache, lru_cache
 from typing import Any
 from unicodedata import bidirectional
 
 from shuntwise.diagnostics.terminal import visible
+from shuntwise.documents.fonts import font
 from shuntwise.documents.sheet import Mark, Text
 
 ASCENT, DESCENT = 0.76, 0.24
@@ -22,26 +20,10 @@ ASCENT, DESCENT = 0.76, 0.24
 
 
 @cache
-def font_file(*, bold: bool = False) -> Path:
-    """The font's file. Raises FileNotFoundError where the plotting library has moved it."""
-    spec = find_spec("matplotlib")
-    folders = spec.submodule_search_locations if spec is not None else None
-    name = "DejaVuSans-Bold.ttf" if bold else "DejaVuSans.ttf"
-    for folder in folders or ():
-        path = Path(folder, "mpl-data", "fonts", "ttf", name)
-        if path.is_file():
-            return path
-    raise FileNotFoundError(name)
-
-
-@cache
 def _widths(*, bold: bool) -> Mapping[int, float]:
-    """By character the advance, for a size of 1."""
-    from fontTools.ttLib import TTFont
-
-    with TTFont(font_file(bold=bold), lazy=True) as font:
-        advances, unit = font["hmtx"].metrics, font["head"].unitsPerEm
-        return {code: advances[glyph][0] / unit for code, glyph in font.getBestCmap().items()}
+    """By character the advance, in thousandths of the size."""
+    known: Mapping[int, float] = font(bold=bold).face.charWidths
+    return known
 
 
 def settable(text: str) -> str:
@@ -86,8 +68,13 @@ def _joiner() -> Any:
 
 def width(text: str, size: float, *, bold: bool = False) -> float:
     """Millimetres from the start of a settable text to its end."""
+    return size / 1000 * _thousandths(text, bold=bold)
+
+
+@lru_cache(4096)
+def _thousandths(text: str, *, bold: bool) -> float:
     known = _widths(bold=bold)
-    return size * sum(known.get(ord(character), 0.6) for character in text)
+    return sum([known.get(ord(character), 600.0) for character in text])
 
 
 def extent(mark: Mark) -> tuple[float, float, float, float]:
@@ -104,6 +91,8 @@ def wrapped(text: str, room: float, size: float, *, bold: bool = False) -> list[
     """Lines no wider than `room` mm: broken at blanks; a word that is wider behind `_`, `.`, `-`, `+` and `/`, else
     anywhere.
     """
+    if width(text.strip(), size, bold=bold) <= room:
+        return [text.strip()]
     lines: list[str] = []
     line = ""
     for word in re.findall(r"[^ ]* ?", text):

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from shuntwise.documents.plot_page import Drawing
     from shuntwise.documents.plots import Below
     from shuntwise.documents.table import Column
+    from shuntwise.figures.nominal import Nominal
     from shuntwise.figures.usual import Usual
     from shuntwise.response.solve import Response, Solver
     from shuntwise.stress.shares import Share
@@ -109,12 +110,18 @@ class Material:
         return tuple(response_rows(self.response, self.network))
 
     @cached_property
+    def nominal(self) -> Nominal:
+        """The figures of the network with the values that are stated."""
+        from shuntwise.figures.nominal import Nominal
+
+        return Nominal(self.solver)
+
+    @cached_property
     def figures(self) -> Usual:
         """The figures that every builder asks for, in the band of the sweep."""
-        from shuntwise.figures.nominal import Nominal
         from shuntwise.figures.usual import usual
 
-        return usual(Nominal(self.solver), self.design.drivers, self.sweep.freq_from_hz, self.sweep.freq_to_hz)
+        return usual(self.nominal, self.design.drivers, self.sweep.freq_from_hz, self.sweep.freq_to_hz)
 
     @cached_property
     def shares(self) -> tuple[Share, ...]:
@@ -137,19 +144,16 @@ class Material:
         from shuntwise.tolerance.spread import NothingVaries, spread
 
         try:
-            return spread(self.design, self.network, builds=BUILDS)
+            return spread(self.design, self.network, builds=BUILDS, circuit=self.nominal)
         except NothingVaries:
             return None
 
     @cached_property
-    def spread_plots(self) -> tuple[Drawing, ...]:
-        """The bands of levels and of impedance, of a design with a spread."""
-        from shuntwise.documents.tolerance_plot import impedance_spread_plot, level_spread_plot
+    def spread_plot(self) -> Drawing | None:
+        """How far builds lie from what is stated, of a design with a spread."""
+        from shuntwise.documents.tolerance_plot import deviation_plot
 
-        if self.spread is None:
-            return ()
-        plots = (level_spread_plot, impedance_spread_plot)
-        return tuple(plot(self.spread, self.design, mark=self.mark) for plot in plots)
+        return deviation_plot(self.spread, self.design, mark=self.mark) if self.spread is not None else None
 
     @cached_property
     def bench(self) -> Bench:

@@ -1,60 +1,33 @@
 """Sheets -> a PDF file: the same bytes for the same sheets, with its fonts inside, and tagged for who listens to it.
 
 In: sheets, and where chapters begin. Out: bytes. Texts stand in the order of the sheets' content, each with what it is
-(heading, cell, paragraph); pictures have their words as alternative text; heads and feet of pages are artifacts. The
-only user of reportlab, which writes no structure itself: the tree of ISO 32000-1, 14.7, is made here. It refuses to lay
-anything out.
+(heading, cell, paragraph); pictures have their words as alternative text; heads and feet of pages are artifacts.
+reportlab keeps the file and its fonts; it writes no structure, so the tree of ISO 32000-1, 14.7, is made here. It
+refuses to lay anything out.
 """
 
 from __future__ import annotations
 
 import io
-import sys
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache
-from types import ModuleType
 from typing import Any
 
 from shuntwise.documents.flow import Place
-from shuntwise.documents.lettering import font_file, visual
+from shuntwise.documents.fonts import NAMES, font, load_reportlab
+from shuntwise.documents.lettering import visual, width
 from shuntwise.documents.sheet import GREY, INK, PAPER, Drawn, Mark, Sheet, Stroke, Text
 
 POINTS = 72 / 25.4
 """A millimetre in points."""
 
-FONTS = {False: "Regular", True: "Bold"}
-
 COLOURS = {INK: "#000000", GREY: "#5a5a5a", PAPER: "#ffffff"}
-
-_SETTINGS_OF_OTHERS = ("reportlab_mods", "reportlab_settings")
-"""Modules that the library would import from anywhere on Python's path, or from the home folder."""
 
 
 def as_pdf(sheets: Sequence[Sheet], title: str, places: Iterable[Place] = (), date: str = "") -> bytes:
     """The whole file. `date` (ISO 8601) is the only one that it bears; without it there is none in it."""
     return _Writer(title, date).write(sheets, places)
-
-
-@cache
-def _library() -> Any:
-    """reportlab's module of pages, without any settings but its own, its fonts known."""
-    before = {name: sys.modules.get(name) for name in _SETTINGS_OF_OTHERS}
-    sys.modules.update({name: ModuleType(name) for name in _SETTINGS_OF_OTHERS})
-    try:
-        from reportlab import rl_config
-        from reportlab.pdfbase import pdfmetrics
-        from reportlab.pdfbase.ttfonts import TTFont
-        from reportlab.pdfgen import canvas
-    finally:
-        for name, module in before.items():
-            del sys.modules[name]
-            if module is not None:
-                sys.modules[name] = module
-    rl_config.useA85 = 0
-    for bold, name in FONTS.items():
-        pdfmetrics.registerFont(TTFont(name, str(font_file(bold=bold))))
-    return canvas
 
 
 @dataclass
@@ -128,8 +101,15 @@ class _Writer:
     def __init__(self, title: str, date: str) -> None:
         self.title, self.date = title, date
         self.out = io.BytesIO()
-        self.canvas = _library().Canvas(
-            self.out, invariant=1, pageCompression=1, lang="en", initialFontName=FONTS[False], pdfVersion=(1, 7)
+        load_reportlab()
+        from reportlab.pdfbase import pdfmetrics
+        from reportlab.pdfgen.canvas import Canvas
+
+        self.fonts = {bold: font(bold=bold) for bold in NAMES}
+        for one in self.fonts.values():
+            pdfmetrics.registerFont(one)
+        self.canvas = Canvas(
+            self.out, invariant=1, pageCompression=1, lang="en", initialFontName=NAMES[False], pdfVersion=(1, 7)
         )
         self.height = 0.0
         self.pages: list[_Page] = []
@@ -187,68 +167,80 @@ class _Writer:
             self.stroke(mark)
 
     def text(self, mark: Text) -> None:
-        canvas, shown = self.canvas, visual(mark.text)
-        canvas.setFillColor(_colour(mark.tone))
-        canvas.setFont(FONTS[mark.bold], mark.size * POINTS)
-        put = {"start": canvas.drawString, "middle": canvas.drawCentredString, "end": canvas.drawRightString}
-        put[mark.anchor](mark.x * POINTS, self.height - mark.y * POINTS, shown)
+        shown, one, canvas = visual(mark.text), self.fonts[mark.bold], self.canvas
+        span = {"start": 0.0, "middle": 0.5, "end": 1.0}[mark.anchor] * width(shown, mark.size, bold=mark.bold)
+        code = [f"{_colour(mark.tone)} rg BT 1 0 0 1 {self.point(mark.x - span, mark.y)} Tm"]
+        for part, letters in one.splitString(shown, canvas._doc):
+            name = one.getSubsetInternalName(part, canvas._doc)
+            code.append(f"{name} {mark.size * POINTS:.3f} Tf ({canvas._escape(letters)}) Tj")
+        self.code(" ".join([*code, "ET"]))
 
     def stroke(self, mark: Stroke) -> None:
-        canvas, path = self.canvas, self.canvas.beginPath()
-        for ring in (mark.points, *mark.rest):
-            for number, (x, y) in enumerate(ring):
-                (path.lineTo if number else path.moveTo)(x * POINTS, self.height - y * POINTS)
-            if mark.closed:
-                path.close()
+        """The library would write each number by itself, which takes a third of the time of a whole file."""
+        code, close = [], " h" if mark.closed else ""
         if mark.fill is not None:
-            canvas.setFillColor(_colour(mark.fill))
+            code.append(f"{_colour(mark.fill)} rg")
         if mark.width:
-            canvas.setStrokeColor(_colour(mark.tone))
-            canvas.setLineWidth(mark.width * POINTS)
-            canvas.setLineCap(0 if mark.dashes else 1)
-            canvas.setDash([length * POINTS for length in mark.dashes] or [])
-        canvas.drawPath(path, stroke=int(mark.width > 0), fill=int(mark.fill is not None), fillMode=0)
+            dashes = " ".join(f"{length * POINTS:.3f}" for length in mark.dashes)
+            cap = 0 if mark.dashes else 1
+            code.append(f"{_colour(mark.tone)} RG {mark.width * POINTS:.3f} w {cap} J [{dashes}] 0 d")
+        for ring in (mark.points, *mark.rest):
+            lines = " l ".join([self.point(x, y) for x, y in ring])
+            code.append(f"{lines} l".replace(" l", " m", 1) + close)
+        code.append({(0, 0): "n", (1, 0): "S", (0, 1): "f*", (1, 1): "B*"}[mark.width > 0, mark.fill is not None])
+        self.code(" ".join(code))
+
+    def point(self, x: float, y: float) -> str:
+        return f"{x * POINTS:.3f} {self.height - y * POINTS:.3f}"
 
     # --- the structure
 
     def structure(self) -> None:
-        """The tree of what the pages hold, and the way back from each page's pieces to it."""
-        from reportlab.pdfbase.pdfdoc import PDFArray, PDFDictionary, PDFName, PDFString
+        """The tree of what the pages hold, and the way back from each page's pieces to it.
+
+        Elements are hundreds, so each is written whole: the library's dictionaries would format every name anew.
+        """
+        from reportlab.pdfbase.pdfdoc import PDFDictionary, PDFName, PDFObject, PDFString
 
         document = self.canvas._doc
 
-        def made(kind: str, **entries: object) -> tuple[Any, Any]:
-            dictionary = PDFDictionary({"Type": PDFName(kind), **entries})
-            return dictionary, document.Reference(dictionary)
+        class Code(PDFObject):  # type: ignore[misc]
+            code = b""
 
-        def element(one: _Element, parent: object, page: object, seen: dict[int, object]) -> object:
-            dictionary, here = made("StructElem", S=PDFName(one.kind), P=parent, Pg=page)
-            seen[id(one)] = here
-            if one.said:
-                dictionary["Alt"] = PDFString(one.said)
-            if one.read:
-                dictionary["ActualText"] = PDFString(one.read)
-            if one.scope:
-                dictionary["A"] = PDFDictionary({"O": PDFName("Table"), "Scope": PDFName(one.scope)})
-            held = (element(inner, here, page, seen) if isinstance(inner, _Element) else inner for inner in one.holds)
-            dictionary["K"] = PDFArray([*held])
+            def format(self, _: object) -> bytes:
+                return b"<< " + self.code + b" >>"
+
+        def at(thing: object) -> bytes:
+            reference: bytes = document.Reference(thing).format(document)
+            return reference
+
+        def element(one: _Element, parent: bytes, page: bytes, seen: dict[int, bytes]) -> bytes:
+            made = Code()
+            here = seen[id(one)] = at(made)
+            held = (element(it, here, page, seen) if isinstance(it, _Element) else b"%d" % it for it in one.holds)
+            facts = [b"/A << /O /Table /Scope /%b >>" % one.scope.encode()] if one.scope else []
+            for key, text in ((b"/ActualText ", one.read), (b"/Alt ", one.said)):
+                facts += [key + PDFString(text).format(document)] if text else []
+            facts.append(b"/K [ %b ] /P %b /Pg %b" % (b" ".join(held), parent, page))
+            facts.append(b"/S /%b /Type /StructElem" % one.kind.encode())
+            made.code = b" ".join(facts)
             return here
 
-        root, root_at = made("StructTreeRoot")
-        whole, whole_at = made("StructElem", S=PDFName("Document"), P=root_at)
-        children: list[object] = []
-        parents: list[object] = []
+        root, whole = Code(), Code()
+        root_at, whole_at = at(root), at(whole)
+        children: list[bytes] = []
+        parents: list[bytes] = []
         for number, (content, page) in enumerate(zip(self.pages, document.Pages.pages, strict=True)):
             page.__NoDefault__ = [*page.__NoDefault__, "StructParents", "Tabs"]
             page.StructParents, page.Tabs = number, PDFName("S")
-            seen: dict[int, object] = {}
-            at = document.Reference(page)
-            children += [element(one, whole_at, at, seen) for one in content.elements]
-            parents += [number, PDFArray([seen[id(owner)] for owner in content.owners])]
-        whole["K"] = PDFArray(children)
-        root["K"], root["ParentTree"] = whole_at, PDFDictionary({"Nums": PDFArray(parents)})
-        root["ParentTreeNextKey"] = len(self.pages)
-        document.Catalog.StructTreeRoot = root
+            seen: dict[int, bytes] = {}
+            page_at = at(page)
+            children += [element(one, whole_at, page_at, seen) for one in content.elements]
+            parents.append(b"%d [%b]" % (number, b" ".join(seen[id(owner)] for owner in content.owners)))
+        whole.code = b"/K [ %b ] /P %b /S /Document /Type /StructElem" % (b" ".join(children), root_at)
+        tree = b"/ParentTree << /Nums [ %b ] >> /ParentTreeNextKey %d" % (b" ".join(parents), len(self.pages))
+        root.code = b"/K %b %b /Type /StructTreeRoot" % (whole_at, tree)
+        document.Catalog.StructTreeRoot = document.Reference(root)
         document.Catalog.MarkInfo = PDFDictionary({"Marked": "true"})
 
 
@@ -267,7 +259,7 @@ def _info(title: str, date: str) -> Any:
 
 
 @cache
-def _colour(tone: str) -> Any:
-    from reportlab.lib.colors import HexColor
-
-    return HexColor(COLOURS.get(tone, tone))
+def _colour(tone: str) -> str:
+    """Shares of red, green and blue."""
+    digits = COLOURS.get(tone, tone)[1:]
+    return " ".join(f"{int(digits[place : place + 2], 16) / 255:.4g}" for place in (0, 2, 4))

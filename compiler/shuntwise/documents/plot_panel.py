@@ -29,6 +29,7 @@ from shuntwise.documents.plot_page import (
     Page,
     drawable,
     line_style,
+    value_axis,
 )
 
 Real = npt.NDArray[np.float64]
@@ -120,17 +121,11 @@ class Plot:
         self, label: str, unit: str, limits: tuple[float, float], ticks: Iterable[float], *, logarithmic: bool = False
     ) -> Panel:
         """The next panel from above."""
-        from matplotlib.ticker import FixedFormatter, FixedLocator, NullLocator
-
         axes = self.page.panels[len(self.panels)]
         if logarithmic:
             axes.set_yscale("log", base=2)
         axes.set_ylim(*limits)
-        ticks = list(ticks)
-        axes.yaxis.set_major_locator(FixedLocator(ticks))
-        axes.yaxis.set_minor_locator(NullLocator())
-        axes.yaxis.set_major_formatter(FixedFormatter([_tick(tick, signed=limits[0] < 0) for tick in ticks]))
-        axes.set_ylabel(f"{label} / {unit}")
+        value_axis(axes, f"{label} / {unit}", {tick: _tick(tick, signed=limits[0] < 0) for tick in ticks})
         if limits[0] < 0 < limits[1]:
             axes.axhline(0, color=ZERO, linewidth=1.0, zorder=1)
         self.panels.append(Panel(self, axes, limits, label, unit))
@@ -259,7 +254,6 @@ class Panel:
         frame = self.axes.get_window_extent(self.page.renderer)
         self.frame = Box(frame.x0, frame.y0, frame.x1, frame.y1)
         self.placer = Placer(self.frame.grown(-6))
-        self.axes.yaxis.set_label_coords(-84 / (self.frame.right - self.frame.left), 0.5)
         for zone in self.zones:
             self._zone(zone)
         for order, bundle in enumerate(bundles):

@@ -20,6 +20,7 @@ from shuntwise.diagnostics.terminal import visible
 from shuntwise.diagnostics.wording import listed
 from shuntwise.documents.pins import sentences
 from shuntwise.graph.circuit import Circuit, point_of
+from shuntwise.graph.spoken import PADS, spoken_point
 from shuntwise.model.design import Design, NodeStop, ParallelStop, Part, PartStop, Quantity, Stop, Walk, all_stops
 from shuntwise.model.kinds import KINDS, ROLES
 from shuntwise.network.network import FitReport
@@ -27,7 +28,6 @@ from shuntwise.structure.reach import turned_round
 from shuntwise.units import write
 
 _RETURN_WORDS = ("return", "ground")
-_PADS = {"+": "plus", "-": "minus"}
 _PREFIXES = {"p": "pico", "n": "nano", "u": "micro", "m": "milli", "": "", "k": "kilo", "M": "mega"}
 _UNITS = {"H": "henry", "F": "farad", "ohm": "ohm", "V": "volt", "A": "ampere", "W": "watt", "m": "metre"}
 _SPOKEN = {prefix + unit: _PREFIXES[prefix] + word for unit, word in _UNITS.items() for prefix in _PREFIXES}
@@ -353,13 +353,7 @@ class _Reader:
         feeds = self.design.feeds
         if node.endswith("-") and (stop.span.text in _RETURN_WORDS or (len(feeds) == 1 and node == "input-")):
             return "return"
-        if node[-1:] in _PADS:
-            return f"{node[:-1]} {_PADS[node[-1]]}"
-        owner, _, terminal = node.rpartition(".")
-        whose = f" of {owner.removeprefix(prefix)}" if owner and prefix != f"{owner}." else ""
-        if node in self.design.instances.get(owner, ()):
-            return f"the port {terminal}{whose}"
-        return f"the {terminal}{whose}" if whose else f"the node {terminal}"
+        return spoken_point(self.design, node, prefix)
 
     # --- what stands beside the wiring
 
@@ -435,7 +429,7 @@ class _Reader:
             if part.label not in self.walked
         ]
         owners = (*(pair.name for pair in design.terminals), *design.drivers)
-        bare = {owner + sign: f"{owner} {_PADS[sign]}" for owner in owners for sign in "+-"}
+        bare = {owner + sign: f"{owner} {PADS[sign]}" for owner in owners for sign in "+-"}
         ports = {port: label for label, ports in design.instances.items() if label in reached for port in ports}
         bare |= {port: f"the port {port.rpartition('.')[2]} of {label}" for port, label in ports.items()}
         bare |= {

@@ -1,8 +1,9 @@
 """Spread -> drawings: the band in which builds lie, for every driver's level and every input's impedance.
 
-In: a `Spread` and the design that it belongs to. Out: SVG and PNG bytes. The upper panel has the stated curve on the
-shade of 9 builds in 10; the lower one has how far from the stated curve those builds lie, and dotted how far the
-worst. It refuses to work out anything beyond that difference.
+In: a `Spread` and the design that it belongs to. Out: drawings. A plot of its own for levels and for impedances has the
+stated curve on the shade of 9 builds in 10 in its upper panel; the lower one has how far from the stated curve those
+builds lie, and dotted how far the worst. Beside plots of what is stated, one plot of both lower panels is enough. It
+refuses to work out anything beyond that difference.
 """
 
 from __future__ import annotations
@@ -48,6 +49,12 @@ def impedance_spread_plot(spread: Spread, design: Design, *, mark: str = "") -> 
         return Drawing(impedance_spread_page(spread, design, mark=mark))
 
 
+def deviation_plot(spread: Spread, design: Design, *, mark: str = "") -> Drawing:
+    """How far from what is stated builds lie: levels, where the driver is heard, and impedances."""
+    with drawing_settings():
+        return Drawing(deviation_page(spread, design, mark=mark))
+
+
 def level_spread_page(spread: Spread, design: Design, *, mark: str = "") -> Page:
     """What `level_spread_plot` saves; within `drawing_settings`."""
     what = f"Level across each driver. {SHOWN}"
@@ -55,10 +62,7 @@ def level_spread_page(spread: Spread, design: Design, *, mark: str = "") -> Page
     low, high, step = level_range([band.nominal for band in spread.levels])
     panel = plot.panel("level", "dB", (low, high), np.arange(low, high + step / 2, step))
     panel.curves += map(_with_band, spread.levels)
-    heard = [np.where(b.nominal > b.nominal.max() - HEARD_DB, 0, np.nan) for b in spread.levels]
-    _deviations(plot, "dB", spread.levels, [
-        _edges(band) - band.nominal + gap for band, gap in zip(spread.levels, heard, strict=True)
-    ])  # fmt: skip
+    _level_deviations(plot, "from stated", spread)
     return plot.finish(_said("Levels", spread.levels, spread))
 
 
@@ -71,8 +75,34 @@ def impedance_spread_page(spread: Spread, design: Design, *, mark: str = "") -> 
     panel = plot.panel("impedance", "ohm", (low, high), ticks, logarithmic=True)
     mark_bounds(panel, design)
     panel.curves += map(_with_band, spread.impedances)
-    _deviations(plot, "%", spread.impedances, [100 * (_edges(band) / band.nominal - 1) for band in spread.impedances])
+    _impedance_deviations(plot, "from stated", spread)
     return plot.finish(_said("Impedance", spread.impedances, spread))
+
+
+def deviation_page(spread: Spread, design: Design, *, mark: str = "") -> Page:
+    """What `deviation_plot` saves; within `drawing_settings`."""
+    what = "How far builds lie from what is stated. Between the lines: 9 builds in 10. Dotted: the worst found"
+    plot = Plot(spread.freq_hz, plot_heading(design, what, mark), (1, 1))
+    _level_deviations(plot, "level from stated", spread)
+    _impedance_deviations(plot, "impedance from stated", spread)
+    owners = ", ".join(band.owner for band in (*spread.levels, *spread.impedances))
+    return plot.finish(
+        f"Distance of {owners} from the stated levels and impedances over frequency: the band of 5 to 95 per cent of "
+        f"{spread.builds} builds."
+    )
+
+
+def _level_deviations(plot: Plot, label: str, spread: Spread) -> None:
+    """In dB, where the driver is heard."""
+    heard = [np.where(b.nominal > b.nominal.max() - HEARD_DB, 0, np.nan) for b in spread.levels]
+    _deviations(plot, label, "dB", spread.levels, [
+        _edges(band) - band.nominal + gap for band, gap in zip(spread.levels, heard, strict=True)
+    ])  # fmt: skip
+
+
+def _impedance_deviations(plot: Plot, label: str, spread: Spread) -> None:
+    edges = [100 * (_edges(band) / band.nominal - 1) for band in spread.impedances]
+    _deviations(plot, label, "%", spread.impedances, edges)
 
 
 def _with_band(band: Envelope) -> Curve:
@@ -84,12 +114,12 @@ def _edges(band: Envelope) -> Real:
     return np.vstack((band.percentiles[[LOW, HIGH]], band.worst))
 
 
-def _deviations(plot: Plot, unit: str, bands: Sequence[Envelope], edges: Sequence[Real]) -> None:
-    """The lower panel: both edges of 9 builds in 10 in the curve's own line, the worst found thin and dotted."""
+def _deviations(plot: Plot, label: str, unit: str, bands: Sequence[Envelope], edges: Sequence[Real]) -> None:
+    """A panel: both edges of 9 builds in 10 in the curve's own line, the worst found thin and dotted."""
     far = max((float(np.nanmax(np.abs(each))) for each in edges if np.isfinite(each).any()), default=0)
     step = next((step for step in STEPS if far <= 4 * step), 10.0 ** ceil(log10(max(far, 1))))
     end = step * max(1, ceil(far / step))
-    panel = plot.panel("from stated", unit, (-1.05 * end, 1.05 * end), np.arange(-end, end + step / 2, step))
+    panel = plot.panel(label, unit, (-1.05 * end, 1.05 * end), np.arange(-end, end + step / 2, step))
     panel.curves += [Curve(band.owner, each[:2], outer=each[2:]) for band, each in zip(bands, edges, strict=True)]
 
 

@@ -41,6 +41,14 @@ def point_of(owner: str, terminal: str) -> str:
     return owner + terminal if terminal in "+-" else f"{owner}.{terminal}"
 
 
+def lead_of(point: str) -> tuple[str, str]:
+    """Owner and terminal of a point that is an end of something: what `point_of` made it of."""
+    if point[-1] in "+-":
+        return point[:-1], point[-1]
+    owner, _, terminal = point.rpartition(".")
+    return owner, terminal
+
+
 def is_group_end(point: str) -> bool:
     """Is this point an end of a declared group? No name can have such a form."""
     return point.startswith("(") or point.endswith(")")

@@ -154,6 +154,11 @@ class PartKind(Kind):
         return self.toleranced or ((self.value.name,) if self.value is not None else ())
 
     @property
+    def two_ended(self) -> bool:
+        """Are its two terminals all that it has, so that its leads are alike to whoever measures it?"""
+        return len(self.terminals) == 2
+
+    @property
     def example_value(self) -> str:
         """The value of the example: `0.82 mH`."""
         return self.example.partition(" {")[0].partition(" ")[2]

@@ -146,11 +146,13 @@ def spread(
     seed: int = 1,
     distribution: Distribution = "uniform",
     progress: Progress | None = None,
+    circuit: Nominal | None = None,
 ) -> Spread:
     """Solve `builds` random builds, from 1 to MOST_BUILDS, and the worst corners.
 
-    `progress` is told again and again what share of the random builds is solved, 0 to 1. Raises NothingVaries,
-    SingularNetwork, and ValueError for a number of builds out of range.
+    `circuit` is the network's, if some of its figures are known already; `progress` is told again and again what share
+    of the random builds is solved, 0 to 1. Raises NothingVaries, SingularNetwork, and ValueError for a number of builds
+    out of range.
     """
     if not 1 <= builds <= MOST_BUILDS:
         raise ValueError(f"the number of builds goes from 1 to {MOST_BUILDS}")
@@ -158,9 +160,9 @@ def spread(
     parts = moving.parts
     if not parts:
         raise NothingVaries
-    solver = Solver(network)
+    circuit = circuit or Nominal(Solver(network))
+    solver = circuit.solver
     proved = proofs(design, [feed.name for feed in network.feeds])
-    circuit = Nominal(solver)
     wanted = _wanted(proved, usual(circuit, design.drivers).of_builds)
     freq = sweep_to_draw(solver, grid(wanted), sparing=True)
     nominal = solve_curves(solver, element_values(network, parts, np.zeros((len(parts), 1))), freq)
