@@ -11,8 +11,9 @@ import errno
 import os
 import re
 import stat
+import time
 import unicodedata
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -86,9 +87,7 @@ def _bytes_of_ordinary_file(path: Path) -> bytes | str:
     # afterwards, because the name may have come to mean something else. O_NONBLOCK: a pipe must not wait.
     if odd := _oddity(path.stat()):
         return odd
-    flags = os.O_RDONLY
-    for name in ("O_NONBLOCK", "O_NOCTTY", "O_BINARY"):
-        flags |= getattr(os, name, 0)
+    flags = os.O_RDONLY | _flags("O_NONBLOCK", "O_NOCTTY", "O_BINARY")
     with os.fdopen(os.open(path, flags), "rb") as stream:
         status = os.fstat(stream.fileno())
         if odd := _oddity(status):
@@ -170,6 +169,115 @@ def write_file(path: Path, content: bytes) -> None:
             fresh.unlink(missing_ok=True)
             raise
         _sync_folder(target.parent)
+
+
+def create_file(path: Path, content: bytes) -> None:
+    """Put a new file in place whole, and never over one that is there. Raises `OutputRefused`."""
+    with _refusing(path):
+        target = Path(os.path.abspath(path))  # noqa: PTH100 - Path.absolute keeps `..`
+        fresh = _sibling(target)
+        try:
+            _write_through(fresh, content)
+            try:
+                target.hardlink_to(fresh)  # the one way to give a whole file a name that must not be taken yet
+            except FileExistsError:
+                raise OutputRefused(f"`{path}` is there already", "choose another name") from None
+        finally:
+            fresh.unlink(missing_ok=True)
+        _sync_folder(target.parent)
+
+
+def append_to(path: Path, addition: Callable[[str], str]) -> None:
+    """Put text behind that of an ordinary file of UTF-8: `addition` says what, given the text as it stands.
+
+    Whoever else appends in this way waits, for some seconds at most, so that nothing is lost; all that was there stays
+    as it is. It is written whole or not at all, and again if another program has put a new file in its place meanwhile.
+    A symbolic link is refused. Raises `OutputRefused`.
+    """
+    with _refusing(path):
+        if path.is_symlink():
+            raise OutputRefused(f"`{path}` is a symbolic link", "name the file itself")
+        for _ in range(_MOST_TRIES):
+            handle = os.open(path, os.O_RDWR | os.O_APPEND | _flags("O_NOFOLLOW", "O_NONBLOCK", "O_BINARY"))
+            try:
+                if odd := _oddity(os.fstat(handle)):
+                    raise OutputRefused(f"`{path}` {odd}", "choose another name")
+                with _alone(handle, path):
+                    if _is_at(handle, path):
+                        _append(handle, path, addition)
+                    if _is_at(handle, path):
+                        return
+            finally:
+                os.close(handle)
+        raise OutputRefused(f"`{path}` is not changed: another program keeps putting a new file in its place")
+
+
+def _append(handle: int, path: Path, addition: Callable[[str], str]) -> None:
+    os.lseek(handle, 0, os.SEEK_SET)
+    with os.fdopen(os.dup(handle), "rb") as stream:
+        old = stream.read(LARGEST_SOURCE_BYTES + 1)
+    text = _decoded(old, str(path)) if len(old) <= LARGEST_SOURCE_BYTES else None
+    if not isinstance(text, Source):
+        reason = text.reason if text is not None else "is too large"
+        raise OutputRefused(f"`{path}` is not changed: it {reason}", "mend the file, or begin a new one")
+    more = addition(text.text).encode("utf-8")
+    if len(old) + len(more) > LARGEST_SOURCE_BYTES:
+        raise OutputRefused(f"`{path}` is full", "begin a new file")
+    try:
+        if os.write(handle, more) != len(more):
+            raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+        os.fsync(handle)
+    except OSError:
+        os.ftruncate(handle, len(old))
+        raise
+
+
+def _is_at(handle: int, path: Path) -> bool:
+    """Is the open file still the one of this name?"""
+    now, there = os.fstat(handle), path.lstat()
+    return (now.st_dev, now.st_ino) == (there.st_dev, there.st_ino)
+
+
+@contextmanager
+def _alone(handle: int, path: Path) -> Iterator[None]:
+    """While no other process that asks for the same has this file."""
+    try:
+        import fcntl
+    except ImportError:  # on a system that locks pieces of files: a byte far behind all that may be read
+        import msvcrt
+
+        def turn(lock: bool) -> None:
+            os.lseek(handle, 1 << 40, os.SEEK_SET)
+            msvcrt.locking(handle, msvcrt.LK_NBLCK if lock else msvcrt.LK_UNLCK, 1)  # type: ignore[attr-defined]
+    else:
+
+        def turn(lock: bool) -> None:
+            fcntl.flock(handle, fcntl.LOCK_EX | fcntl.LOCK_NB if lock else fcntl.LOCK_UN)
+
+    until = time.monotonic() + _PATIENCE_S
+    while True:
+        try:
+            turn(True)
+            break
+        except OSError as error:
+            if error.errno not in (errno.EACCES, errno.EAGAIN, errno.EDEADLK):
+                raise
+            if time.monotonic() > until:
+                raise OutputRefused(f"`{path}` is not changed: another program is writing to it", "try again") from None
+            time.sleep(0.005)
+    try:
+        yield
+    finally:
+        turn(False)
+
+
+_MOST_TRIES = 10
+_PATIENCE_S = 10.0
+
+
+def _flags(*names: str) -> int:
+    """Flags of `os.open` that not every system has."""
+    return sum(getattr(os, name, 0) for name in names)
 
 
 def still_as_read(source: Source) -> bytes:

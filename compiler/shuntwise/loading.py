@@ -1,7 +1,7 @@
-"""Designs from files: the design's own folder tree or its workshop, the shipped library, and nothing else.
+"""Designs and boxes from files: their own folder tree or workshop, the shipped library, and nothing else.
 
-In: a path. Out: the parsed design with all that it includes. The one place between the passes, which know
-no files, and the disk.
+In: a path. Out: the parsed design with all that it includes, or a box with its design. The one place between the
+passes, which know no files, and the disk.
 """
 
 from __future__ import annotations
@@ -12,6 +12,7 @@ from collections.abc import Mapping
 from contextlib import suppress
 from pathlib import Path
 from types import MappingProxyType
+from typing import TYPE_CHECKING
 
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.files import ReadFailure, read_source
@@ -21,6 +22,9 @@ from shuntwise.pipeline import read
 from shuntwise.source import Source, Span
 from shuntwise.syntax.words import nearest
 from shuntwise.workshop import IncludeRefusal, include_root
+
+if TYPE_CHECKING:
+    from shuntwise.boxes import BoxRead
 
 LIBRARY = Path(__file__).parent / "library"
 
@@ -40,14 +44,19 @@ Texts = Mapping[str, str]
 """By the real path of a file the text to take instead of what it holds, such as that of an editor, not yet saved."""
 
 
-def read_design(path: str, texts: Texts = MappingProxyType({})) -> tuple[Collected, tuple[Diagnostic, ...]]:
-    """Read and parse a design with its includes. Raises Unreadable if the file itself gives no text."""
-    real = Path(os.path.realpath(path))
-    found = _source(Path(path), path, texts)
+def read_design(
+    path: str, texts: Texts = MappingProxyType({}), shown: str = ""
+) -> tuple[Collected, tuple[Diagnostic, ...]]:
+    """Read and parse a design with its includes; `shown` is how the user knows its path, where that is another.
+
+    Raises Unreadable if the file itself gives no text.
+    """
+    real, shown = Path(os.path.realpath(path)), shown or path
+    found = _source(Path(path), shown, texts)
     if isinstance(found, ReadFailure):
         raise Unreadable(f"`{found.name}`: {found.reason}", found.help)
-    collected, said = read(found, loader(real, path, texts), str(real))
-    return collected, (*_in_the_mark(real, path, texts), *said)
+    collected, said = read(found, loader(real, shown, texts), str(real))
+    return collected, (*_in_the_mark(real, shown, texts), *said)
 
 
 def _source(path: Path, shown: str, texts: Texts) -> Source | ReadFailure:
@@ -91,6 +100,44 @@ def _shown(real: Path, design: Path, path: str) -> str:
     with suppress(OSError, ValueError):  # no current folder any more, or another drive
         return os.path.relpath(real)  # the design was named by a link, whose `..` lead elsewhere
     return str(real)
+
+
+def read_box(path: str, *, of: str | None = None, texts: Texts = MappingProxyType({})) -> BoxRead:
+    """Read a box's own file, and what it names: its design, tables, another box, all bounded as includes of a design.
+
+    `of` is the path of a design: a box of any other is a finding. Raises Unreadable if the file itself gives no text.
+    """
+    return _read_box(path, path, os.path.realpath(of) if of is not None else None, texts, True)
+
+
+def _read_box(path: str, shown: str, of: str | None, texts: Texts, with_sister: bool) -> BoxRead:
+    from shuntwise import boxes  # a design alone needs nothing of it
+
+    real = Path(os.path.realpath(path))
+    found = _source(Path(path), shown, texts)
+    if isinstance(found, ReadFailure):
+        raise Unreadable(f"`{found.name}`: {found.reason}", found.help)
+    source, load = found, loader(real, shown, texts)
+
+    def design(named: str) -> boxes.DesignRead | NotLoaded:
+        there = load(named, source, False)
+        if isinstance(there, NotLoaded):
+            return there
+        collected, said = read_design(
+            there.key, texts, there.source.name
+        )  # by its real path: what is shown may mislead
+        return boxes.DesignRead(collected, said, there.key, there.source.name)
+
+    def sister(named: str) -> BoxRead | NotLoaded:
+        there = load(named, source, False)
+        if isinstance(there, NotLoaded):
+            return there
+        if there.key == str(real):
+            return NotLoaded("it is this very box", "name another box, or take this line out")
+        return _read_box(there.key, there.source.name, None, texts, False)
+
+    near = boxes.Near(design, lambda named: load(named, source, False), sister)
+    return boxes.read_text(source, near, of=of, with_sister=with_sister)
 
 
 def is_shipped(source: Source) -> bool:

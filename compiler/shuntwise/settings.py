@@ -1,6 +1,6 @@
-"""Values to try, given outside the design: `L1=0.75mH`, `L1.dcr=0.3ohm`, `200Hz`.
+"""Values to try, given outside the design: `L1=0.75mH`, `L1.dcr=0.3ohm`, `200Hz`, or what was measured of a box.
 
-In: texts from a command line or a script. Out: the statements or quantities that they mean, or an
+In: texts from a command line or a script, a box. Out: the statements or quantities that they mean, or an
 exception that says how to write them. They are read by the language's own parser.
 """
 
@@ -10,6 +10,7 @@ from collections.abc import Sequence
 
 from shuntwise import units
 from shuntwise.diagnostics.diagnostic import Diagnostic
+from shuntwise.model.box import Box
 from shuntwise.model.evaluate import Scope
 from shuntwise.model.kinds import Attribute
 from shuntwise.source import Source
@@ -28,6 +29,20 @@ class SettingUnclear(Exception):
 def read_settings(settings: Sequence[str]) -> tuple[Set, ...]:
     """Each text `NAME=VALUE` as the statement `set NAME=VALUE`. Raises SettingUnclear."""
     return tuple(_setting(text) for text in settings)
+
+
+def settings_of(box: Box) -> tuple[str, ...]:
+    """What was measured of a box as tried values, with the share by which it may be off as the part's tolerance.
+
+    A value is written as a product, so that none takes it for one that is printed on a part.
+    """
+    told = []
+    for label, (quantity, share) in box.measured.items():
+        told += [
+            f"{label}=1 * {units.write(quantity.value, quantity.dimension, 9)}",
+            f"{label}.tolerance={100 * share:.6g} %",
+        ]
+    return tuple(told)
 
 
 def _setting(text: str) -> Set:

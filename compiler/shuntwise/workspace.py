@@ -158,7 +158,7 @@ class Workspace:
                 lowered=made.lowered,
                 sweep=sweep or Sweep(),
                 stem=Path(self.path).stem,
-                mark=design_mark([*made.texts, variant or "", *settings, *self._passed_over]),
+                mark=design_mark([*made.texts, variant or "", *settings, *self._passed_over, *of_box(printing.box)]),
                 findings=made.findings,
                 not_checked=made.not_checked,
                 waived=made.waived,
@@ -167,6 +167,11 @@ class Workspace:
                 itself=self._design if variant or settings else None,
             )
         return self._materials[key]
+
+
+def of_box(name: str) -> tuple[str, ...]:
+    """What marks documents of one box."""
+    return (f"box {name}",) if name else ()
 
 
 def _texts_of(collected: Collected) -> list[tuple[str, str]]:

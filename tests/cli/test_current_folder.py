@@ -83,7 +83,7 @@ def test_environment_is_left_as_it_was(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     "commands",
     [
-        ("check", "read", "response", "netlist", "build -o out", "spread --builds 50"),
+        ("check", "read", "response", "netlist", "build -o out", "spread --builds 50", "bench"),
         pytest.param(("crosscheck",), marks=needs(NGSPICE)),
         pytest.param(("crosscheck --engine gnucap",), marks=needs(GNUCAP)),
     ],

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from shuntwise.syntax import board_tree as b
+from shuntwise.syntax import box_tree as x
 from shuntwise.syntax import tree as t
 
 
@@ -34,6 +35,8 @@ def statement(entry: t.Entry) -> str:
             return f"coupling {entry.first.text} and {entry.second.text} {expr(entry.value)}"
         case t.Testpoint():
             return f"testpoint {entry.node.text}"
+        case t.BenchDecl():
+            return "bench" + items(entry.items)
         case t.Let():
             return f"let {entry.name.text} = {expr(entry.value)}"
         case t.Walk():
@@ -70,6 +73,40 @@ def statement(entry: t.Entry) -> str:
         case t.LayoutDecl():
             alias = f" as {entry.alias.text}" if entry.alias else ""
             return f"layout on {entry.board.text}{alias}" + lines(entry.lines)
+
+
+def box_outline(entries: Sequence[x.BoxLine]) -> list[str]:
+    """Each line of a box's own file."""
+    return [box_line(entry) for entry in entries]
+
+
+def box_line(entry: x.BoxLine) -> str:
+    match entry:
+        case x.BoxHead():
+            return f'box {entry.name.text} of "{entry.design.value}"'
+        case x.InVariant():
+            return f"variant {entry.name.text}"
+        case t.BenchDecl():
+            return statement(entry)
+        case x.Measured():
+            return f"measured {entry.label.text} {expr(entry.value)}" + items(entry.items)
+        case x.ReadingDecl():
+            where = f"at {entry.plus.text}" if entry.minus is None else f"{entry.plus.text} to {entry.minus.text}"
+            frequency = f", {expr(entry.frequency)}" if entry.frequency else ""
+            more = set_up(entry.loads, entry.into) + frequency
+            return f"reading {entry.quantity.text} {where}, {more}: {expr(entry.value)}"
+        case x.SweepDecl():
+            return f'sweep "{entry.path.value}", {set_up(entry.loads, entry.into)}'
+        case x.Beside():
+            return f'beside "{entry.path.value}"'
+        case x.Rework():
+            return f'rework "{entry.what.value}"'
+        case x.Remark():
+            return f'note "{entry.text.value}"'
+
+
+def set_up(loads: x.Loads, into: t.Path | None) -> str:
+    return f"{loads.of.text} {loads.word.text}" + (f", into {into.text}" if into else "")
 
 
 def lines(entries: Sequence[b.BoardLine | b.LayoutLine]) -> str:

@@ -12,6 +12,7 @@ import re
 import pytest
 
 from grammar.samples import PAGE, judge
+from rules.compiling import findings_of_box
 from shuntwise.api import load_text
 from shuntwise.checks.registry import CATALOGUE
 from shuntwise.loading import loader
@@ -22,7 +23,7 @@ from shuntwise.model.intent import FORMS
 from shuntwise.model.resolve import resolve
 from shuntwise.source import Source
 from shuntwise.syntax.parser import parse
-from shuntwise.syntax.words import BOARD_WORDS, STATEMENTS
+from shuntwise.syntax.words import BOARD_WORDS, BOX_KEYWORDS, STATEMENTS
 from shuntwise.units import TOLERANCE_LETTERS, UNITS
 
 REFERENCE = PAGE.with_name("LANGUAGE.md")
@@ -57,9 +58,20 @@ def test_wrong_block_gives_findings(text: str) -> None:
     assert len({finding.span.line for finding in findings}) >= 2
 
 
+def test_boxes_are_of_the_design_that_the_page_begins_with() -> None:
+    """A box may be copied with the design; what is called wrong is found wrong on every line but the first."""
+    wedge = Source("wedge.shunt", blocks("shunt")[0])
+    for text in blocks("box"):
+        assert findings_of_box(Source("left.box", text), (wedge,)) == ()
+    for text in blocks("box wrong"):
+        found = findings_of_box(Source("left.box", text), (wedge,))
+        assert {finding.span.line for finding in found} == set(range(2, len(text.splitlines()) + 1))
+
+
 def test_every_block_has_a_mark() -> None:
     """No block goes unchecked."""
-    assert set(re.findall(r"^```(.+)$", TEXT, re.MULTILINE)) == {"shunt", "shunt fragment", "shunt wrong"}
+    marks = {"shunt", "shunt fragment", "shunt wrong", "box", "box wrong"}
+    assert set(re.findall(r"^```(.+)$", TEXT, re.MULTILINE)) == marks
 
 
 def words_in_code() -> set[str]:
@@ -71,11 +83,12 @@ def words_in_code() -> set[str]:
 
 def test_every_word_of_the_language_is_on_the_page() -> None:
     """Statements, attributes, constructions, expectations, units and tolerance letters."""
-    known = {word for statement in STATEMENTS for word in statement.split()}
+    known = {word for statement in STATEMENTS for word in statement.split()} | BOX_KEYWORDS
+    known |= {"resistance", "volts", "impedance", "open", *["drivers", "off", "drivers", "on", "dummies", "on"]}
     known |= {*BOARD_WORDS, "upright"}
     for line in (sizes.RING, sizes.KEEP, sizes.CUT, sizes.WIRE):
         known |= {*line.attributes, *line.words}
-    for kind in (*kinds.KINDS.values(), kinds.DRIVER, kinds.AMPLIFIER):
+    for kind in (*kinds.KINDS.values(), kinds.DRIVER, kinds.AMPLIFIER, kinds.BENCH):
         known |= {attribute.name for attribute in (*kind.keyed, *kinds.BODY)}
         known |= {word for phrase in kind.words for word in phrase.split()} | set(kind.files)
     known |= {*kinds.TEXTS, *kinds.ROLES, *kinds.PROGRAMMES, "role", "programme", "pi", "octave"}

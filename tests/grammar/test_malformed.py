@@ -7,12 +7,9 @@ from collections.abc import Sequence
 
 import pytest
 
-from grammar.outline import outline
-from grammar.samples import PAGE, RECORD, Sample, judge, recorded, samples
+from grammar.samples import PAGE, RECORD, Sample, recorded, samples
 from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic
 from shuntwise.diagnostics.fixes import Applied, apply_fixes
-from shuntwise.source import Source
-from shuntwise.syntax.parser import parse
 
 
 def test_page_is_what_the_compiler_says() -> None:
@@ -25,7 +22,7 @@ def test_page_is_what_the_compiler_says() -> None:
 @pytest.mark.parametrize("sample", tuple(samples()), ids=lambda sample: sample.title)
 def test_sample_is_found_wrong(sample: Sample) -> None:
     """No sample passes without a finding, and no finding is said twice."""
-    _, findings = judge(sample.text)
+    findings = sample.read(sample.text).findings
     assert findings
     assert len({(f.span.start, f.span.end, f.headline) for f in findings}) == len(findings)
 
@@ -33,27 +30,27 @@ def test_sample_is_found_wrong(sample: Sample) -> None:
 @pytest.mark.parametrize("sample", tuple(samples()), ids=lambda sample: sample.title)
 def test_safe_fix_removes_its_finding(sample: Sample) -> None:
     """What a safe fix was for is gone after it, and it brings nothing new."""
-    _, findings = judge(sample.text)
+    findings = sample.read(sample.text).findings
     before = Counter(finding.headline for finding in findings)
     fixed, applied = _fixed(sample.text, findings, Confidence.SAFE)
-    after = Counter(finding.headline for finding in judge(fixed)[1])
+    after = Counter(finding.headline for finding in sample.read(fixed).findings)
     assert after == before - Counter(done.diagnostic.headline for done in applied)
 
 
 def mendable(sample: Sample) -> bool:
     """Has every slip of form a fix, and was nothing lost?"""
-    tree, form = parse(Source("sample.shunt", sample.text))
-    return not tree.lost and all(finding.fixes for finding in form)
+    read = sample.read(sample.text)
+    return not read.lost and all(finding.fixes for finding in read.form)
 
 
 @pytest.mark.parametrize("sample", tuple(filter(mendable, samples())), ids=lambda sample: sample.title)
 def test_reading_on_is_what_the_fixes_mean(sample: Sample) -> None:
     """The text with all fixes applied, those that need a review too, reads as the wrong one was read."""
-    tree, form = parse(Source("sample.shunt", sample.text))
-    fixed, _ = _fixed(sample.text, form, Confidence.NEEDS_REVIEW)
-    again, left = parse(Source("sample.shunt", fixed))
-    assert not left
-    assert outline(again.entries) == outline(tree.entries)
+    read = sample.read(sample.text)
+    fixed, _ = _fixed(sample.text, read.form, Confidence.NEEDS_REVIEW)
+    again = sample.read(fixed)
+    assert not again.form
+    assert again.outline == read.outline
 
 
 def _fixed(text: str, findings: Sequence[Diagnostic], minimum: Confidence) -> tuple[str, tuple[Applied, ...]]:

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import shuntwise
 from shuntwise.board.judging import judged
+from shuntwise.boxes import BoxRead, DesignRead, Near, read_text
 from shuntwise.checks.evidence import Evidence
 from shuntwise.checks.folding import with_cause
 from shuntwise.checks.idle_waivers import idle_waivers
@@ -57,6 +58,28 @@ def findings_of(source: Source, families: Collection[str], beside: Collection[So
         asked = replace(design, waivers=tuple(waiver for waiver in design.waivers if waiver.finding in ran))
         found += [*resolved, *connected, *checked.findings, *idle_waivers(asked, checked)]
     return in_order(found)
+
+
+def findings_of_box(source: Source, beside: Collection[Source] = ()) -> tuple[Diagnostic, ...]:
+    """All findings of a box's own file; the first design beside it is the one that is asked for."""
+    files = {one.name: one for one in beside} | {source.name: source}
+    asked = next((one.name for one in beside if one.name.endswith(".shunt")), None)
+
+    def design(path: str) -> DesignRead | NotLoaded:
+        found = table(path)
+        if isinstance(found, NotLoaded):
+            return found
+        return DesignRead(*read(found.source, loader(found.source, beside)), path, path)
+
+    def table(path: str) -> Loaded | NotLoaded:
+        return Loaded(files[path], path) if path in files else NotLoaded("there is no such file", "check the path")
+
+    def sister(path: str) -> BoxRead | NotLoaded:
+        found = table(path)
+        return found if isinstance(found, NotLoaded) else read_text(found.source, near, with_sister=False)
+
+    near = Near(design, table, sister)
+    return read_text(source, near, of=asked).findings
 
 
 def families_for(family: str) -> tuple[str, ...]:

@@ -13,10 +13,11 @@ from pathlib import Path
 import pytest
 
 import shuntwise
-from rules.compiling import families_for, findings_of
+from rules.compiling import families_for, findings_of, findings_of_box
 from shuntwise import checks
 from shuntwise.checks.page import Example, Page, page_of, render, render_markdown
 from shuntwise.checks.registry import FAMILIES, FAMILY_OF, MODULES, PAGES, RETIRED, RULES
+from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.house.reference import FINDINGS, reference
 from shuntwise.model import uses
 from shuntwise.syntax import parser
@@ -92,6 +93,12 @@ def examples(kind: str) -> list[tuple[str, int]]:
     return [(name, number) for name, page in ALL_PAGES.items() for number in range(len(getattr(page, kind)))]
 
 
+def told_of(name: str, example: Example) -> tuple[Diagnostic, ...]:
+    if FAMILY_OF[name] == "box":
+        return findings_of_box(example.source, example.files)
+    return findings_of(example.source, families_for(FAMILY_OF[name]), example.files)
+
+
 @pytest.mark.parametrize(("name", "number"), examples("bad"))
 def test_bad_example_gives_this_finding_alone(name: str, number: int, monkeypatch: pytest.MonkeyPatch) -> None:
     """Exactly this finding, at exactly the marked place, and none besides but what follows from it."""
@@ -102,8 +109,7 @@ def test_bad_example_gives_this_finding_alone(name: str, number: int, monkeypatc
         monkeypatch.setattr(parser, "DEEPEST_BRACES", 1)
     page: Page = ALL_PAGES[name]
     example: Example = page.bad[number]
-    every = findings_of(example.source, families_for(FAMILY_OF[name]), example.files)
-    found = [f for f in every if f.cause != name]
+    found = [f for f in told_of(name, example) if f.cause != name]
     assert example.marked is not None
     assert [(f.name, f.span.source.name, f.span.start, f.span.text) for f in found] == [
         (name, example.marked.source.name, example.marked.start, example.marked.text)
@@ -113,7 +119,7 @@ def test_bad_example_gives_this_finding_alone(name: str, number: int, monkeypatc
 @pytest.mark.parametrize(("name", "number"), examples("good"))
 def test_good_example_gives_nothing(name: str, number: int) -> None:
     example = ALL_PAGES[name].good[number]
-    found = findings_of(example.source, families_for(FAMILY_OF[name]), example.files)
+    found = told_of(name, example)
     assert [(f.name, f.headline) for f in found] == []
 
 

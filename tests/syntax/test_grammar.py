@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import logging
+import re
 
 import pytest
 from lark import Lark, logger
@@ -12,6 +13,7 @@ from grammar.outline import outline
 from shuntwise.house import tables
 from shuntwise.source import Source
 from shuntwise.syntax import signs, words
+from shuntwise.syntax.box_tables import BOX
 from shuntwise.syntax.parser import parse
 from shuntwise.syntax.situation import BLOCK_HEADS
 from shuntwise.syntax.tables import PART_KINDS
@@ -19,7 +21,8 @@ from shuntwise.syntax.tables import PART_KINDS
 GRAMMAR = tables.GRAMMAR.read_text(encoding="utf-8")
 
 
-def test_grammar_has_one_conflict_and_no_colliding_terminals(caplog: pytest.LogCaptureFixture) -> None:
+@pytest.mark.parametrize("start", [tables.DESIGN, tables.BOX])
+def test_grammar_has_one_conflict_and_no_colliding_terminals(start: str, caplog: pytest.LogCaptureFixture) -> None:
     """Only one text can be read in two ways: `{ a -3 }` is a key with its value, and no difference.
 
     The library reports its conflicts to a log (and, where interegular is installed, colliding terminals too).
@@ -27,10 +30,10 @@ def test_grammar_has_one_conflict_and_no_colliding_terminals(caplog: pytest.LogC
     logger.addHandler(caplog.handler)
     try:
         with caplog.at_level(logging.DEBUG, logger=logger.name):
-            Lark(GRAMMAR, parser="lalr", lexer="contextual", debug=True)
+            Lark(GRAMMAR, start=start, parser="lalr", lexer="contextual", debug=True)
     finally:
         logger.removeHandler(caplog.handler)
-    assert {line for line in caplog.messages if line.strip()} <= {
+    assert {line for line in caplog.messages if line.strip() and not line.startswith("Unused ")} <= {
         "Shift/Reduce conflict for terminal MINUS: (resolving as shift)",
         " * <atom : NAME>",
     }
@@ -51,7 +54,7 @@ def test_words_of_statements_are_those_of_the_grammar(terminals: dict[str, Termi
     keywords = {str(t.pattern.value) for t in terminals.values() if t.pattern.type == "str" and t.name.isalpha()}
     spelled = {word for word in keywords if word.isalpha()}
     spelled |= {
-        name.lower() for name in ("CHOICE", "POSITION", "CONNECTOR", "BOARD", "LAYOUT") if name in terminals
+        name.lower() for name in ("CHOICE", "POSITION", "CONNECTOR", "BOARD", "LAYOUT", "BENCH") if name in terminals
     }  # only before a name
     kinds = {kind for kind in PART_KINDS if terminals["KIND"].pattern.value.find(kind.split()[0]) >= 0}
     assert kinds == set(PART_KINDS)
@@ -71,5 +74,11 @@ def test_signs_that_are_offered_are_those_of_the_grammar(terminals: dict[str, Te
 def test_heads_of_attribute_lists_are_statements() -> None:
     """The parser tells a list of attributes from a body of statements by the word before it."""
     lines = {line.split()[0] for line in (*words.BOARD_LINES, *words.LAYOUT_LINES)}
-    assert {*words.STATEMENTS} | lines >= BLOCK_HEADS
+    assert {*words.STATEMENTS, *words.BOX_STATEMENTS} | lines >= BLOCK_HEADS
     assert all(kind in BLOCK_HEADS for kind in PART_KINDS)
+
+
+def test_words_of_a_box_are_those_of_its_tables() -> None:
+    """Every word of a box's own file is in the lists that slips are held against, and no other."""
+    spelled = {re.sub(r"\(.*", "", pattern) for pattern in BOX.terminals.values()}
+    assert {word for word in spelled if word.isalpha()} == words.BOX_KEYWORDS

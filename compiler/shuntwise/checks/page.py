@@ -6,7 +6,7 @@ shows. Refuses to know which rules there are.
 The docstring is plain prose of fixed shape: a title; `What it finds:`, `Why it matters:`; one or more `Bad:`
 examples (those behind the first are headed `or:`), in which a line of `^` marks what the finding
 points at; `Good:` examples likewise, without marks; `When to ignore it:`. A line `=== NAME` in an example
-begins a file that lies beside the design.
+begins a file that lies beside the design; on its first line it names what is checked, such as a box's own file.
 """
 
 from __future__ import annotations
@@ -38,7 +38,10 @@ _FILE = "=== "
 
 @dataclass(frozen=True)
 class Example:
-    """A design: as shown, and in `source` without its mark; `files` lie beside it. `marked` is in any of them."""
+    """A design, or a box's own file: as shown, and in `source` without its mark; `files` lie beside it.
+
+    `marked` is in any of them.
+    """
 
     shown: str
     source: Source
@@ -89,8 +92,10 @@ def _example(block: str) -> Example:
     shown = dedent(block).strip("\n")
     names, texts = ["example.shunt"], [""]
     mark: tuple[int, int, int] | None = None
-    for line in shown.split("\n"):
-        if line.startswith(_FILE):
+    for number, line in enumerate(shown.split("\n")):
+        if number == 0 and line.startswith(_FILE):
+            names[0] = line.removeprefix(_FILE)
+        elif line.startswith(_FILE):
             names.append(line.removeprefix(_FILE))
             texts.append("")
         elif _MARK.fullmatch(line):

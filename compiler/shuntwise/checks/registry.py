@@ -31,6 +31,22 @@ from shuntwise.checks.board import (
     part_too_high,
     placed_not_used,
 )
+from shuntwise.checks.box import (
+    box_design_missing,
+    box_design_other,
+    box_design_unsound,
+    box_unnamed,
+    box_variant_unknown,
+    measured_far_off,
+    reading_frequency_wrong,
+    reading_impossible,
+    reading_input_unclear,
+    reading_loads_unclear,
+    reading_point_unknown,
+    reading_taken_again,
+    sister_box_unfit,
+    sweep_not_read,
+)
 from shuntwise.checks.documents import driver_assumed, rating_missing, tolerance_missing, variant_unnamed
 from shuntwise.checks.drivers import (
     amplifier_load_odd,
@@ -411,6 +427,23 @@ BOARD: tuple[ModuleType, ...] = (
     laid_out_otherwise,
 )
 
+BOX: tuple[ModuleType, ...] = (
+    box_unnamed,
+    box_design_missing,
+    box_design_other,
+    box_design_unsound,
+    box_variant_unknown,
+    measured_far_off,
+    reading_point_unknown,
+    reading_loads_unclear,
+    reading_frequency_wrong,
+    reading_input_unclear,
+    reading_impossible,
+    reading_taken_again,
+    sweep_not_read,
+    sister_box_unfit,
+)
+
 DOCUMENTS: tuple[ModuleType, ...] = (rating_missing, tolerance_missing, driver_assumed, variant_unnamed)
 
 FAMILIES: Mapping[str, tuple[ModuleType, ...]] = {
@@ -422,6 +455,7 @@ FAMILIES: Mapping[str, tuple[ModuleType, ...]] = {
     "ratings": RATINGS,
     "load": LOAD,
     "board": BOARD,
+    "box": BOX,
     "documents": DOCUMENTS,
 }
 
@@ -449,6 +483,7 @@ _RANKS = (
     _UNPLUGGED,
     (expectation_unmet,),
     BOARD,
+    BOX,
     DOCUMENTS,
 )
 RANK: Mapping[str, int] = {module.RULE.name: rank for rank, modules in enumerate(_RANKS) for module in modules}

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import argparse
-from dataclasses import asdict
+from dataclasses import asdict, replace
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -11,10 +11,11 @@ from typing import TYPE_CHECKING
 from shuntwise.cli.main import FINDINGS, Refused
 from shuntwise.cli.output import as_json, put_folder, screen
 from shuntwise.cli.progress import progress
-from shuntwise.cli.reading import open_design, read_sweep, require_network, status
+from shuntwise.cli.reading import name_of_box, open_design, read_sweep, require_network, status
 from shuntwise.cli.solving import solving
 from shuntwise.diagnostics.terminal import visible
 from shuntwise.documents.page import Printing
+from shuntwise.files import safe_stem
 
 if TYPE_CHECKING:
     from shuntwise.documents.material import Material
@@ -26,6 +27,7 @@ MOST_BOARDS = 1_000_000
 def run(options: argparse.Namespace) -> int:
     sweep, printing = read_sweep(options), _printing(options)
     work = open_design(options)
+    printing = replace(printing, box=name_of_box(options))
     compilation = work.compilation(options.variant, options.settings)
     if not require_network(compilation):
         return FINDINGS
@@ -59,7 +61,9 @@ def _printing(options: argparse.Namespace) -> Printing:
         day = date.fromisoformat(options.date).isoformat() if options.date else ""
     except ValueError:
         raise Refused(f"`{options.date}` is no date", "year, month and day, such as 2026-11-30") from None
-    return Printing(options.paper, options.boards, day, options.ratings)
+    if options.bench and options.box:
+        raise Refused("--bench is of the design, not of one box", "`shuntwise bench DESIGN BOX -o FOLDER` prints that")
+    return Printing(options.paper, options.boards, day, options.ratings, bench=options.bench)
 
 
 def limits(material: Material) -> list[dict[str, object]] | None:
@@ -72,6 +76,7 @@ def limits(material: Material) -> list[dict[str, object]] | None:
 
 
 def _folder_beside(options: argparse.Namespace) -> str:
-    """In the folder where the user stands: the design's name, its variant, and what it is."""
+    """In the folder where the user stands: the design's name, its variant, the box, and what it is."""
     variant = f"-{options.variant}" if options.variant else ""
-    return f"{Path(options.file).stem}{variant}-out"
+    box = f"-box-{safe_stem(name)}" if (name := name_of_box(options)) else ""
+    return f"{Path(options.file).stem}{variant}{box}-out"

@@ -1,4 +1,4 @@
-"""`shuntwise check`: look for mistakes in designs and all their variants."""
+"""`shuntwise check`: look for mistakes in designs and all their variants, and in boxes' own files."""
 
 from __future__ import annotations
 
@@ -7,17 +7,21 @@ import os
 import sys
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from shuntwise import __version__
 from shuntwise.checks.registry import FAMILY_OF
 from shuntwise.cli.main import CLEAN, FAULT, FINDINGS, USAGE, Refused, complain, told_fault
-from shuntwise.cli.reading import design_files, refusing, require_variant, show
+from shuntwise.cli.reading import BOX_ENDING, design_files, put_box, refusing, require_variant, show
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Unread
-from shuntwise.loading import is_shipped
+from shuntwise.loading import is_shipped, read_box
 from shuntwise.pipeline import Compilation
 from shuntwise.settings import read_settings
 from shuntwise.source import Source
 from shuntwise.workspace import Workspace
+
+if TYPE_CHECKING:
+    from shuntwise.boxes import BoxRead
 
 
 @dataclass(frozen=True)
@@ -27,10 +31,17 @@ class Report:
     file: str
     sources: tuple[Source, ...]
     compilations: tuple[Compilation, ...]
+    box: BoxRead | None = None
 
     @property
     def findings(self) -> tuple[Diagnostic, ...]:
-        return tuple(finding for compilation in self.compilations for finding in compilation.findings)
+        own = self.box.findings if self.box is not None else ()
+        return (*own, *(finding for compilation in self.compilations for finding in compilation.findings))
+
+    @property
+    def failed(self) -> bool:
+        own = self.box is not None and self.box.failed
+        return own or any(compilation.failed for compilation in self.compilations)
 
     @property
     def not_checked(self) -> tuple[NotChecked, ...]:
@@ -61,7 +72,7 @@ def run(options: argparse.Namespace) -> int:
         print(_for_machines(reports, unread, options))
     else:
         _for_people(reports, unread, options)
-    failed = any(compilation.failed for report in reports for compilation in report.compilations)
+    failed = any(report.failed for report in reports)
     return max(status, USAGE if unread else CLEAN, FINDINGS if failed else CLEAN)
 
 
@@ -74,15 +85,33 @@ def _files(path: str, unread: list[Unread]) -> list[str]:
 
 
 def _report(file: str, options: argparse.Namespace) -> Report:
+    if file.endswith(BOX_ENDING):
+        return _report_on_box(file, options)
     with refusing():
         work = Workspace(file)
         read_settings(options.settings)
     require_variant(work, options.variant)
     if options.as_include:
         return Report(file, work.collected.sources, (work.as_include,))
-    whole = options.variant is None and not options.settings
-    compilations = work.compilations if whole else (work.compilation(options.variant, options.settings),)
-    return Report(file, work.collected.sources, compilations)
+    taken = argparse.Namespace(**vars(options))
+    box = None
+    if options.box is not None:
+        with refusing():
+            box = read_box(options.box, of=file)
+        if box.failed or box.box is None:
+            return Report(file, (box.source,), (), box)
+        put_box(taken, box.box)
+    whole = taken.variant is None and not taken.settings
+    compilations = work.compilations if whole else (work.compilation(taken.variant, taken.settings),)
+    return Report(file, work.collected.sources, compilations, box)
+
+
+def _report_on_box(file: str, options: argparse.Namespace) -> Report:
+    if options.variant or options.settings or options.as_include or options.box:
+        raise Refused(f"`{file}` is the file of a box", "check it by itself, or check its design with `--box FILE`")
+    with refusing():
+        found = read_box(file)
+    return Report(file, (found.source,), (), found)
 
 
 def _fix(file: str, options: argparse.Namespace, report: Report, unread: list[Unread]) -> Report:
@@ -123,15 +152,20 @@ def _for_people(reports: list[Report], unread: list[Unread], options: argparse.N
     clean = [report for report in reports if not report.findings]
     waived = sum(len(compilation.waived) for report in reports for compilation in report.compilations)
     also = f"; {waived} finding{'s' * (waived != 1)} waived" if waived else ""
-    noun = "include" if options.as_include else "design"
     if not reports:
         return
+    boxes = sum(1 for report in reports if report.file.endswith(BOX_ENDING))
+    counts = (
+        (len(reports) - boxes, "include" if options.as_include else "design"),
+        (boxes, "boxe" if boxes > 1 else "box"),
+    )
+    what = " and ".join(f"{count} {noun}{'s' * (count != 1)}" for count, noun in counts if count)
     if unread:
         also = f"; {len(unread)} not checked{also}"
     if len(clean) == len(reports):
-        print(f"{len(reports)} {noun}{'s' * (len(reports) != 1)} checked, nothing found{also}")
+        print(f"{what} checked, nothing found{also}")
     elif len(reports) > 1:
-        print(f"{len(reports)} {noun}s checked, {len(reports) - len(clean)} with findings{also}")
+        print(f"{what} checked, {len(reports) - len(clean)} with findings{also}")
 
 
 def _for_machines(reports: list[Report], unread: list[Unread], options: argparse.Namespace) -> str:

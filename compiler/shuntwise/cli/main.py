@@ -21,18 +21,23 @@ from shuntwise import LANGUAGE, __version__
 
 COMMANDS: dict[str, str] = {
     "build": "check a design, and write its netlist, response table and plots into a folder",
-    "check": "look for mistakes in designs",
+    "check": "look for mistakes in designs, and in boxes' own files",
     "netlist": "write a SPICE netlist",
     "response": "print what reaches each driver, and the impedance, over frequency",
     "spread": "say how far builds differ within the tolerances of their parts",
     "crosscheck": "compare the built-in solver with a SPICE simulator",
     "read": "read a circuit aloud, for proof-reading against a schematic",
+    "bench": "say what a board must read on the bench, and what is wrong with one that reads otherwise",
     "watch": "show a design while it is written, anew after every save",
     "explain": "say what a finding means and what to do",
     "completion": "print the completion script for a shell",
 }
 
 CLEAN, FINDINGS, USAGE, FAULT = 0, 1, 2, 3
+
+
+class Faulty(Exception):
+    """What a command was given has errors, which have been shown. Exit status 1."""
 
 
 class Refused(Exception):
@@ -63,19 +68,24 @@ def parser() -> argparse.ArgumentParser:
 
     build = command("build", "shuntwise build wedge.shunt -o wedge-out")
     _design(build)
+    _box(build)
     _without_layout(build)
     _sweep(build)
     _below(build, "the plot of levels")
     build.add_argument("--boards", type=int, default=1, metavar="N", help="count parts for so many boards as well (1)")
     build.add_argument("--paper", choices=("a4", "letter"), default="a4", help="paper of the binder (a4)")
     build.add_argument("--date", default="", metavar="DATE", help="date that the binder bears, such as 2026-11-30")
+    build.add_argument("--bench", action="store_true", help="put the sheet for the bench into the binder")
     build.add_argument("--ratings", action="store_true", help="write ratings beside the parts of the schematic")
     build.add_argument("-o", "--output", metavar="FOLDER", help="folder to write (FILE's name with -out if not given)")
     _json(build)
 
     check = command("check", "shuntwise check wedge.shunt boxes/ --fix")
-    check.add_argument("paths", nargs="+", metavar="PATH", help="design files, or folders with *.shunt files in them")
+    check.add_argument(
+        "paths", nargs="+", metavar="PATH", help="files of designs (*.shunt) and boxes (*.box), or folders"
+    )
     _variant(check)
+    _box(check)
     check.add_argument("--fix", action="store_true", help="apply the fixes that are safe, then check again")
     check.add_argument("--repair", action="store_true", help="also apply the repairs of layouts, then check again")
     check.add_argument("--as-include", action="store_true", help="check a file of parts, networks or limits by itself")
@@ -87,6 +97,7 @@ def parser() -> argparse.ArgumentParser:
 
     netlist = command("netlist", "shuntwise netlist wedge.shunt | tee wedge.cir")
     _design(netlist)
+    _box(netlist)
     _without_layout(netlist)
     _sweep(netlist)
     netlist.add_argument(
@@ -98,6 +109,7 @@ def parser() -> argparse.ArgumentParser:
 
     response = command("response", "shuntwise response wedge.shunt --from 200 --to 8000 --per-decade 12")
     _design(response)
+    _box(response)
     _without_layout(response)
     _sweep(response, per_decade=6)
     forms = response.add_mutually_exclusive_group()
@@ -109,6 +121,7 @@ def parser() -> argparse.ArgumentParser:
 
     spread = command("spread", "shuntwise spread wedge.shunt --builds 2000 -o wedge-spread")
     _design(spread)
+    _box(spread)
     _without_layout(spread)
     spread.add_argument("--builds", type=int, default=10_000, metavar="N", help="random builds to solve (10000)")
     spread.add_argument("--seed", type=int, default=1, metavar="S", help="the same seed draws the same builds (1)")
@@ -136,6 +149,15 @@ def parser() -> argparse.ArgumentParser:
     _design(read)
     _json(read)
 
+    bench = command("bench", "shuntwise bench wedge.shunt wedge-7.box --ask")
+    _design(bench)
+    bench.add_argument("readings", nargs="?", metavar="BOX", help="the file of a box (*.box), with what it read")
+    bench.add_argument("--next", action="store_true", help="say which reading tells most now")
+    bench.add_argument("--ask", action="store_true", help="ask for reading after reading, and keep them in BOX")
+    bench.add_argument("--paper", choices=("a4", "letter"), default="a4", help="paper of the sheet (a4)")
+    bench.add_argument("-o", "--output", metavar="FOLDER", help="also write the sheet into this folder, to print")
+    _json(bench)
+
     watch = command("watch", "shuntwise watch wedge.shunt")
     watch.add_argument("file", metavar="FILE", help="the design")
     _variant(watch)
@@ -157,6 +179,10 @@ def parser() -> argparse.ArgumentParser:
 def _design(command: argparse.ArgumentParser) -> None:
     command.add_argument("file", metavar="FILE", help="the design")
     _variant(command)
+
+
+def _box(command: argparse.ArgumentParser) -> None:
+    command.add_argument("--box", metavar="FILE", help="take variant and measured parts of a box from its own file")
 
 
 def _without_layout(command: argparse.ArgumentParser) -> None:
@@ -216,6 +242,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
         status = run(options)
         sys.stdout.flush()
         return status
+    except Faulty:
+        return FINDINGS
     except Refused as refusal:
         complain(str(refusal), refusal.help)
         return USAGE

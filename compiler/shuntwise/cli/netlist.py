@@ -6,7 +6,9 @@ import argparse
 
 from shuntwise.cli.main import FINDINGS
 from shuntwise.cli.output import put
-from shuntwise.cli.reading import open_design, read_sweep, require_network, status
+from shuntwise.cli.reading import name_of_box, open_design, read_sweep, require_network, status
+from shuntwise.documents.page import Printing
+from shuntwise.workspace import of_box
 
 
 def run(options: argparse.Namespace) -> int:
@@ -15,11 +17,12 @@ def run(options: argparse.Namespace) -> int:
     compilation = work.compilation(options.variant, options.settings)
     if not require_network(compilation):
         return FINDINGS
-    material = work.material(sweep, options.variant, options.settings)
+    box = name_of_box(options)
+    material = work.material(sweep, options.variant, options.settings, printing=Printing(box=box))
     if options.subcircuit:
         from shuntwise.netlist.subcircuits import subcircuits
 
-        notes = [f"design mark {material.mark}"]
+        notes = [*of_box(box), f"design mark {material.mark}"]
         put(subcircuits(material.network, design_title=material.title, notes=notes), options.output)
     else:
         from shuntwise.documents.catalogue import render

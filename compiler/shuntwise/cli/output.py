@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import math
+import os
 import sys
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
@@ -11,7 +12,11 @@ from pathlib import Path
 from typing import Any
 
 from shuntwise.cli.main import Refused, drop_output
-from shuntwise.files import OutputRefused, write_file, write_folder
+from shuntwise.files import OutputRefused, append_to, create_file, write_file, write_folder
+from shuntwise.model.box import Taken
+from shuntwise.model.box_writing import addition, new_box, reading_line
+from shuntwise.model.instruments import USUAL, Instruments
+from shuntwise.workshop import IncludeRefusal, include_root
 
 
 def put(text: str, path: str | None) -> None:
@@ -34,6 +39,37 @@ def put_folder(files: Mapping[str, bytes], folder: Path) -> None:
     """Write all files into a folder of their own, or none of them."""
     try:
         write_folder(folder, files)
+    except OutputRefused as refusal:
+        raise Refused(str(refusal), refusal.help) from None
+
+
+def put_reading(taken: Taken, inputs: int, path: str) -> None:
+    """Put one more reading at the end of a box's own file; two who do so at once lose none."""
+    put_line(reading_line(taken, inputs), path)
+
+
+def put_line(line: str, path: str) -> None:
+    """Put any line of the language of boxes there; whoever calls this has read it."""
+    try:
+        append_to(Path(path), lambda text: addition(text, line))
+    except OutputRefused as refusal:
+        raise Refused(str(refusal), refusal.help) from None
+
+
+def put_new_box(
+    name: str, design: str, path: str, variant: str | None = None, instruments: Instruments = USUAL
+) -> None:
+    """Begin the file of a box for the design of this path, which it must be able to name."""
+    beside, real = os.path.realpath(path), Path(os.path.realpath(design))
+    named = Path(os.path.relpath(real, Path(beside).parent)).as_posix()
+    there = include_root(Path(beside)).resolve(Path(beside), named)
+    if isinstance(there, IncludeRefusal):
+        raise Refused(f"a box in `{path}` cannot name its design: the path {there.reason}",
+                      "put the file into the folder of the design or below it")  # fmt: skip
+    try:
+        create_file(Path(path), new_box(name, named, variant, instruments).encode("utf-8"))
+    except ValueError as error:
+        raise Refused(f"`{name}` cannot name a box", str(error)) from None
     except OutputRefused as refusal:
         raise Refused(str(refusal), refusal.help) from None
 

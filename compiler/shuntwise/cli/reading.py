@@ -10,15 +10,18 @@ from contextlib import contextmanager, suppress
 from pathlib import Path
 
 from shuntwise.checks.registry import FAMILY_OF
-from shuntwise.cli.main import CLEAN, FINDINGS, Refused
+from shuntwise.cli.main import CLEAN, FINDINGS, Faulty, Refused
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
-from shuntwise.loading import Unreadable, read_design
+from shuntwise.loading import Unreadable, read_box, read_design
+from shuntwise.model.box import Box
 from shuntwise.network.network import Network
 from shuntwise.network.sweep import Sweep
 from shuntwise.pipeline import Compilation
-from shuntwise.settings import SettingUnclear, read_frequency, read_settings
+from shuntwise.settings import SettingUnclear, read_frequency, read_settings, settings_of
 from shuntwise.syntax.words import nearest
 from shuntwise.workspace import Workspace
+
+BOX_ENDING = ".box"
 
 
 @contextmanager
@@ -31,12 +34,37 @@ def refusing() -> Iterator[None]:
 
 
 def open_design(options: argparse.Namespace) -> Workspace:
-    """The design file of a command, whose variant and tried values can be had."""
+    """The design file of a command, whose variant and tried values can be had.
+
+    With `--box` the box's variant and measured parts are put into the options, before the tried values. Raises Faulty
+    where its file has errors.
+    """
     with refusing():
         work = Workspace(options.file, on_boards=not getattr(options, "without_layout", False))
         read_settings(options.settings)
     require_variant(work, options.variant)
+    if getattr(options, "box", None):
+        with refusing():
+            found = read_box(options.box, of=options.file)
+        show(found.findings)
+        if found.failed or found.box is None:
+            raise Faulty
+        put_box(options, found.box)
     return work
+
+
+def put_box(options: argparse.Namespace, box: Box) -> None:
+    """Put variant and measured parts of a box into the options of a command; what was typed goes over its parts."""
+    if options.variant is not None and options.variant != box.variant:
+        words = f"of the variant `{box.variant}`" if box.variant else "of the design itself, not of a variant"
+        raise Refused(f"the box is {words}", "leave --variant out, or name the file of another box")
+    options.variant, options.settings = box.variant, [*settings_of(box), *options.settings]
+    options.box_name = box.name
+
+
+def name_of_box(options: argparse.Namespace) -> str:
+    """What the box is called that `open_design` has taken; empty without one."""
+    return str(getattr(options, "box_name", ""))
 
 
 def require_variant(work: Workspace, name: str | None) -> None:
@@ -60,18 +88,23 @@ def compile_file(options: argparse.Namespace) -> Compilation:
 
 
 def design_files(paths: Iterable[str]) -> Iterator[str]:
-    """The design files that the paths name; a folder stands for the *.shunt files in it and below that no other of
-    them includes.
+    """The files of designs and boxes that the paths name; a folder stands for the *.box files in it and below, and
+    the *.shunt files that no other of them includes.
     """
     for path in paths:
         if not os.path.isdir(path):  # noqa: PTH112 - Path.is_dir raises where a name is too long
             yield path
             continue
         root = Path(os.path.realpath(path))
-        found = sorted(file for file in Path(path).rglob("*.shunt") if file.is_file() and _inside(file, root))
-        if not found:
-            raise Refused(f"the folder `{path}` holds no design", "design files end in .shunt")
-        yield from _not_included([str(file) for file in found])
+        designs, boxes = (_below(Path(path), root, pattern) for pattern in ("*.shunt", f"*{BOX_ENDING}"))
+        if not designs and not boxes:
+            raise Refused(f"the folder `{path}` holds no design", "design files end in .shunt, those of boxes in .box")
+        yield from _not_included(designs)
+        yield from boxes
+
+
+def _below(folder: Path, root: Path, pattern: str) -> list[str]:
+    return sorted(str(file) for file in folder.rglob(pattern) if file.is_file() and _inside(file, root))
 
 
 def _not_included(files: list[str]) -> Iterator[str]:

@@ -7,8 +7,9 @@ from pathlib import Path
 
 from shuntwise.cli.main import FINDINGS, Refused
 from shuntwise.cli.output import as_json, put, put_file
-from shuntwise.cli.reading import open_design, read_sweep, require_network, status
+from shuntwise.cli.reading import name_of_box, open_design, read_sweep, require_network, status
 from shuntwise.cli.solving import solving
+from shuntwise.documents.page import Printing
 
 
 def run(options: argparse.Namespace) -> int:
@@ -21,7 +22,8 @@ def run(options: argparse.Namespace) -> int:
     from shuntwise.documents.table import as_csv, as_plain, as_text
 
     with solving(compilation):
-        material = work.material(sweep, options.variant, options.settings, tuple(dict.fromkeys(options.below)))
+        below, printing = tuple(dict.fromkeys(options.below)), Printing(box=name_of_box(options))
+        material = work.material(sweep, options.variant, options.settings, below, printing)
         columns = material.columns
         plot = getattr(material.level_plot, form) if form else b""
 

@@ -14,9 +14,10 @@ from typing import TYPE_CHECKING, Any
 from shuntwise.cli.main import FINDINGS, Refused
 from shuntwise.cli.output import as_json, put_folder, screen
 from shuntwise.cli.progress import PATIENCE_S
-from shuntwise.cli.reading import compile_file, require_network, status
+from shuntwise.cli.reading import compile_file, name_of_box, require_network, status
 from shuntwise.cli.solving import solving
 from shuntwise.diagnostics.terminal import visible
+from shuntwise.workspace import of_box
 
 if TYPE_CHECKING:
     from shuntwise.tolerance.spread import Envelope, FigureSpread, Spread, Yield
@@ -35,7 +36,7 @@ def run(options: argparse.Namespace) -> int:
     if not 1 <= options.builds <= MOST_BUILDS:
         raise Refused(f"the number of builds goes from 1 to {MOST_BUILDS}", "10000 show the shape of every band")
     design = compilation.design
-    mark = design_mark([*compilation.texts, options.variant or "", *options.settings])
+    mark = design_mark([*compilation.texts, options.variant or "", *options.settings, *of_box(name_of_box(options))])
     try:
         with solving(compilation) as solver, _progress() as progress:
             result = spread(
@@ -48,7 +49,7 @@ def run(options: argparse.Namespace) -> int:
             )
     except NothingVaries:
         raise Refused("no part states a tolerance", "write it among a part's attributes, such as { 5 % }") from None
-    report = spread_report(result, design, mark=mark)
+    report = spread_report(result, design, mark=mark, box=name_of_box(options))
     written = _write(options.output, result, design, report, mark) if options.output else ""
     with screen(f"the files are in {options.output}" if written else "send it to a file, or make room where it goes"):
         print(as_json(_plain(result, mark)) if options.json else report + written, end="\n" if options.json else "")

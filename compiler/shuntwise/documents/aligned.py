@@ -12,6 +12,9 @@ from shuntwise.documents.page import Block, Group, Heading, Listing, Paragraph, 
 
 WIDTH = 100
 
+TO_WRITE = "_" * 12
+"""Where a reader's hand writes."""
+
 
 def as_text(groups: Iterable[Group]) -> str:
     """Groups of blocks with a blank line between them; it ends with a line end. Pictures are left out."""
@@ -27,8 +30,9 @@ def lines(group: Iterable[Block]) -> Iterator[str]:
             case Listing(entries):
                 for entry in entries:
                     yield from _hanging(entry)
-            case Table(heads, rows, left):
-                indented = [(f"  {name}", *cells) for name, *cells in rows]
+            case Table(heads, rows, left, written):
+                filled = [[TO_WRITE if place in written else cell for place, cell in enumerate(row)] for row in rows]
+                indented = [(f"  {name}", *cells) for name, *cells in filled]
                 yield from aligned([*filter(None, [heads]), *indented], left)
 
 

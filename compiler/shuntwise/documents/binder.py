@@ -20,6 +20,9 @@ ROWS_OF_BANDS = 30
 """The same, of bands."""
 
 
+BENCH = "Bench check"
+
+
 @dataclass(frozen=True)
 class Row:
     """`make` gives the chapter's content; it is left out where that is empty. `key` names it in links.
@@ -36,7 +39,7 @@ def _cover(material: Material) -> Iterable[Group | Sheet]:
     from shuntwise.documents import summary
 
     design, figures = material.design, material.figures
-    yield summary.told_of(design, material.mark, material.differences)[1:]
+    yield summary.told_of(design, material.mark, material.differences, material.printing.box)[1:]
     if material.printing.date:
         yield (Paragraph(f"Date: {material.printing.date}"),)
     yield summary.drivers(design, figures)
@@ -118,6 +121,11 @@ def _connectors(material: Material) -> Iterable[Group | Sheet]:
     yield pins.table(material.circuit)
 
 
+def _bench(material: Material) -> Iterable[Group | Sheet]:
+    if material.printing.bench:
+        yield from bench_sheet(material)
+
+
 def _label(material: Material) -> Iterable[Group | Sheet]:
     from shuntwise.documents.box_label import box_label
 
@@ -143,6 +151,7 @@ CHAPTERS: tuple[Row, ...] = (
     Row("ratings", "What each part sees", _ratings),
     Row("tolerances", "What tolerances do", _tolerances),
     Row("read-aloud", "The circuit read aloud", _read_aloud),
+    Row("bench", BENCH, _bench),
     Row("label", "Label of the box", _label),
 )
 
@@ -157,7 +166,20 @@ def chapters(material: Material) -> tuple[Chapter, ...]:
     return found
 
 
+def bench_sheet(material: Material) -> Iterable[Group]:
+    """The check sheet for the bench, of a design that has a network."""
+    from shuntwise.documents.bench_sheet import content
+
+    return content(material.circuit, material.bench.instruments, material.bench.sheet)
+
+
+def bench_chapter(material: Material) -> Chapter:
+    """The same alone, whatever the binder is wanted to have."""
+    return Chapter("bench", BENCH, tuple(group for group in bench_sheet(material) if group))
+
+
 def front(material: Material) -> Front:
     from shuntwise.documents.summary import variant_told
 
-    return Front(material.title, "".join(variant_told(material.design)), material.mark)
+    box = [f"box {material.printing.box}"] if material.printing.box else []
+    return Front(material.title, ", ".join((*box, *variant_told(material.design))), material.mark)

@@ -37,7 +37,7 @@ class Document:
 def _netlist(material: Material) -> str:
     from shuntwise.netlist.spice import emit
 
-    notes = [f"design mark {material.mark}"]
+    notes = [*([f"box {material.printing.box}"] if material.printing.box else []), f"design mark {material.mark}"]
     return emit(material.network, material.sweep, design_title=material.title, notes=notes).text
 
 
@@ -88,6 +88,7 @@ def _summary(material: Material) -> str:
         limits=margins(material.design, material.circuit, material.stress),
         cautions=cautions(material.design, material.stress),
         differences=material.differences,
+        box=material.printing.box,
     )
 
 

@@ -30,11 +30,17 @@ GAP, GAP_BETWEEN_CHAPTERS, GAP_BETWEEN_COLUMNS, INDENT = 4.2, 11.0, 4.0, 4.0
 HEAD_WIDTH = 22.0
 """So wide a head of a column may be before it is broken."""
 
+BOX_WIDTH, BOX_HEIGHT = 30.0, 5.2
+"""Of a box to write in."""
+
 LINES_TOGETHER = 6
 """Rows of a table with no more lines than this stay on one page."""
 
 NEAR_HALF = 1.15
 """Pictures higher than half a page by no more than this factor are made smaller, so that two stand on one."""
+
+WRITTEN_TOGETHER = 8
+"""A table with no more rows of boxes to write in stands on one page."""
 
 LAST_ROWS = 4
 """So many rows stand together at the end of a table, so that none is left alone on a page."""
@@ -172,10 +178,16 @@ def _moved(entry: Mark | Drawn, across: float, down: float, scale: float = 1.0) 
 
 
 def _group(group: Iterable[object], room: float, tallest: float) -> Iterator[Strip]:
-    for number, block in enumerate(group):
+    blocks = tuple(group)
+    for number, block in enumerate(blocks):
         gap = GAP if number == 0 else 1.6
-        for strip in _strips(block, room, tallest):
-            yield replace(strip, gap=strip.gap + gap)
+        before_a_table = isinstance(block, Paragraph) and any(
+            isinstance(one, Table) for one in blocks[number + 1 :][:1]
+        )
+        strips = list(_strips(block, room, tallest))
+        for strip in strips:
+            keep = before_a_table and len(strips) <= LINES_TOGETHER
+            yield replace(strip, gap=strip.gap + gap, with_next=strip.with_next or keep)
             gap = 0.0
 
 
@@ -218,23 +230,27 @@ def _picture(picture: Picture, room: float, tallest: float) -> Iterator[Strip]:
 def _table(table: Table, room: float) -> Iterator[Strip]:
     shown = [[settable(cell) for cell in row] for row in table.rows]
     heads = [settable(cell) for cell in table.heads]
-    columns = _columns(heads, shown, room)
+    columns = _columns(heads, shown, room, table.written)
     head = tuple(_row(heads, columns, table.left, head=True)) if heads else ()
     yield from head
     for number, row in enumerate(shown, start=1):
-        near_end = len(shown) - LAST_ROWS < number < len(shown)
-        for strip in _row(row, columns, table.left):
+        last_rows = len(shown) if table.written and len(shown) <= WRITTEN_TOGETHER else LAST_ROWS
+        near_end = len(shown) - last_rows < number < len(shown)
+        for strip in _row(row, columns, table.left, written=table.written):
             yield replace(strip, head=head, with_next=near_end)
 
 
-def _columns(heads: Sequence[str], rows: Sequence[Sequence[str]], room: float) -> list[tuple[float, float]]:
+def _columns(
+    heads: Sequence[str], rows: Sequence[Sequence[str]], room: float, written: frozenset[int]
+) -> list[tuple[float, float]]:
     """Where each column begins, and how wide it is: as its cells want, and where that is too much, the widest give."""
     wanted = []
     for place in range(len(rows[0]) if rows else len(heads)):
         cells = [width(row[place], SMALL) for row in rows]
         head = width(heads[place], SMALL, bold=True) if heads else 0.0
         word = max((width(word, SMALL, bold=True) for word in heads[place].split()), default=0.0) if heads else 0.0
-        wanted.append(max(*cells, word, min(head, HEAD_WIDTH), 1.0) + 0.01)
+        box = BOX_WIDTH if place in written else 1.0
+        wanted.append(max(*cells, word, min(head, HEAD_WIDTH), box) + 0.01)
     free = room - GAP_BETWEEN_COLUMNS * (len(wanted) - 1)
     if sum(wanted) > free:
         share, left = free, len(wanted)
@@ -250,10 +266,16 @@ def _columns(heads: Sequence[str], rows: Sequence[Sequence[str]], room: float) -
 
 
 def _row(
-    cells: Sequence[str], columns: Sequence[tuple[float, float]], left: frozenset[int], *, head: bool = False
+    cells: Sequence[str],
+    columns: Sequence[tuple[float, float]],
+    left: frozenset[int],
+    *,
+    head: bool = False,
+    written: frozenset[int] = frozenset(),
 ) -> Iterator[Strip]:
     """A row, ruled off below: whole, cell by cell, or a strip for each of its lines where there are many."""
     step = LEADING * SMALL
+    down = (BOX_HEIGHT - step) / 2 if written else 0.0
     broken = [wrapped(cell, room, SMALL, bold=head) for cell, (_, room) in zip(cells, columns, strict=True)]
     count = max(map(len, broken))
     together = count <= LINES_TOGETHER
@@ -263,18 +285,26 @@ def _row(
         x, anchor = (begin, START) if place in left else (begin + room, END)
         role: Role = "TH" if head else "TR" if place == first == 0 else "TD"
         for number, line in enumerate(lines):
-            y = SMALL + 0.7 + number * step
+            y = SMALL + 0.7 + down + number * step
             yield Text(x, y, line, SMALL, anchor, head, role=role if number == 0 else "")
 
     last = columns[-1][0] + columns[-1][1]
     for first in range(0, count, count if together else 1):
         shown = [lines if together else lines[first : first + 1] for lines in broken]
         content: list[Mark] = [text for place, lines in enumerate(shown) for text in cell(place, first, lines)]
-        height = step * (count if together else 1)
+        content += [_box(*columns[place]) for place in sorted(written) if first == 0]
+        height = step * (count if together else 1) + 2 * down
         if together or first == count - 1:
             height += 1.1
-            content.append(Stroke(((0.0, height), (last, height)), 0.3 if head else 0.1, GREY))
+            if not written:  # a row with boxes has lines enough
+                content.append(Stroke(((0.0, height), (last, height)), 0.3 if head else 0.1, GREY))
         yield Strip(height, tuple(content), with_next=head)
+
+
+def _box(begin: float, room: float) -> Stroke:
+    """A box to write in."""
+    end, top, low = begin + room, 0.9, BOX_HEIGHT
+    return Stroke(((begin, top), (end, top), (end, low), (begin, low)), 0.2, GREY, closed=True)
 
 
 # --- the head and the foot of a page

@@ -54,6 +54,8 @@ tbody th { font-weight: normal }
 .long { min-width: 6rem }
 td { white-space: nowrap }
 .left { text-align: left }
+.written { border: 1px solid var(--grey); min-width: 6rem }
+.written + td { padding-left: 1rem }
 summary { cursor: pointer; padding: 0.3rem 0 }
 svg { display: block; height: auto; max-width: 100% }
 svg.white { background: var(--paper) }
@@ -83,6 +85,7 @@ def as_html(chapters: Sequence[Chapter], front: Front) -> str:
     digest = b64encode(sha256(_STYLE.encode()).digest()).decode()
     policy = f"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'"
     first, *others = chapters
+    title = "Key figures" if first.title == front.title else first.title
     told = " · ".join(filter(None, [front.variant, front.mark and f"design mark {front.mark}"]))
     lines = [
         "<!doctype html>",
@@ -97,13 +100,11 @@ def as_html(chapters: Sequence[Chapter], front: Front) -> str:
         "</head>",
         "<body>",
         '<a class="skip" href="#content">Skip to the content</a>',
-        f"<header><h1>{safe(first.title)}</h1></header>",
-        '<nav aria-label="Contents"><ol>',
-        *(f'<li><a href="#{one.key}">{safe(one.title)}</a></li>' for one in others),
-        "</ol></nav>",
+        f"<header><h1>{safe(front.title)}</h1></header>",
+        *_contents(others),
         '<main id="content" tabindex="-1">',
         f'<section id="{first.key}" aria-labelledby="{first.key}-title">',
-        f'<h2 id="{first.key}-title">Key figures</h2>',
+        f'<h2 id="{first.key}-title">{safe(title)}</h2>',
         *_content(first),
         "</section>",
     ]
@@ -114,6 +115,13 @@ def as_html(chapters: Sequence[Chapter], front: Front) -> str:
         lines.append("</section>")
     lines += ["</main>", f'<footer class="grey"><p>{safe(told)}</p></footer>', "</body>", "</html>", ""]
     return "\n".join(lines)
+
+
+def _contents(chapters: Sequence[Chapter]) -> Iterator[str]:
+    if chapters:
+        yield '<nav aria-label="Contents"><ol>'
+        yield from (f'<li><a href="#{one.key}">{safe(one.title)}</a></li>' for one in chapters)
+        yield "</ol></nav>"
 
 
 def _content(chapter: Chapter) -> Iterator[str]:
@@ -186,13 +194,16 @@ def _table(table: Table, heading: str) -> Iterator[str]:
         yield f"<thead><tr>{''.join(_cells(table.heads, table.left, 'col'))}</tr></thead>"
     yield "<tbody>"
     for row in table.rows:
-        yield f"<tr>{''.join(_cells(row, table.left))}</tr>"
+        yield f"<tr>{''.join(_cells(row, table.left, written=table.written))}</tr>"
     yield "</tbody></table></div>"
 
 
-def _cells(cells: Iterable[str], left: frozenset[int], scope: str = "") -> Iterator[str]:
+def _cells(
+    cells: Iterable[str], left: frozenset[int], scope: str = "", written: frozenset[int] = frozenset()
+) -> Iterator[str]:
     for place, cell in enumerate(cells):
-        looks = " ".join(filter(None, ("left" * (place in left), "long" * (len(cell) > LONG))))
+        kinds = ("left" * (place in left), "long" * (len(cell) > LONG), "written" * (place in written))
+        looks = " ".join(filter(None, kinds))
         looks = looks and f' class="{looks}"'
         tag, of = ("th", f' scope="{scope or "row"}"') if (scope and cell) or place == 0 else ("td", "")
         yield f"<{tag}{of}{looks}>{safe(cell)}</{tag}>"

@@ -19,6 +19,7 @@ from shuntwise.network.network import FitReport, Network
 from shuntwise.network.sweep import Sweep
 
 if TYPE_CHECKING:
+    from shuntwise.bench.bench import Bench
     from shuntwise.documents.plot_page import Drawing
     from shuntwise.documents.plots import Below
     from shuntwise.documents.table import Column
@@ -153,6 +154,13 @@ class Material:
         from shuntwise.documents.tolerance_plot import deviation_plot
 
         return deviation_plot(self.spread, self.design, mark=self.mark) if self.spread is not None else None
+
+    @cached_property
+    def bench(self) -> Bench:
+        """What boards of the circuit read on the bench: a second or more of work."""
+        from shuntwise.bench.bench import Bench
+
+        return Bench(self.circuit, self.design.instruments)
 
     @cached_property
     def level_plot(self) -> Drawing:

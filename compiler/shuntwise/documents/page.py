@@ -35,12 +35,14 @@ class Listing:
 class Table:
     """Rows as wide as `heads`, which is empty where the columns need none. The first column names the row.
 
-    Columns in `left` stand at their left end, the others, which are numbers, at their right.
+    Columns in `left` stand at their left end, the others, which are numbers, at their right. Those in `written` are
+    boxes for a reader's hand, whose cells are empty.
     """
 
     heads: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
     left: frozenset[int] = frozenset({0})
+    written: frozenset[int] = frozenset()
 
 
 @dataclass(frozen=True)
@@ -92,13 +94,16 @@ class Front:
 @dataclass(frozen=True)
 class Printing:
     """How documents are wanted: for which paper, for how many boards, of which day (ISO 8601; empty: they bear none),
-    and whether the schematic has the ratings of its parts.
+    whether the schematic has the ratings of its parts, of which box, by the name that its own file gives it, and
+    whether the binder has the sheet for the bench.
     """
 
     paper: Literal["a4", "letter"] = "a4"
     boards: int = 1
     date: str = ""
     ratings: bool = False
+    box: str = ""
+    bench: bool = False
 
 
 def blocks(content: Iterable[Group | Sheet]) -> Iterator[Block | Sheet]:

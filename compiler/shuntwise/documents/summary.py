@@ -41,12 +41,13 @@ def build_summary(
     limits: Sequence[Group] = (),
     cautions: Sequence[str] = GENERAL,
     differences: Sequence[Difference] = (),
+    box: str = "",
 ) -> str:
     """The whole summary; it ends with a line end. `waived` are findings that the design allows, `pins` what
     `pins.table` says of connectors, `limits` what `margins` says of the amplifier's limit.
     """
     groups = [
-        told_of(design, mark, differences),
+        told_of(design, mark, differences, box),
         pins,
         drivers(design, figures),
         fitted(fits),
@@ -61,11 +62,12 @@ def build_summary(
     return as_text(groups)
 
 
-def told_of(design: Design, mark: str, differences: Sequence[Difference] = ()) -> Group:
-    """Which box it is: title, variant and its `differences`, amplifier, what levels and impedance are told of, design
-    mark.
+def told_of(design: Design, mark: str, differences: Sequence[Difference] = (), box: str = "") -> Group:
+    """Which box it is: title, name of the box, variant and its `differences`, amplifier, what levels and impedance are
+    told of, design mark.
     """
     blocks: list[Block] = [Heading(design.title or "Design without a title")]
+    blocks += [Paragraph(f"box {box}")] if box else []
     blocks += [Paragraph(f"variant {text}") for text in variant_told(design)]
     blocks += [Paragraph(f"choice {text}") for text in choices_told(design)]
     if differences:

@@ -32,9 +32,9 @@ DISTRIBUTIONS = {
 }
 
 
-def spread_report(spread: Spread, design: Design, *, mark: str = "") -> str:
+def spread_report(spread: Spread, design: Design, *, mark: str = "", box: str = "") -> str:
     """The whole report; it ends with a line end."""
-    return as_text([_title(design, mark), *told(spread)])
+    return as_text([_title(design, mark, box), *told(spread)])
 
 
 def told(spread: Spread) -> tuple[Group, ...]:
@@ -42,8 +42,9 @@ def told(spread: Spread) -> tuple[Group, ...]:
     return (_what(spread), _figures(spread), _yields(spread), _influences(spread))
 
 
-def _title(design: Design, mark: str) -> Group:
-    lines = [f"variant {text}" for text in variant_told(design)]
+def _title(design: Design, mark: str, box: str) -> Group:
+    lines = [f"box {box}"] if box else []
+    lines += [f"variant {text}" for text in variant_told(design)]
     lines += [f"design mark: {mark}"] if mark else []
     return (Heading(design.title or "Design without a title"), *map(Paragraph, lines))
 

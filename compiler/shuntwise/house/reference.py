@@ -23,6 +23,7 @@ _FAMILIES = {
     "ratings": "Ratings: what the parts bear",
     "load": "Load: what the amplifier sees",
     "board": "Board: whether copper, wires and leads make the circuit",
+    "box": "Box: what the file of one box says",
     "documents": "Documents: what the build needs",
 }
 

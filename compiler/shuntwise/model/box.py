@@ -10,33 +10,22 @@ from dataclasses import dataclass, field
 from typing import Literal
 
 from shuntwise.model.design import Quantity
+from shuntwise.model.instruments import USUAL, Instruments
 from shuntwise.source import Source, Span
 from shuntwise.units import HERTZ, write
+
+__all__ = ["DRIVERS_OFF", "DRIVERS_ON", "DUMMIES_ON", "OPEN", "Box", "Instruments", "ReadQuantity", "Reading", "Taken"]
 
 ReadQuantity = Literal["resistance", "volts", "impedance"]
 
 DRIVERS_OFF, DRIVERS_ON, DUMMIES_ON = "drivers off", "drivers on", "dummies on"
 """What hangs on the wires to the drivers. One driver off alone is its name and ` off`: `woofer off`."""
 
+_DIGITS = 9
+"""Of a frequency as it is written, so that it is read back as the same."""
+
 OPEN = float("inf")
 """A resistance beyond what the meter shows."""
-
-
-@dataclass(frozen=True)
-class Instruments:
-    """What stands on the bench: a design or a box may state it (`bench { ... }`), each else as here.
-
-    `source_v` is the generator's voltage (V, r.m.s.) with nothing on it, `series_ohm` the resistor between it and the
-    box, `dummy_ohm` what stands in the place of each driver, `meter_share` how far a voltmeter may be off, up to
-    `meter_top_hz`; `leads_ohm` what the leads of the ohmmeter may add.
-    """
-
-    source_v: float = 2.0
-    series_ohm: float = 10.0
-    dummy_ohm: float = 8.0
-    meter_share: float = 0.02
-    meter_top_hz: float = 6000.0
-    leads_ohm: float = 0.2
 
 
 @dataclass(frozen=True)
@@ -65,7 +54,7 @@ class Reading:
     def words(self, inputs: int = 1) -> str:
         """As it stands in a box's text, of a design of so many inputs: `volts at tweeter, dummies on, 3 kHz`."""
         into = f", into {self.fed}" if self.freq_hz and inputs > 1 else ""
-        at = f", {write(self.freq_hz, HERTZ)}" if self.freq_hz else ""
+        at = f", {write(self.freq_hz, HERTZ, _DIGITS)}" if self.freq_hz else ""
         return f"{self.quantity} {self.place}, {self.loads}{into}{at}"
 
 
@@ -92,7 +81,7 @@ class Box:
     design_path: str
     design_span: Span
     variant: str | None = None
-    instruments: Instruments = Instruments()
+    instruments: Instruments = USUAL
     measured: Mapping[str, tuple[Quantity, float]] = field(default_factory=dict)
     taken: tuple[Taken, ...] = ()
     before: tuple[Taken, ...] = ()

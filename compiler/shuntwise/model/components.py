@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from dataclasses import replace
 
 from shuntwise import units as u
 from shuntwise.model import findings, kinds
@@ -16,6 +17,7 @@ from shuntwise.model.conductors import RESISTIVITY_OHM_M
 from shuntwise.model.design import Amplifier, Cable, Driver, ImpedanceTable, Part, Quantity
 from shuntwise.model.driver_check import check_driver, resonance_of
 from shuntwise.model.evaluate import Scope
+from shuntwise.model.instruments import USUAL, Instruments
 from shuntwise.model.items import Attributes, read_items
 from shuntwise.model.part_check import check_part
 from shuntwise.model.wiring import RETURN_WORDS
@@ -164,6 +166,26 @@ def read_amplifier(entry: t.AmplifierDecl, scope: Scope, changes: Changes) -> Am
     bridged = "bridged" in attributes.words
     cable = _cable(entry, attributes, scope)
     return Amplifier(power, load, attributes.quantities, bridged, entry.span, programme, cable)
+
+
+def read_instruments(
+    entry: t.BenchDecl | None, scope: Scope, changes: Changes, others: Instruments = USUAL
+) -> Instruments:
+    """What stands on the bench as declared and changed; the rest as in `others`."""
+    attributes = read_items(entry.items if entry is not None else (), kinds.BENCH, scope, "bench")
+    changes.lay_over(attributes, "bench", kinds.BENCH, scope)
+    stated = {_FIELD_OF[name]: quantity.value for name, quantity in attributes.quantities.items() if name in _FIELD_OF}
+    return replace(others, **stated)
+
+
+_FIELD_OF = {
+    "source": "source_v",
+    "series": "series_ohm",
+    "dummies": "dummy_ohm",
+    "meter": "meter_share",
+    "meter_top": "meter_top_hz",
+    "leads": "leads_ohm",
+}
 
 
 def _cable(entry: t.AmplifierDecl, attributes: Attributes, scope: Scope) -> Cable | None:

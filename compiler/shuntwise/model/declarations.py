@@ -21,7 +21,7 @@ from shuntwise.syntax.words import SAID_FOR, STATEMENTS, nearest
 
 _WORD = re.compile(r"[^\W\d]\w*")
 _IN_NETWORK = (t.Let, t.PartDecl, t.CouplingDecl, t.Use, t.Walk)
-_Single = TypeVar("_Single", t.DesignTitle, t.AmplifierDecl)
+_Single = TypeVar("_Single", t.DesignTitle, t.AmplifierDecl, t.BenchDecl)
 _Owner = TypeVar("_Owner", t.TerminalsDecl, t.DriverDecl, t.PartDecl, t.Use)
 _Spanned = TypeVar("_Spanned", t.NetworkDecl, t.Let, t.Variant, t.Choice, t.ConnectorDecl, t.Testpoint, t.Set, t.Limit,
                    t.BoardDecl)  # fmt: skip
@@ -34,6 +34,7 @@ class Declarations:
 
     title: t.DesignTitle | None = None
     amplifier: t.AmplifierDecl | None = None
+    bench: t.BenchDecl | None = None
     terminals: dict[str, t.TerminalsDecl] = field(default_factory=dict)
     drivers: dict[str, t.DriverDecl] = field(default_factory=dict)
     parts: dict[str, t.PartDecl] = field(default_factory=dict)
@@ -200,6 +201,8 @@ class _Filling:
                 d.title = self.single(d.title, entry, "design", entry.title.span)
             case t.AmplifierDecl():
                 d.amplifier = self.single(d.amplifier, entry, "amplifier", entry.span)
+            case t.BenchDecl():
+                d.bench = self.single(d.bench, entry, "bench", entry.span)
             case t.TerminalsDecl():
                 self.named(d.terminals, entry, "input" if entry.fed else "pair of posts")
             case t.ConnectorDecl():
@@ -388,6 +391,8 @@ def _restates(entry: t.Entry) -> str | None:
     """The name whose value, attributes or fitting this statement says anew."""
     if isinstance(entry, t.AmplifierDecl):
         return "amplifier"
+    if isinstance(entry, t.BenchDecl):
+        return "bench"
     return entry.name.text if isinstance(entry, t.PartDecl | t.DriverDecl | t.Use | t.Let) else None
 
 

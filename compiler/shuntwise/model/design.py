@@ -10,6 +10,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
+from shuntwise.model.instruments import USUAL, Instruments
 from shuntwise.model.kinds import PROGRAMME_OVER_NOISE, PROGRAMMES
 from shuntwise.source import Source, Span
 from shuntwise.units import Dimension
@@ -342,6 +343,7 @@ class Design:
     knob_ends: Mapping[str, str] = field(default_factory=dict)
     boards: Mapping[str, Board] = field(default_factory=dict)
     layouts: tuple[Layout, ...] = ()
+    instruments: Instruments = USUAL
 
     @property
     def variant_title(self) -> str:

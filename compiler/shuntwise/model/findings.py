@@ -245,6 +245,8 @@ def value_not_positive(span: Span, attribute: Attribute) -> Diagnostic:
         label=f"`{span.text}`",
         help="write the length that it has"
         if attribute.dimension == units.METRE
+        else f"write the value that the {attribute.owner} has"
+        if attribute.owner != "crossover"
         else "write the value on the part; to leave a part out use `omit`, to bridge it declare a `link`",
     )
 
@@ -257,7 +259,7 @@ def value_absurd(span: Span, attribute: Attribute, value: float) -> Diagnostic:
     return error(
         "value-absurd",
         span,
-        f"no crossover has {attribute.meaning} of {units.write(value, attribute.dimension)}",
+        f"no {attribute.owner} has {attribute.meaning} of {units.write(value, attribute.dimension)}",
         label=f"credible: {low} to {high}",
         why="such a value comes from a slip of the unit or the prefix",
         help=f"write `{micro}`: `mF` is a thousand of them" if micro else "look at the unit again",

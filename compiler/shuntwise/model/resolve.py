@@ -16,7 +16,7 @@ from shuntwise import units as u
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.model import findings
 from shuntwise.model.changes import Changes
-from shuntwise.model.components import read_amplifier, read_driver, read_part
+from shuntwise.model.components import read_amplifier, read_driver, read_instruments, read_part
 from shuntwise.model.connectors import read_connectors
 from shuntwise.model.coupling import kept_couplings, read_couplings
 from shuntwise.model.declarations import Declarations, declare, fits, positions_of
@@ -84,6 +84,7 @@ def resolve(
     declared = [read_driver(entry, scope, changes, collected.attached) for entry in d.drivers.values()]
     drivers = {coil.name: coil for driver in declared for coil in coils(driver, scope)}
     amplifier = read_amplifier(d.amplifier, scope, changes) if d.amplifier else None
+    instruments = read_instruments(d.bench, scope, changes)
     parts = {label: read_part(entry, label, scope, changes) for label, entry in d.parts.items()}
     own, impossible = read_couplings(d.couplings, "", scope, parts, d.uses, doubtful)
     uses = Uses(d.networks, changes, diagnostics, parts, doubtful, own)
@@ -98,7 +99,7 @@ def resolve(
     legs = tuple(_without(leg, declared_drivers.keys() - drivers.keys()) for leg in legs)
     node_spans = {node: tuple(spans) for wiring in wirings for node, spans in wiring.node_spans.items()}
     couplings, lost = kept_couplings(uses.couplings, parts, doubtful)
-    values = (*parts, *drivers, *d.lets, *uses.parameters, *d.choices, "amplifier")
+    values = (*parts, *drivers, *d.lets, *uses.parameters, *d.choices, "amplifier", "bench")
     diagnostics += [
         *reserved,
         *unplugged,
@@ -150,6 +151,7 @@ def resolve(
         knob_ends=ends,
         boards=boards,
         layouts=layouts,
+        instruments=instruments,
     )
     waivers = read_waivers(d.allows, subjects, catalogue.waivable, doubtful, design, scope)
     here = in_force(design)

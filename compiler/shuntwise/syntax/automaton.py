@@ -1,7 +1,8 @@
 """The grammar at work: a text cut into tokens, and tokens shifted and reduced to a tree.
 
-In: a text and the tables of `tables.py`, which are made from grammar/shuntwise.lark. Out: tokens, and a tree of
-`Node`s. Refuses to know the words of the language, and what to do about a slip.
+In: a text and the tables of its grammar (`tables.py`, `box_tables.py`, made from
+grammar/shuntwise.lark). Out: tokens, and a tree of `Node`s. Refuses to know the words of the language, and
+what to do about a slip.
 
 An LALR(1) automaton (F. L. DeRemer, Practical translators for LR(k) languages, MIT, 1969) with a lexer that looks
 only for what its present state can take, so that most words are names wherever they mean nothing else.
@@ -14,7 +15,22 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
 
-from shuntwise.syntax.tables import END, IGNORED, KEYWORDS, RULES, START, STATES, TERMINALS
+
+@dataclass(frozen=True, eq=False, slots=True)
+class Tables:
+    """The tables of one grammar; `tables.py` says what stands in each."""
+
+    start: int
+    end: int
+    ignored: frozenset[str]
+    terminals: dict[str, str]
+    keywords: dict[str, str]
+    rules: tuple[tuple[str, str | None, int, tuple[int, ...], bool], ...]
+    states: tuple[dict[str, int], ...]
+
+    def pattern(self, terminal: str) -> re.Pattern[str]:
+        """The pattern of one terminal."""
+        return re.compile(self.terminals[terminal])
 
 
 class Token(str):
@@ -74,66 +90,71 @@ class UnexpectedCharacter(Exception):
 class Automaton:
     """The states and values of one reading. `feed` raises UnexpectedToken and then has changed nothing."""
 
-    def __init__(self) -> None:
-        self.states: list[int] = [START]
+    def __init__(self, tables: Tables) -> None:
+        self.tables = tables
+        self.states: list[int] = [tables.start]
         self.values: list[_Value] = []
 
     @property
     def terminals(self) -> Iterable[str]:
         """What the present state has in its table: some of it fits only until what came before is reduced."""
-        return (name for name in STATES[self.states[-1]] if name in TERMINALS or name == "$END")
+        known = self.tables.terminals
+        return (name for name in self.tables.states[self.states[-1]] if name in known or name == "$END")
 
     def next_token(self, text: str, at: int) -> Token | None:
         """The first token from `at`, None at the end of the text. Raises UnexpectedToken or UnexpectedCharacter."""
-        scanner = _scanner(self.states[-1])
+        tables = self.tables
+        scanner = _scanner(tables, self.states[-1])
         while at < len(text):
             match = scanner.match(text, at)
             if match is None:
-                return _stray(text, at)
+                return _stray(tables, text, at)
             kind, word = match.lastgroup or "", match[0]
-            if kind not in IGNORED:
-                if kind == "NAME" and KEYWORDS.get(word) in STATES[self.states[-1]]:
-                    kind = KEYWORDS[word]
+            if kind not in tables.ignored:
+                if kind == "NAME" and tables.keywords.get(word) in tables.states[self.states[-1]]:
+                    kind = tables.keywords[word]
                 return Token(kind, word, at, match.end())
             at = match.end()
         return None
 
     def fits(self, *terminals: str) -> bool:
         """Could these terminals come next, in this order?"""
+        rules, states = self.tables.rules, self.tables.states
         kept, grown = len(self.states) - 1, [self.states[-1]]  # what is untouched, and what is on top of it
         for terminal in terminals:
             while True:
-                action = STATES[grown[-1]].get(terminal)
+                action = states[grown[-1]].get(terminal)
                 if action is None:
                     return False
                 if action >= 0:
                     grown.append(action)
                     break
-                origin, _, length, _, _ = RULES[~action]
+                origin, _, length, _, _ = rules[~action]
                 for _ in range(length):
                     grown.pop()
                     if not grown:
                         kept -= 1
                         grown.append(self.states[kept])
-                grown.append(STATES[grown[-1]][origin])
+                grown.append(states[grown[-1]][origin])
         return True
 
     def feed(self, token: Token) -> None:
         """Shift a token, after the reductions that it asks for."""
-        action = STATES[self.states[-1]].get(token.type)
+        table = self.tables.states
+        action = table[self.states[-1]].get(token.type)
         if action is None or (action < 0 and not self.fits(token.type)):
             raise UnexpectedToken(token)
         while action < 0:
             self._reduce(~action)
-            action = STATES[self.states[-1]][token.type]
+            action = table[self.states[-1]][token.type]
         self.states.append(action)
         self.values.append(_Value(token, token.start_pos, token.end_pos))
 
     def finish(self) -> Node:
         """The whole tree. Raises UnexpectedToken if something is still open."""
         end = Token("$END", "", 0, 0)
-        while self.states[-1] != END:
-            action = STATES[self.states[-1]].get("$END")
+        while self.states[-1] != self.tables.end:
+            action = self.tables.states[self.states[-1]].get("$END")
             if action is None or action >= 0:
                 raise UnexpectedToken(end)
             self._reduce(~action)
@@ -142,12 +163,12 @@ class Automaton:
         return content
 
     def _reduce(self, number: int) -> None:
-        origin, name, length, taken, lone = RULES[number]
-        states = self.states
+        origin, name, length, taken, lone = self.tables.rules[number]
+        states, table = self.states, self.tables.states
         if lone and length == 1 and not isinstance(self.values[-1].content, list):
             # An expression's way through every level of precedence: half of all reductions, and nothing changes.
             states.pop()
-            states.append(STATES[states[-1]][origin])
+            states.append(table[states[-1]][origin])
             return
         values = self.values[len(self.values) - length :] if length else []
         if length:
@@ -169,7 +190,7 @@ class Automaton:
         if lone and len(children) == 1:
             content = children[0]
         self.values.append(_Value(content, start, end))
-        states.append(STATES[states[-1]][origin])
+        states.append(table[states[-1]][origin])
 
     # --- places to come back to
 
@@ -194,34 +215,32 @@ class Saved:
     lengths: list[int]
 
 
-def terminal_pattern(name: str) -> re.Pattern[str]:
-    """The pattern of one terminal."""
-    return re.compile(TERMINALS[name])
-
-
-def _stray(text: str, at: int) -> Token:
+def _stray(tables: Tables, text: str, at: int) -> Token:
     """Name what stands where nothing of the kind can; always raises."""
-    match = _everything().match(text, at)
+    match = _everything(tables).match(text, at)
     if match is None:
         raise UnexpectedCharacter(at)
     kind = match.lastgroup or ""
-    raise UnexpectedToken(Token(KEYWORDS.get(match[0], kind) if kind == "NAME" else kind, match[0], at, match.end()))
+    kind = tables.keywords.get(match[0], kind) if kind == "NAME" else kind
+    raise UnexpectedToken(Token(kind, match[0], at, match.end()))
 
 
 @cache
-def _scanner(state: int) -> re.Pattern[str]:
+def _scanner(tables: Tables, state: int) -> re.Pattern[str]:
     """What one state can take, and what is passed over everywhere."""
-    return _pattern(frozenset(TERMINALS.keys() & STATES[state].keys()))
+    return _pattern(tables, frozenset(tables.terminals.keys() & tables.states[state].keys()))
 
 
 @cache
-def _pattern(accepted: frozenset[str]) -> re.Pattern[str]:
+def _pattern(tables: Tables, accepted: frozenset[str]) -> re.Pattern[str]:
     # A keyword is told from a name by looking it up, wherever a name can stand too.
-    looked_up = frozenset(KEYWORDS.values()) if "NAME" in accepted else frozenset()
-    names = [name for name in TERMINALS if name in IGNORED or (name in accepted and name not in looked_up)]
-    return re.compile("|".join(f"(?P<{name}>{TERMINALS[name]})" for name in names))
+    looked_up = frozenset(tables.keywords.values()) if "NAME" in accepted else frozenset()
+    names = [
+        name for name in tables.terminals if name in tables.ignored or (name in accepted and name not in looked_up)
+    ]
+    return re.compile("|".join(f"(?P<{name}>{tables.terminals[name]})" for name in names))
 
 
 @cache
-def _everything() -> re.Pattern[str]:
-    return _pattern(frozenset(TERMINALS))
+def _everything(tables: Tables) -> re.Pattern[str]:
+    return _pattern(tables, frozenset(tables.terminals))

@@ -113,4 +113,19 @@ def _bad_beginning(s: Situation) -> Complaint | None:
                              label="not a word that a line can begin with", help=_BEGINNINGS))  # fmt: skip
 
 
-CASES: tuple[Case, ...] = (_statement_word, _bad_beginning)
+def bench_without_braces(s: Situation) -> Complaint | None:
+    """`bench source 2 V`: the word reads as a name, since no list follows it."""
+    first = s.entry[0] if s.entry else None
+    word, start = (str(first), first.start_pos) if first is not None else (s.word, s.span.start)
+    if word != "bench" or s.inside or len(s.entry) > 1 or s.kind not in ("NAME", "NUMBER", "LBRACE", *ENDS):
+        return None
+    begin = start + len(word)
+    written = s.text[begin : s.line_end].split("#")[0].rstrip()
+    inner, at = written.strip(",()[]{}: \t"), s.at(begin, begin + len(written))
+    said = finding(s.at(start, begin), "what stands on the bench is said in braces", label="no `{` follows it",
+                   help="write `bench { source 2 V, series 10 ohm }`",
+                   fix=write(at, f" {{ {inner} }}", title="put it in braces") if inner else None)  # fmt: skip
+    return Complaint(said)
+
+
+CASES: tuple[Case, ...] = (bench_without_braces, _statement_word, _bad_beginning)

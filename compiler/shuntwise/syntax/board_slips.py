@@ -8,9 +8,8 @@ from __future__ import annotations
 import re
 
 from shuntwise import units
-from shuntwise.syntax.automaton import terminal_pattern
 from shuntwise.syntax.situation import ENDS, Case, Complaint, Mend, Situation, finding, shown, token, write
-from shuntwise.syntax.tables import PART_KINDS
+from shuntwise.syntax.tables import DESIGN, PART_KINDS
 from shuntwise.syntax.words import BOARD_LINES, LAYOUT_LINES, PLACING_LINES, nearest
 
 FORMS = {
@@ -117,7 +116,7 @@ _POINT_HELP = "`12:30 mm` is 12 mm across and 30 mm up from the lower left corne
 
 def _before_a_point(s: Situation) -> Complaint | None:
     """`fixing 4 mm 8:39 mm`: the word before a point; or `fixing at 8:39 mm`: what belongs before that word."""
-    match = terminal_pattern("POINT").match(s.text, s.span.start)
+    match = DESIGN.pattern("POINT").match(s.text, s.span.start)
     last = s.last
     if match is None or last is None or s.head not in FORMS:
         return None
@@ -141,7 +140,7 @@ def _joint(s: Situation) -> Complaint | None:
         terminal = "ARROW" if right == "--" else right.upper()
         if not s.fits(terminal) or right == written or written not in ("--", "to", "and", ",", "in"):
             continue
-        if written == "," and not (right == "to" and terminal_pattern("POINT").match(s.text, _behind(s))):
+        if written == "," and not (right == "to" and DESIGN.pattern("POINT").match(s.text, _behind(s))):
             continue
         at = s.at(s.span.start, s.span.start + len(written))
         said = finding(at, f"`{right}` is written here, not `{written}`", help=_as_in(s.head),

@@ -163,6 +163,9 @@ class Builder:
     def testpoint(self, node: Node, depth: int) -> t.Entry:
         return t.Testpoint(self.ident(node.children[0]), self.span(node))
 
+    def bench(self, node: Node, depth: int) -> t.BenchDecl:
+        return t.BenchDecl(self.items(node.children[-1]), self.span(node))
+
     def let(self, node: Node, depth: int) -> t.Entry:
         name, value = node.children
         return t.Let(self.ident(name), self.expr(value), self.span(node))

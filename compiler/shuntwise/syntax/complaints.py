@@ -4,7 +4,7 @@ In: the `Situation` in which the parser stopped. Out: one `Complaint`. The cases
 most telling first; grammar/malformed.md holds a sample of each with its message. No name of a grammar
 terminal ever reaches the user. The cases themselves stand in modules by what they are about: `signs.py` (single
 characters), `beginnings.py` (a line's first word), `braces.py`, `walks.py`, `board_slips.py` (boards and layouts),
-`joints.py`, `namings.py`, `quotes.py`, `values.py`.
+`joints.py`, `namings.py`, `quotes.py`, `values.py`, and `box_slips.py` for a box's own file.
 
 Wherever it is plain what was meant, the complaint carries a mend, so that one slip costs one message and
 nothing else: the parser goes on as if it had been written right.
@@ -12,7 +12,7 @@ nothing else: the parser goes on as if it had been written right.
 
 from __future__ import annotations
 
-from shuntwise.syntax import beginnings, board_slips, braces, joints, namings, quotes, signs, values, walks
+from shuntwise.syntax import beginnings, board_slips, box_slips, braces, joints, namings, quotes, signs, values, walks
 from shuntwise.syntax.situation import (
     ENDS,
     Case,
@@ -56,6 +56,7 @@ _WORDS_FOR = (
     ("LBRACE", "`{`"),
     ("RBRACE", "`}`"),
     ("COMMA", "a comma"),
+    ("COLON", "`:` and what was read"),
     ("EQUAL", "`=`"),
     ("INTO", "`into`"),
     ("AND", "`and`"),
@@ -112,10 +113,37 @@ CASES: tuple[Case, ...] = (
 )
 
 
-def complain(situation: Situation) -> Complaint:
+BOX_CASES: tuple[Case, ...] = (
+    values.unit_behind_code,
+    *box_slips.CASES,
+    *signs.CASES,
+    namings.misspelt_word,
+    namings.cut_in_two,
+    quotes.unquoted_text,
+    quotes.inner_quote,
+    quotes.quoted_value,
+    joints.comma_before_key,
+    joints.missing_joint,
+    box_slips.missing_joint,
+    joints.next_statement,
+    braces.attributes_without_braces,
+    braces.stray_brace,
+    joints.extra_comma,
+    braces.inner_brace,
+    _breaks_off,
+)
+"""Those of a box's own file."""
+
+
+def complain(situation: Situation, cases: tuple[Case, ...] = CASES) -> Complaint:
     """The most telling complaint about the place where the parser stopped."""
-    for case in CASES:
+    for case in cases:
         complaint = case(situation)
         if complaint is not None:
             return complaint
     return _anything_else(situation)
+
+
+def complain_of_box(situation: Situation) -> Complaint:
+    """The same in a box's own file."""
+    return complain(situation, BOX_CASES)

@@ -5,7 +5,7 @@ In: the `Situation` in which the parser stopped. Out: a `Complaint`, or None whe
 
 from __future__ import annotations
 
-import re
+from collections.abc import Iterable
 
 from shuntwise import units
 from shuntwise.syntax.situation import (
@@ -19,9 +19,9 @@ from shuntwise.syntax.situation import (
     token,
     write,
 )
-from shuntwise.syntax.words import STATEMENTS
 
-_STATEMENT = re.compile(rf"(?:{'|'.join(STATEMENTS)})[ \t]+[\w\"]")
+_OPENS = r'[ \t]*[\w"]'
+"""What stands behind the word that begins a statement."""
 
 _JOINTS = (
     (",", "COMMA"), ("--", "ARROW"), ("into", "INTO"), ("as", "AS"), ("and", "AND"), ("to", "TO"), ("=", "EQUAL"),
@@ -31,22 +31,29 @@ _JOINTS = (
 _JOINT_HELP = {
     ",": "attributes on one line have commas between them",
     "--": "things along a walk are joined by `--`",
+    ":": "what was read stands behind `:`",
     "(": "a network names its ports: `network pad (source, load, back) { ... }`",
 }
 
 
 def missing_joint(s: Situation) -> Complaint | None:
     """Something small is missing, and with it the rest would fit."""
+    return missing_one_of(s, _JOINTS if s.in_block else [joint for joint in _JOINTS if joint[0] != ","])
+
+
+def missing_one_of(s: Situation, joints: Iterable[tuple[str, str]]) -> Complaint | None:
+    """One of these is missing, and with it the rest would fit: each as it is written, and the grammar's name for it."""
     if s.kind in ("", "ARROW", "COMMA", "EQUAL", "RPAR", *ENDS) or not s.entry:
         return None
-    if s.fits("_NL") and (s.in_block is False) and _STATEMENT.match(s.text, s.span.start):
+    if s.fits("_NL") and (s.in_block is False) and s.begins_statement(s.span.start, _OPENS):
         return None
-    for text, terminal in _JOINTS:
-        if (terminal == "COMMA" and not s.in_block) or not s.fits(terminal, s.kind):
+    for text, terminal in joints:
+        if not s.fits(terminal, s.kind):
             continue
         gap = s.behind_last()
-        right = text if text in (",", ")") else f" {text}"
-        said = finding(s.span, f"`{text}` is missing before `{shown(s.word)}`", help=_JOINT_HELP.get(text, ""),
+        right = text if text in (",", ")", ":") else f" {text}"
+        help_text = _JOINT_HELP.get(text, "") if s.in_block or text != "," else ""
+        said = finding(s.span, f"`{text}` is missing before `{shown(s.word)}`", help=help_text,
                        fix=write(gap, right, safe=text not in ("--", "(", ")")))  # fmt: skip
         return Complaint(said, Mend((token(terminal, text, gap),), s.span.start, guess=True))
     return None
@@ -75,7 +82,7 @@ def extra_comma(s: Situation) -> Complaint | None:
 
 def next_statement(s: Situation) -> Complaint | None:
     """Two statements on one line."""
-    if not s.entry or s.in_block or not s.fits("_NL") or not _STATEMENT.match(s.text, s.span.start):
+    if not s.entry or s.in_block or not s.fits("_NL") or not s.begins_statement(s.span.start, _OPENS):
         return None
     gap = s.at(s.behind_last().end, s.span.start)
     said = finding(s.span, f"a new statement begins at `{s.word}` without a line of its own",

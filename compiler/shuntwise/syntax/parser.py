@@ -1,6 +1,7 @@
 """Source -> SyntaxTree.
 
-In: a `Source`. Out: a `SyntaxTree` and the findings on its form. Parsing never fails: a statement that
+In: a `Source`. Out: a `SyntaxTree` and the findings on its form. What is of one kind of text only stands in its `Form`:
+a design's is here, that of a box's own file in `box_parser.py`. Parsing never fails: a statement that
 cannot be read is left out and remembered as `Lost`, and reading goes on behind it. Refuses to know what
 the words mean, and what to say about a slip: `complaints.py` does.
 
@@ -17,16 +18,19 @@ from __future__ import annotations
 
 import gc
 import re
+from collections.abc import Callable
 from dataclasses import dataclass
+from functools import cached_property
 from types import ModuleType
 
 from shuntwise.diagnostics.diagnostic import Diagnostic
 from shuntwise.source import Source, Span
-from shuntwise.syntax.automaton import Automaton, Node, Token, UnexpectedCharacter, UnexpectedToken, terminal_pattern
+from shuntwise.syntax.automaton import Automaton, Node, Tables, Token, UnexpectedCharacter, UnexpectedToken
 from shuntwise.syntax.build import Builder
 from shuntwise.syntax.foreign import foreign
 from shuntwise.syntax.signs import comment_mark, lone_returns
 from shuntwise.syntax.situation import BLOCK_HEADS, BODY_HEADS, MOST_LINES, Complaint, Mend, Situation, token
+from shuntwise.syntax.tables import DESIGN
 from shuntwise.syntax.tree import Lost, SyntaxTree
 from shuntwise.syntax.words import KEYWORDS, STATEMENTS
 
@@ -44,34 +48,63 @@ def _braces() -> ModuleType:
     return braces
 
 
-def _complaints() -> ModuleType:
+def _complain(situation: Situation) -> Complaint:
     """What to say of a slip; loaded at the first one, since most texts have none."""
-    from shuntwise.syntax import complaints
+    from shuntwise.syntax.complaints import complain
 
-    return complaints
+    return complain(situation)
 
 
 _WORD = re.compile(r"[^\W\d]\w*")
 _BRACES = re.compile(r'"[^"\n]*"|#[^\n]*|[{}]')
 _SKIPPED = re.compile(r'"[^"\n]*"|#[^\n]*|[{}(),\n]|[^"#{}(),\n]+|"')
-_STATEMENT_LINE = re.compile(rf"([ \t]*)((?:{'|'.join(STATEMENTS)})[ \t]+[\w\"])?")
 _FAR = 2000
 """Characters over which the `}` of a list that was never opened is looked for."""
 _LONGEST_GROUP = 20
 """Lines over which the `)` of a broken group is looked for."""
 
 
+@dataclass(frozen=True, eq=False)
+class Form:
+    """A kind of text: its tables, the words that begin a statement, all its words, and what is said of a slip."""
+
+    tables: Tables
+    statements: tuple[str, ...]
+    words: frozenset[str]
+    complain: Callable[[Situation], Complaint]
+
+    @cached_property
+    def statement_line(self) -> re.Pattern[str]:
+        """The blanks that a line begins with, and the statement that begins there, if one does."""
+        return re.compile(rf"([ \t]*)((?:{'|'.join(self.statements)})[ \t]+[\w\"])?")
+
+    def begins_statement(self, text: str, at: int) -> bool:
+        """Does a statement begin right here?"""
+        match = self.statement_line.match(text, at)
+        return match is not None and bool(match[2]) and not match[1]
+
+
+_DESIGN = Form(DESIGN, STATEMENTS, KEYWORDS, _complain)
+
+
 def parse(source: Source) -> tuple[SyntaxTree, tuple[Diagnostic, ...]]:
-    """Read a whole text. Time is linear in its length, but for a constant cost at each error."""
+    """Read a whole design. Time is linear in its length, but for a constant cost at each error."""
+    nodes, lost, said = nodes_of(source, _DESIGN)
+    builder = Builder(source)
+    return SyntaxTree(source, tuple(builder.entry(node) for node in nodes), lost), (*said, *builder.diagnostics)
+
+
+def nodes_of(source: Source, form: Form) -> tuple[list[Node], tuple[Lost, ...], tuple[Diagnostic, ...]]:
+    """The statements of a whole text as the grammar has them, what was lost, and the findings on its form."""
     other = foreign(source)
     if other is not None:
-        return SyntaxTree(source, (), (Lost(frozenset(), other.span, whole_file=True),)), (other,)
+        return [], (Lost(frozenset(), other.span, whole_file=True),), (other,)
     # All that is built here stays alive, so the garbage collector would walk over it again and again for
     # nothing: that took half of the time for a text of ten thousand parts, and more for a longer one.
     collecting = gc.isenabled()
     gc.disable()
     try:
-        return _Reader(source).read()
+        return _Reader(source, form).read()
     finally:
         if collecting:
             gc.enable()
@@ -90,8 +123,8 @@ class _Brace:
 class _Reader:
     """One reading of one source: the parser's state, the last safe point, what was lost."""
 
-    def __init__(self, source: Source) -> None:
-        self.source = source
+    def __init__(self, source: Source, form: Form) -> None:
+        self.source, self.form = source, form
         self.diagnostics: list[Diagnostic] = []
         self.lost: list[Lost] = []
         # Positions hold for both texts: a return that stands alone is replaced by a line end, one for one, and
@@ -101,7 +134,7 @@ class _Reader:
             self.text, said = lone_returns(source)
             self.diagnostics += said
         self.text += "" if self.text.endswith("\n") else "\n"
-        self.automaton = Automaton()
+        self.automaton = Automaton(form.tables)
         self.offset = 0
         self.open_braces: list[_Brace] = []
         self.surplus = _surplus(self.text)
@@ -135,7 +168,7 @@ class _Reader:
 
     # --- reading
 
-    def read(self) -> tuple[SyntaxTree, tuple[Diagnostic, ...]]:
+    def read(self) -> tuple[list[Node], tuple[Lost, ...], tuple[Diagnostic, ...]]:
         trouble: UnexpectedToken | UnexpectedCharacter | None = None
         while True:
             try:
@@ -152,9 +185,8 @@ class _Reader:
                 if isinstance(error, UnexpectedToken):
                     self.offset = max(self.offset, error.token.end_pos)
                 trouble = error
-        builder = Builder(self.source)
-        entries = tuple(builder.entry(node) for node in self.tree.children if isinstance(node, Node))
-        return SyntaxTree(self.source, entries, tuple(self.lost)), (*self.diagnostics, *builder.diagnostics)
+        nodes = [node for node in self.tree.children if isinstance(node, Node)]
+        return nodes, tuple(self.lost), tuple(self.diagnostics)
 
     def take(self, piece: Token) -> None:
         """Feed a token of the text, unless the text around it shows that another one was meant."""
@@ -226,7 +258,7 @@ class _Reader:
         It belongs to no network, variant or choice either if it stands at the margin and their first line does not.
         """
         while self.open_braces and not self.entry and self.surplus > 0 and self.text[self.offset - 1] == "\n":
-            match, brace = _STATEMENT_LINE.match(self.text, self.offset), self.open_braces[-1]
+            match, brace = self.form.statement_line.match(self.text, self.offset), self.open_braces[-1]
             assert match is not None
             if brace.indent is None:
                 brace.indent = len(match[1])
@@ -254,7 +286,7 @@ class _Reader:
             or not line.strip()
             or "--" in line
             or line.startswith("}")
-            or _begins_statement(self.text, at)
+            or self.form.begins_statement(self.text, at)
             or not re.match(r"[^{]*\}", self.text[at : at + _FAR])
         ):
             return False
@@ -295,6 +327,7 @@ class _Reader:
             fits=self.fits,
             inside=self.open_braces[-1].head if self.open_braces else "",
             surplus=self.surplus,
+            statements=self.form.statements,
         )
 
     def recover(self, trouble: UnexpectedToken | UnexpectedCharacter) -> None:
@@ -314,7 +347,7 @@ class _Reader:
         if self.fed == self.guessed_at or self.slips > MOST_SLIPS:  # a wrong guess: one message is enough
             self.lose(start)
         else:
-            self.follow(_complaints().complain(self.situation(kind, word, start)), start)
+            self.follow(self.form.complain(self.situation(kind, word, start)), start)
 
     def follow(self, complaint: Complaint, failed: int) -> None:
         """Keep the finding, and read on as the complaint says."""
@@ -359,7 +392,7 @@ class _Reader:
         self.close_forgotten_braces()
 
     def remember(self, begin: int, end: int) -> None:
-        words = frozenset(_WORD.findall(self.text[begin:end])) - KEYWORDS
+        words = frozenset(_WORD.findall(self.text[begin:end])) - self.form.words
         last = len(self.source.text)
         self.lost.append(Lost(words, Span(self.source, min(begin, last), min(end, last))))
 
@@ -387,12 +420,12 @@ class _Reader:
             elif piece == ")":
                 brackets = max(0, brackets - 1)
             elif piece == "\n" and at >= failed:
-                if depth and not (self.surplus > 0 and _begins_statement(self.text, match.end())):
+                if depth and not (self.surplus > 0 and self.form.begins_statement(self.text, match.end())):
                     continue
                 if not brackets:
                     return at if self.safe_entry else match.end()
                 line_end, lines = line_end or match.end(), lines + 1
-                if depth or lines > _LONGEST_GROUP or _begins_statement(self.text, match.end()):
+                if depth or lines > _LONGEST_GROUP or self.form.begins_statement(self.text, match.end()):
                     return line_end
             elif piece == "," and inside and depth == 0 and not brackets and at >= failed:
                 return at if self.safe_entry else match.end()
@@ -402,7 +435,7 @@ class _Reader:
 def _word_at(text: str, start: int) -> tuple[str, str]:
     """A word as a walk would have it: a pad or a name."""
     for kind in ("PAD", "NAME"):
-        match = terminal_pattern(kind).match(text, start)
+        match = DESIGN.pattern(kind).match(text, start)
         if match is not None:
             return kind, match.group()
     return "NAME", text[start]
@@ -412,9 +445,3 @@ def _surplus(text: str) -> int:
     """How many more braces are opened than closed."""
     braces = [piece for piece in _BRACES.findall(text) if piece in "{}"]
     return braces.count("{") - braces.count("}")
-
-
-def _begins_statement(text: str, at: int) -> bool:
-    """Does a statement begin right here?"""
-    match = _STATEMENT_LINE.match(text, at)
-    return match is not None and bool(match[2]) and not match[1]

@@ -12,7 +12,6 @@ import unicodedata
 from shuntwise.diagnostics.diagnostic import Confidence, Diagnostic, Edit, Fix
 from shuntwise.source import Source, Span
 from shuntwise.syntax.situation import Case, Complaint, Mend, Situation, code_point, finding, token, write
-from shuntwise.syntax.words import STATEMENTS
 
 TERMINALS = {
     "--": "ARROW", "{": "LBRACE", "}": "RBRACE", "(": "LPAR", ")": "RPAR", "|": "VBAR", ",": "COMMA", "=": "EQUAL",
@@ -47,7 +46,6 @@ _HELP = {
 }
 
 _QUOTED = re.compile(r"[“”„‟«»‹›‘’‚‛″＂'`´]([^\"\n“”„‟«»‹›″＂]*?)[“”„‟«»‹›‘’‛″＂'`´\"]")
-_STATEMENT = re.compile(rf"(?:{'|'.join(STATEMENTS)})[ \t]")
 _MARKED = re.compile(r"\w+")
 _PAD_SIGN = re.compile(r"[–—―−‒‐‑](?=[ \t]*(?:--|[–—―−→|),}#\n]|$))", re.MULTILINE)
 _BEGINS = tuple(
@@ -125,7 +123,7 @@ def _semicolon(s: Situation) -> Complaint | None:
         said = finding(s.span, "no `;` is needed", label="a statement ends with its line",
                        fix=write(s.span, "", safe=True))  # fmt: skip
         return Complaint(said, Mend((), s.span.end))
-    if s.fits("_NL") and (_STATEMENT.match(behind) or "--" in behind):
+    if s.fits("_NL") and (s.begins_statement(s.line_end - len(s.rest[1:].lstrip())) or "--" in behind):
         gap = s.at(s.span.start, s.line_end - len(s.rest[1:].lstrip()))
         said = finding(s.span, "a statement ends with its line, not with `;`",
                        help="put the next one on a line of its own",
@@ -286,7 +284,7 @@ def _line_end(s: Situation) -> tuple[str, bool]:
     if not s.fits("_NL"):
         return " ", True
     behind = s.rest[1:].lstrip()
-    if not behind or _STATEMENT.match(behind):
+    if not behind or s.begins_statement(s.line_end - len(behind)):
         return "\n", True
     following = next((terminal for pattern, terminal in _BEGINS if pattern.match(behind)), "NAME")
     if following not in ("NAME", "PAD", "LPAR", "RBRACE") and not (following == "NUMBER" and s.in_block):

@@ -6,6 +6,7 @@ turn it into a `Complaint`. Refuses to know what is wrong.
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
@@ -20,7 +21,7 @@ _LONGEST_LINE = 1000
 
 BLOCK_HEADS = frozenset(
     ("amplifier", "driver", *PART_KINDS, "use", "connector", "holes", "hole", "tags", "tag", "track", "fixing", "cut",
-     "drill", "jumper", "bus", "lead", "place")
+     "drill", "jumper", "bus", "lead", "place", "bench", "measured")
 )  # fmt: skip
 """Statements whose braces hold attributes, or pins, or how a part is placed; those of `BODY_HEADS` hold statements."""
 BODY_HEADS = ("leg", "network", "variant", "choice", "position", "board", "layout")
@@ -38,7 +39,7 @@ class Situation:
     `text` is what is read: the source's text, but for line ends. `kind` is the offending token's terminal,
     empty if the characters form none, `word` its text. `expected` are the terminals that could stand in its
     place; `fits(A, B)` says whether A and then B could. `inside` is the statement whose braces are open, `surplus` how
-    many more braces of the text are opened than closed.
+    many more braces of the text are opened than closed, `statements` the words that a statement begins with.
     """
 
     source: Source
@@ -51,6 +52,7 @@ class Situation:
     fits: Callable[..., bool]
     inside: str
     surplus: int
+    statements: tuple[str, ...]
 
     @property
     def head(self) -> str:
@@ -76,6 +78,10 @@ class Situation:
     def rest(self) -> str:
         """The line from the offending place on."""
         return self.text[self.span.start : self.line_end]
+
+    def begins_statement(self, at: int, more: str = "") -> bool:
+        """Does a word stand at `at` that begins a statement, with a blank and perhaps `more` behind it?"""
+        return re.compile(rf"(?:{'|'.join(self.statements)})[ \t]{more}").match(self.text, at) is not None
 
     @property
     def indent(self) -> str:

@@ -195,6 +195,13 @@ class Testpoint(NamedTuple):
     span: Span
 
 
+class BenchDecl(NamedTuple):
+    """`bench { source 2 V, ... }`: what stands on the bench."""
+
+    items: tuple[Item, ...]
+    span: Span
+
+
 class Let(NamedTuple):
     name: Ident
     value: Expr
@@ -368,6 +375,7 @@ Entry = (
     | Limit
     | BoardDecl
     | LayoutDecl
+    | BenchDecl
 )
 
 

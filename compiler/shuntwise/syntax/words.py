@@ -38,7 +38,13 @@ STATEMENTS = (
     "limit",
     "board",
     "layout",
+    "bench",
 )
+
+BOX_STATEMENTS = ("box", "variant", "bench", "measured", "reading", "sweep", "beside", "rework", "note")
+"""The words that begin a line of a box's own file."""
+
+BOX_KEYWORDS = frozenset((*BOX_STATEMENTS, "of", "at", "to", "into"))
 
 BOARD_LINES = ("outline", "thickness", "copper", "seen", "corner", "area", "track", "holes", "hole", "tags", "tag",
                "fixing")  # fmt: skip

@@ -1,0 +1,338 @@
+"""`shuntwise bench DESIGN BOX --ask`: reading after reading asked for at a terminal, each kept in the file at once.
+
+First the sheet in its order; as soon as the board is surely not sound, whatever tells most. Nothing is kept but what
+stands in the file, so that the dialogue goes on where it was left, whoever has written there meanwhile.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from shuntwise.cli.main import CLEAN, FINDINGS, Refused
+from shuntwise.cli.on_bench import SOUND, Subject, box_of, of, should_be
+from shuntwise.cli.output import put_line, put_new_box
+from shuntwise.cli.progress import progress
+from shuntwise.cli.reading import BOX_ENDING, refusing, show
+from shuntwise.diagnostics.diagnostic import Severity
+from shuntwise.diagnostics.terminal import visible
+from shuntwise.documents.aligned import lines
+from shuntwise.documents.page import Block, Listing, Paragraph
+from shuntwise.files import read_source
+from shuntwise.loading import read_box
+from shuntwise.model.box import DUMMIES_ON, Box, Reading, Taken
+from shuntwise.model.box_writing import addition
+from shuntwise.source import Source
+
+if TYPE_CHECKING:
+    from shuntwise.bench.verdict import SheetLine, Verdict
+    from shuntwise.documents.bench_words import SetUp
+
+CHECKED = "meter check"
+"""With this a note begins that says what the voltmeter showed at the divider."""
+
+SURE = 0.9
+"""At such a share of the likeliest fault the verdict is due."""
+
+HELP = (
+    "Type what the meter shows, with its unit: 2.8 ohm, 270 mV, 0.27 V. Beyond its range (OL, or a 1 at the left) type "
+    "open.",
+    "skip leaves this reading out, back takes the one before again, end stops here; what was read is kept.",
+)
+
+
+class Ended(Exception):
+    """Nobody answers any more."""
+
+
+def ask(options: argparse.Namespace) -> int:
+    if options.readings is None:
+        raise Refused("--ask needs the file of a box", "for example: shuntwise bench wedge.shunt wedge-7.box --ask")
+    if options.json or options.output:
+        raise Refused("--ask prints no JSON and no sheet", "ask first, then run the command again without --ask")
+    try:
+        subject = _subject(options)
+        if subject is None:
+            return FINDINGS
+        with progress("working out what every fault does to every reading"):
+            dialogue = Dialogue(options, subject, subject.bench.sheet.lines)
+        return dialogue.run()
+    except Ended:
+        return CLEAN
+    except KeyboardInterrupt:
+        print(visible(f"\nEvery answer is kept in {options.readings}."))
+        raise
+
+
+def _subject(options: argparse.Namespace) -> Subject | None:
+    """The box, whose file is begun where there is none; None for a design with errors, which have been shown."""
+    path = options.readings
+    if os.path.lexists(path):
+        return of(options)
+    if not path.endswith(BOX_ENDING):
+        raise Refused(f"`{path}` is not there, and is no name for a box's file", f"its name ends in {BOX_ENDING}")
+    options.readings = None
+    subject = of(options)
+    options.readings = path
+    if subject is None:
+        return None
+    name = Path(path).stem
+    answer = _answer(f"{path} is new. Which box is it, by its number or name? [{name}] ")
+    put_new_box(answer or name, options.file, path, options.variant)
+    return replace(subject, box=box_of(options))
+
+
+def _answer(question: str) -> str:
+    """What somebody types. Raises Ended at the end of the input."""
+    try:
+        return input(visible(question)).strip()
+    except UnicodeDecodeError:
+        return "\ufffd"  # which nothing can be made of
+    except (EOFError, ValueError, RuntimeError, OSError):
+        print()
+        raise Ended from None
+
+
+def _say(*blocks: Block | str) -> None:
+    """Print blocks, and texts as paragraphs."""
+    for line in lines(Paragraph(block) if isinstance(block, str) else block for block in blocks):
+        print(line)
+
+
+def _value(box: Box, reading: Reading) -> float:
+    """Of a reading that the box has."""
+    return next(one.value for one in box.taken if one.reading == reading)
+
+
+@dataclass
+class Dialogue:
+    """The state of the screen only: what was skipped, what was asked last, what is connected."""
+
+    options: argparse.Namespace
+    subject: Subject
+    lines: Sequence[SheetLine]
+    skipped: set[Reading] = field(default_factory=set)
+    asked: list[SheetLine] = field(default_factory=list)
+    set_up: SetUp | None = None
+    known: Box | None = None
+    told: bool = False
+    meter_passed: bool = False
+
+    def run(self) -> int:
+        self.greet()
+        while True:
+            try:
+                line = self.next_line()
+                while line is not None:
+                    self.ask(line)
+                    line = self.next_line()
+                verdict = self.conclude()
+                if verdict is None or not self.mended(verdict):
+                    return self.status(verdict)
+            except Ended:
+                return self.status(self.conclude())
+
+    @staticmethod
+    def status(verdict: Verdict | None) -> int:
+        return CLEAN if verdict is None or verdict.outcome in SOUND else FINDINGS
+
+    def greet(self) -> None:
+        from shuntwise.documents.bench_sheet import cautions
+        from shuntwise.documents.bench_words import ohmmeter
+
+        _say(self.subject.title)
+        _say(Listing(cautions(self.subject.bench.sheet, self.subject.instruments)))
+        print()
+        _say(ohmmeter(self.subject.instruments), *HELP)
+
+    # --- which reading
+
+    def box(self) -> Box:
+        """The box as its file has it now. Raises Faulty where it has got errors."""
+        now = read_source(Path(self.options.readings), self.options.readings)
+        if self.known is None or not isinstance(now, Source) or now.text != self.known.source.text:
+            self.known = box_of(self.options)
+        assert self.known is not None
+        return self.known
+
+    def taken(self) -> tuple[Taken, ...]:
+        return self.subject.usable(self.box())
+
+    def next_line(self) -> SheetLine | None:
+        """The reading to ask for, None where the verdict is due."""
+        taken, bench = self.taken(), self.subject.bench
+        read = {one.reading for one in taken}
+        missing = [one for one in self.lines if one.reading not in read | self.skipped]
+        verdict = bench.judge(taken, in_full=False)
+        if verdict.outcome in SOUND:
+            self.told = False
+            return missing[0] if missing else None
+        if not self.told:
+            self.told = True
+            print()
+            _say("This board is not as it should be. From now on I ask for what tells most about the fault.")
+        dangers = [one for one in missing if one in self.lines[: bench.sheet.dangers]]
+        if dangers:
+            return dangers[0]
+        if verdict.outcome != "no single fault" and verdict.suspects and verdict.suspects[0].share >= SURE:
+            return None
+        proposal = bench.propose(taken)
+        if proposal is None:
+            return None
+        if proposal.line.reading not in self.skipped:
+            return proposal.line
+        return missing[0] if missing else None
+
+    # --- one question
+
+    def ask(self, line: SheetLine) -> None:
+        """Ask until it is answered, skipped, or another one is to be asked."""
+        from shuntwise.documents.bench_words import shown, window
+
+        reading = line.reading
+        self.connect(reading)
+        low, high = window(line)
+        print()
+        _say(reading.words(self.subject.inputs))
+        _say(f"  should be {shown(line.expected, reading.quantity)} ({low} to {high})")
+        while True:
+            answer = self.hear("> ")
+            if answer == "skip":
+                self.skipped.add(reading)
+                return
+            if answer == "back":
+                if self.asked:
+                    self.ask(self.asked.pop())
+                    return  # what is to be read now may be another
+                _say("There is none before.")
+                continue
+            text = f"reading {reading.words(self.subject.inputs)}: {answer}"
+            box = self.with_line(text)
+            if box is None:
+                continue
+            self.keep(text, box)
+            self.asked.append(line)
+            value = _value(box, reading)
+            if not line.allows(value):
+                where = "HIGH" if value > line.high else "LOW"
+                _say(f"  TOO {where}. If a lead slipped: back, and read it again.")
+            return
+
+    def hear(self, question: str) -> str:
+        """An answer that is neither empty nor a call for help. Raises Ended."""
+        while True:
+            answer = _answer(question)
+            if answer == "end":
+                raise Ended
+            if answer not in ("", "?", "help"):
+                return answer
+            _say(*HELP)
+
+    def with_line(self, line: str) -> Box | None:
+        """The box as it would be with one more line, None where something is wrong with that, which is shown."""
+        path, text = self.options.readings, self.box().source.text
+        with refusing():
+            found = read_box(
+                path, of=self.options.file, texts={os.path.realpath(path): f"{text}{addition(text, line)}"}
+            )
+        wrong = [one for one in found.findings if one.severity is Severity.ERROR]
+        show(wrong, to_stderr=False)
+        return None if wrong else found.box
+
+    def keep(self, line: str, box: Box) -> None:
+        """Put a line into the file, which makes it `box` unless somebody else has written there."""
+        put_line(line, self.options.readings)
+        self.known = box
+
+    # --- the set-up
+
+    def connect(self, reading: Reading) -> None:
+        """What to move before a reading, and the check of the meter before the first that needs the generator."""
+        from shuntwise.documents.bench_words import SetUp, connect, heading
+
+        set_up = SetUp.of(reading)
+        if reading.freq_hz:
+            self.check_meter()
+        if set_up == self.set_up:
+            return
+        self.set_up = set_up
+        print()
+        _say(f"== {heading(set_up, self.subject.compilation.circuit)}")
+        _say("Generator and amplifier off while you move leads.")
+        _say(connect(set_up, self.subject.compilation.circuit, self.subject.instruments))
+
+    def check_meter(self) -> None:
+        from shuntwise.documents.bench_sheet import check_frequencies, check_window, meter_check
+        from shuntwise.documents.bench_words import shown
+        from shuntwise.units import HERTZ, write
+
+        box, bench = self.box(), self.subject.instruments
+        if self.meter_passed or any(note.startswith(CHECKED) for note in box.notes):
+            return
+        self.meter_passed = True
+        print()
+        _say("== The meter first")
+        _say(meter_check(bench))
+        low, high = check_window(bench)
+        feed = self.subject.compilation.design.feeds[0].name
+        for freq_hz in check_frequencies(self.subject.bench.sheet):
+            print()
+            _say(f"volts across one of the two, {write(freq_hz, HERTZ)}")
+            _say(f"  should be {low} to {high}")
+            beside = Reading("volts", f"{feed}+", f"{feed}-", DUMMIES_ON, freq_hz, feed)
+            found = None
+            while found is None:
+                answer = self.hear("> ")
+                if answer == "skip":
+                    return
+                found = self.with_line(f"reading {beside.words(self.subject.inputs)}: {answer}")
+            value = _value(found, beside)
+            put_line(f'note "{CHECKED}: {shown(value, "volts")} at {write(freq_hz, HERTZ)}"', self.options.readings)
+            if abs(value - bench.source_v / 2) > bench.source_v / 2 * bench.meter_share:
+                _say(
+                    "  The meter is further off than stated. Take another one, or state what it does in the box's file "
+                    "(bench { meter 5 %, meter_top 1 kHz }), and begin again."
+                )
+
+    # --- the end
+
+    def conclude(self) -> Verdict | None:
+        """Show the verdict; None where nothing was read."""
+        from shuntwise.documents import bench_verdict
+        from shuntwise.documents.aligned import as_text
+
+        taken, bench = self.taken(), self.subject.bench
+        print()
+        if not taken:
+            _say("Nothing was read yet.")
+            return None
+        verdict = bench.judge(taken)
+        groups = [
+            *bench_verdict.told(verdict, self.subject.inputs),
+            bench_verdict.as_read(taken, should_be(bench, taken), self.box().yardstick),
+        ]
+        print(as_text(group for group in groups if group), end="")
+        return verdict
+
+    def mended(self, verdict: Verdict) -> bool:
+        """Is the board mended, so that all is read anew? What was done goes into the file. Raises Ended."""
+        if verdict.outcome in SOUND:
+            return False
+        print()
+        _say("When you have mended it, say in some words what you did: all is then read anew. Empty: not yet.")
+        while True:
+            answer = _answer("mended: ")
+            if answer in ("", "end"):
+                return False
+            found = self.with_line(f'rework "{answer}"')
+            if found is not None:
+                break
+        self.keep(f'rework "{answer}"', found)
+        self.skipped.clear()
+        self.asked.clear()
+        self.set_up, self.told = None, False
+        return True

@@ -1,0 +1,120 @@
+"""Complaints about a box's own file: its lines' first words, points, paths and what joins them.
+
+In: the `Situation` in which the parser stopped. Out: a `Complaint`, or None where it is something else.
+"""
+
+from __future__ import annotations
+
+import re
+
+from shuntwise.syntax.beginnings import bench_without_braces
+from shuntwise.syntax.joints import missing_one_of
+from shuntwise.syntax.situation import Case, Complaint, Mend, Situation, finding, shown, token, write
+from shuntwise.syntax.words import BOX_STATEMENTS, STATEMENTS, nearest
+
+_SAID_FOR = {
+    "measure": "reading",
+    "measurement": "reading",
+    "read": "reading",
+    "value": "measured",
+    "part": "measured",
+    "serial": "box",
+    "sister": "beside",
+    "repair": "rework",
+    "reworked": "rework",
+    "comment": "note",
+    "remark": "note",
+    "curve": "sweep",
+    "instruments": "bench",
+}
+"""Words that people say, with the word of the language for the same thing."""
+
+_BEGINNINGS = f"a line of a box begins with {', '.join(BOX_STATEMENTS[:-1])} or {BOX_STATEMENTS[-1]}"
+_OF_DESIGNS = frozenset(word for word in STATEMENTS if word not in BOX_STATEMENTS)
+
+
+def _beginning(s: Situation) -> Complaint | None:
+    """A line that begins with no word of a box's file: a slip of spelling, or a statement of a design."""
+    if s.entry or s.inside or s.kind in ("", "RBRACE", "COMMA", "LBRACE"):
+        return None
+    word = s.word
+    said = _SAID_FOR.get(word.casefold()) or nearest(word, BOX_STATEMENTS) if s.kind == "NAME" else None
+    help_text = (
+        "" if said else "this stands in the design, not in the file of a box" if word in _OF_DESIGNS else _BEGINNINGS
+    )
+    complaint = finding(s.span, f"no line of a box begins with `{shown(word)}`", name="unknown-statement",
+                        label="not a word that a line can begin with", help=help_text,
+                        fix=write(s.span, said, safe=said == word.casefold()) if said else None)  # fmt: skip
+    mend = Mend((token(said.upper(), said, s.span),), s.span.end, guess=True) if said and said != "bench" else None
+    return Complaint(complaint, mend)
+
+
+def _name_of_box(s: Situation) -> Complaint | None:
+    """`box HS-0007 of ...`: a name that is more than a word or a number stands in quotes."""
+    if s.head != "box" or not {"OF", "STRING"} & s.expected or len(s.entry) > 2:
+        return None
+    start = s.entry[1].start_pos if len(s.entry) > 1 else s.span.start
+    match = re.compile(r"[^\s\"#]+(?=[ \t]+of[ \t])").match(s.text, start)
+    if match is None or match.end() < s.span.start:
+        return None
+    at = s.at(*match.span())
+    right = f'"{at.text}"'
+    said = finding(at, "the name of a box is a number, a word, or a text in quotes", label="more than one word",
+                   fix=write(at, right, safe=True))  # fmt: skip
+    return Complaint(said, Mend((s.entry[0], token("STRING", right, at)), at.end, anew=True))
+
+
+def _path(s: Situation) -> Complaint | None:
+    """The name of a file without its quotes, up to the comma or the blank behind it."""
+    if (
+        "STRING" not in s.expected
+        or s.head not in ("box", "sweep", "beside")
+        or s.kind not in ("NAME", "NUMBER", "CODE")
+    ):
+        return None
+    if s.head == "box" and len(s.entry) < 3:
+        return None
+    match = re.compile(r"[^\s,\"#]+").match(s.text, s.span.start)
+    assert match is not None
+    at, right = s.at(*match.span()), f'"{match[0]}"'
+    said = finding(at, "this text stands in quotes", label='quotes `"` belong around it',
+                   fix=write(at, right, safe=True))  # fmt: skip
+    return Complaint(said, Mend((token("STRING", right, at),), at.end))
+
+
+def _at_pad(s: Situation) -> Complaint | None:
+    """`at woofer+`: `at` means both pads of what it names."""
+    kinds = [piece.type for piece in s.entry]
+    if s.kind not in ("PLUS", "MINUS") or kinds[2:3] != ["AT"] or not {*kinds[3:]} <= {"NAME", "DOT"} or len(kinds) < 4:
+        return None
+    at = s.span_of(s.entry[3]).to(s.span)
+    name = at.text[:-1].rstrip()
+    said = finding(at, f"`at` names a thing with two pads, not the pad `{at.text}`", label="one pad of the two",
+                   help=f"`at {name}` is `{name}+ to {name}-`", fix=write(at, name))  # fmt: skip
+    return Complaint(said, Mend((), s.span.end))
+
+
+def _frequency_at(s: Situation) -> Complaint | None:
+    """`dummies on at 3 kHz`: a comma parts the set-up from the frequency."""
+    if s.head != "reading" or s.kind != "AT" or not s.fits("COMMA", "NUMBER"):
+        return None
+    gap = s.at(s.behind_last().end, s.span.end)
+    said = finding(s.span, "`,` stands before the frequency", label="not this word", fix=write(gap, ",", safe=True))
+    return Complaint(said, Mend((token("COMMA", ",", s.span),), s.span.end))
+
+
+def _colon(s: Situation) -> Complaint | None:
+    """`3 kHz = 223 mV`."""
+    if s.head != "reading" or s.word not in "=;" or not s.fits("COLON"):
+        return None
+    said = finding(s.span, f"`{s.word}` is written `:` here", label="what was read stands behind `:`",
+                   fix=write(s.span, ":", safe=True))  # fmt: skip
+    return Complaint(said, Mend((token("COLON", ":", s.span),), s.span.end))
+
+
+def missing_joint(s: Situation) -> Complaint | None:
+    """A comma, or the colon before what was read."""
+    return missing_one_of(s, ((",", "COMMA"), (":", "COLON")))
+
+
+CASES: tuple[Case, ...] = (bench_without_braces, _beginning, _name_of_box, _path, _at_pad, _frequency_at, _colon)
