@@ -22,9 +22,13 @@ from shuntwise.syntax.words import BOX_KEYWORDS, BOX_STATEMENTS
 def parse_box(source: Source) -> tuple[b.BoxTree, tuple[Diagnostic, ...]]:
     """Read a whole file of a box. Parsing never fails; what cannot be read is left out."""
     with uncollected():
-        nodes, lost, said = nodes_of(source, _FORM)
-        builder = _BoxBuilder(source)
-        lines = tuple(builder.line(node) for node in nodes)
+        return _tree(source)
+
+
+def _tree(source: Source) -> tuple[b.BoxTree, tuple[Diagnostic, ...]]:
+    nodes, lost, said = nodes_of(source, _FORM)
+    builder = _BoxBuilder(source)
+    lines = tuple(builder.line(node) for node in nodes)
     return b.BoxTree(source, lines, lost), (*said, *builder.diagnostics)
 
 

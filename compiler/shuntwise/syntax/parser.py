@@ -91,10 +91,13 @@ _DESIGN = Form(DESIGN, STATEMENTS, KEYWORDS, _complain)
 def parse(source: Source) -> tuple[SyntaxTree, tuple[Diagnostic, ...]]:
     """Read a whole design. Time is linear in its length, but for a constant cost at each error."""
     with uncollected():
-        nodes, lost, said = nodes_of(source, _DESIGN)
-        builder = Builder(source)
-        tree = SyntaxTree(source, tuple(builder.entry(node) for node in nodes), lost)
-    return tree, (*said, *builder.diagnostics)
+        return _tree(source)  # what else was built is gone when the collector comes back
+
+
+def _tree(source: Source) -> tuple[SyntaxTree, tuple[Diagnostic, ...]]:
+    nodes, lost, said = nodes_of(source, _DESIGN)
+    builder = Builder(source)
+    return SyntaxTree(source, tuple(builder.entry(node) for node in nodes), lost), (*said, *builder.diagnostics)
 
 
 def nodes_of(source: Source, form: Form) -> tuple[list[Node], tuple[Lost, ...], tuple[Diagnostic, ...]]:
