@@ -91,7 +91,8 @@ class Automaton:
     """The states and values of one reading. `feed` raises UnexpectedToken and then has changed nothing."""
 
     def __init__(self, tables: Tables) -> None:
-        self.tables = tables
+        self.tables, self.table, self.rules = tables, tables.states, tables.rules
+        self.scanners = _scanners(tables)
         self.states: list[int] = [tables.start]
         self.values: list[_Value] = []
 
@@ -99,19 +100,21 @@ class Automaton:
     def terminals(self) -> Iterable[str]:
         """What the present state has in its table: some of it fits only until what came before is reduced."""
         known = self.tables.terminals
-        return (name for name in self.tables.states[self.states[-1]] if name in known or name == "$END")
+        return (name for name in self.table[self.states[-1]] if name in known or name == "$END")
 
     def next_token(self, text: str, at: int) -> Token | None:
         """The first token from `at`, None at the end of the text. Raises UnexpectedToken or UnexpectedCharacter."""
-        tables = self.tables
-        scanner = _scanner(tables, self.states[-1])
+        tables, state = self.tables, self.states[-1]
+        scanner = self.scanners.get(state)
+        if scanner is None:
+            scanner = self.scanners[state] = _scanner(tables, state)
         while at < len(text):
             match = scanner.match(text, at)
             if match is None:
                 return _stray(tables, text, at)
             kind, word = match.lastgroup or "", match[0]
             if kind not in tables.ignored:
-                if kind == "NAME" and tables.keywords.get(word) in tables.states[self.states[-1]]:
+                if kind == "NAME" and tables.keywords.get(word) in self.table[state]:
                     kind = tables.keywords[word]
                 return Token(kind, word, at, match.end())
             at = match.end()
@@ -119,7 +122,7 @@ class Automaton:
 
     def fits(self, *terminals: str) -> bool:
         """Could these terminals come next, in this order?"""
-        rules, states = self.tables.rules, self.tables.states
+        rules, states = self.rules, self.table
         kept, grown = len(self.states) - 1, [self.states[-1]]  # what is untouched, and what is on top of it
         for terminal in terminals:
             while True:
@@ -140,7 +143,7 @@ class Automaton:
 
     def feed(self, token: Token) -> None:
         """Shift a token, after the reductions that it asks for."""
-        table = self.tables.states
+        table = self.table
         action = table[self.states[-1]].get(token.type)
         if action is None or (action < 0 and not self.fits(token.type)):
             raise UnexpectedToken(token)
@@ -154,7 +157,7 @@ class Automaton:
         """The whole tree. Raises UnexpectedToken if something is still open."""
         end = Token("$END", "", 0, 0)
         while self.states[-1] != self.tables.end:
-            action = self.tables.states[self.states[-1]].get("$END")
+            action = self.table[self.states[-1]].get("$END")
             if action is None or action >= 0:
                 raise UnexpectedToken(end)
             self._reduce(~action)
@@ -163,8 +166,8 @@ class Automaton:
         return content
 
     def _reduce(self, number: int) -> None:
-        origin, name, length, taken, lone = self.tables.rules[number]
-        states, table = self.states, self.tables.states
+        origin, name, length, taken, lone = self.rules[number]
+        states, table = self.states, self.table
         if lone and length == 1 and not isinstance(self.values[-1].content, list):
             # An expression's way through every level of precedence: half of all reductions, and nothing changes.
             states.pop()
@@ -226,6 +229,11 @@ def _stray(tables: Tables, text: str, at: int) -> Token:
 
 
 @cache
+def _scanners(tables: Tables) -> dict[int, re.Pattern[str]]:
+    """Those of the states that have been read from so far."""
+    return {}
+
+
 def _scanner(tables: Tables, state: int) -> re.Pattern[str]:
     """What one state can take, and what is passed over everywhere."""
     return _pattern(tables, frozenset(tables.terminals.keys() & tables.states[state].keys()))

@@ -14,13 +14,18 @@ from shuntwise.syntax import box_tree as b
 from shuntwise.syntax import tree as t
 from shuntwise.syntax.box_tables import BOX
 from shuntwise.syntax.build import Builder
-from shuntwise.syntax.parser import Form, nodes_of
+from shuntwise.syntax.parser import Form, nodes_of, uncollected
 from shuntwise.syntax.situation import Complaint, Situation
 from shuntwise.syntax.words import BOX_KEYWORDS, BOX_STATEMENTS
 
 
 def parse_box(source: Source) -> tuple[b.BoxTree, tuple[Diagnostic, ...]]:
     """Read a whole file of a box. Parsing never fails; what cannot be read is left out."""
+    with uncollected():
+        return _tree(source)
+
+
+def _tree(source: Source) -> tuple[b.BoxTree, tuple[Diagnostic, ...]]:
     nodes, lost, said = nodes_of(source, _FORM)
     builder = _BoxBuilder(source)
     lines = tuple(builder.line(node) for node in nodes)

@@ -18,7 +18,8 @@ from __future__ import annotations
 
 import gc
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cached_property
 from types import ModuleType
@@ -89,6 +90,11 @@ _DESIGN = Form(DESIGN, STATEMENTS, KEYWORDS, _complain)
 
 def parse(source: Source) -> tuple[SyntaxTree, tuple[Diagnostic, ...]]:
     """Read a whole design. Time is linear in its length, but for a constant cost at each error."""
+    with uncollected():
+        return _tree(source)  # what else was built is gone when the collector comes back
+
+
+def _tree(source: Source) -> tuple[SyntaxTree, tuple[Diagnostic, ...]]:
     nodes, lost, said = nodes_of(source, _DESIGN)
     builder = Builder(source)
     return SyntaxTree(source, tuple(builder.entry(node) for node in nodes), lost), (*said, *builder.diagnostics)
@@ -99,12 +105,18 @@ def nodes_of(source: Source, form: Form) -> tuple[list[Node], tuple[Lost, ...], 
     other = foreign(source)
     if other is not None:
         return [], (Lost(frozenset(), other.span, whole_file=True),), (other,)
-    # All that is built here stays alive, so the garbage collector would walk over it again and again for
-    # nothing: that took half of the time for a text of ten thousand parts, and more for a longer one.
+    return _Reader(source, form).read()
+
+
+@contextmanager
+def uncollected() -> Iterator[None]:
+    """Without the garbage collector: all that a parser builds stays alive, so it would walk over it again and again for
+    nothing. That took half of the time for a text of ten thousand parts, and more for a longer one.
+    """
     collecting = gc.isenabled()
     gc.disable()
     try:
-        return _Reader(source, form).read()
+        yield
     finally:
         if collecting:
             gc.enable()
