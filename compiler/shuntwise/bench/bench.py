@@ -32,7 +32,7 @@ from shuntwise.graph.circuit import Circuit
 from shuntwise.model.box import Instruments, Reading, Taken
 
 SUSPECTS = 3
-LIMIT_BOARDS, REACH_BOARDS, WINDOW_BOARDS = 500, 100, 600
+LIMIT_BOARDS, REACH_BOARDS, WINDOW_BOARDS = 600, 150, 600
 """Boards drawn for the limits of a verdict, for the reach of one fault, and for the window of a single reading."""
 
 WORTH = 0.02
@@ -147,7 +147,7 @@ class Bench:
         return self._limits[readings]
 
     def _reach(self, readings: tuple[Reading, ...], found: Lookup, row: int) -> float:
-        """How far boards with the fault of one row lie from what explains them best; 1 in 100 lies further away."""
+        """How far boards with the fault of one row lie from what explains them best."""
         return distance_limit(found, self._shown(readings, np.full(REACH_BOARDS, row, np.intp)))
 
     def _shown(self, readings: tuple[Reading, ...], rows: Whole) -> Real:

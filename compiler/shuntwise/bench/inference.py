@@ -27,10 +27,11 @@ class Lookup:
     def distances(self, u: Real) -> Real:
         """d^2 (B, H) of boards' readings (B, k)."""
         found = np.empty((len(u), len(self.mean)))
+        turned = np.swapaxes(self.inverse_root, 1, 2)
         for begin in range(0, len(u), 64):
-            rest = u[begin : begin + 64, None, :] - self.mean
-            scaled = np.einsum("hij,bhj->bhi", self.inverse_root, rest, optimize=True)
-            found[begin : begin + 64] = np.einsum("bhi,bhi->bh", scaled, scaled)
+            part = slice(begin, begin + 64)
+            scaled = (u[None, part] - self.mean[:, None]) @ turned
+            found[part] = np.einsum("hbi,hbi->bh", scaled, scaled)
         return found
 
     def log_likelihoods(self, square: Real) -> Real:

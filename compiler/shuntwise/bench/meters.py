@@ -20,6 +20,9 @@ from shuntwise.model.box import Instruments, Reading
 FLOOR_OHM, FLOOR_Z, FLOOR_V = 0.5, 0.05, 3e-3
 OHM_DIGIT, OHM_CONTACT, OHM_SHARE = 0.1, 0.1, 0.01
 VOLT_DIGIT, VOLT_HUM = 1e-3, 0.5e-3
+WIRE_V, WIRE_SEEN_V = 4e-3, 6e-3
+"""What some milliohm of wire make of a reading of nothing, at most, and of which readings it is lost in the rest."""
+
 IMPEDANCE_SHARE = 0.02
 SLACK = 0.005
 """What no model has, in each reading for itself: on the scale of comparison."""
@@ -57,7 +60,8 @@ class Scale:
     def variance(self, x: Real) -> Real:
         """Of u, by what each reading has for itself."""
         ohm = OHM_DIGIT**2 / 12 + OHM_CONTACT**2 / 3 + (OHM_SHARE * x) ** 2 / 3
-        volts = (self.bench.meter_share * x) ** 2 / 3 + VOLT_DIGIT**2 / 3 + VOLT_HUM**2
+        wire = WIRE_V**2 / 3 / (1 + (x / WIRE_SEEN_V) ** 2)
+        volts = (self.bench.meter_share * x) ** 2 / 3 + VOLT_DIGIT**2 / 3 + VOLT_HUM**2 + wire
         impedance = (IMPEDANCE_SHARE * x) ** 2 / 3
         each = np.where(self.resistance, ohm, np.where(self.impedance, impedance, volts)) * self.slope(x) ** 2
         return np.where(self.resistance & (x >= BEYOND_OHM), 1e-4, each) + SLACK**2
@@ -68,9 +72,10 @@ class Scale:
         leads = self.bench.leads_ohm * generator.uniform(-1, 1, (len(x), 1))
         contact = OHM_CONTACT * generator.uniform(-1, 1, x.shape)
         hum = VOLT_HUM * generator.normal(size=x.shape)
+        wire = WIRE_V * generator.uniform(0, 1, x.shape) / np.hypot(1, x / WIRE_SEEN_V)
         ohm = np.maximum(np.round((x * (1 + OHM_SHARE * each) + leads + contact) / OHM_DIGIT) * OHM_DIGIT, 0)
         ohm = np.where(x < BEYOND_OHM, ohm, BEYOND_OHM)
-        volts = np.sqrt((x * (1 + self.bench.meter_share * each)) ** 2 + hum**2)
+        volts = np.sqrt((x * (1 + self.bench.meter_share * each)) ** 2 + hum**2 + wire**2)
         volts = np.round(volts / VOLT_DIGIT) * VOLT_DIGIT
         return np.where(self.resistance, ohm, np.where(self.impedance, x * (1 + IMPEDANCE_SHARE * each), volts))
 

@@ -20,6 +20,11 @@ from shuntwise.bench.states import varied
 from shuntwise.model.box import Reading
 
 JOINT = 0.99
+"""Share of sound boards that pass all windows of a sheet."""
+
+ALARMS = 0.006
+"""Share of sound boards that a verdict may take for wrong, and of boards with one fault for ones with several."""
+
 SEED = 20261130
 
 
@@ -56,11 +61,11 @@ def windows(shown: Real, resistance: Sequence[bool]) -> tuple[Real, Real, float]
 
 
 def sound_limit(lookup: Lookup, log_prior: Real, is_sound: Real, u: Real) -> float:
-    """The share of "sound" that one in a hundred sound boards (N, M) falls below."""
+    """The share of "sound" that ALARMS of sound boards (N, M) fall below."""
     posterior = shares(lookup.log_likelihoods(lookup.distances(u)) + log_prior)
-    return float(np.quantile(posterior[:, is_sound].sum(axis=1), 1 - JOINT))
+    return float(np.quantile(posterior[:, is_sound].sum(axis=1), ALARMS))
 
 
 def distance_limit(lookup: Lookup, u: Real) -> float:
-    """The least d^2 that one in a hundred boards (N, M) with a single fault goes beyond."""
-    return float(np.quantile(lookup.distances(u).min(axis=1), JOINT))
+    """The least d^2 that ALARMS of boards (N, M) with a single fault go beyond."""
+    return float(np.quantile(lookup.distances(u).min(axis=1), 1 - ALARMS))
