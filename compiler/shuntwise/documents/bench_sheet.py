@@ -32,11 +32,11 @@ PREFERRED_W = (0.5, 1.0, 2.0, 5.0, 10.0, 17.0, 25.0, 50.0, 100.0, 200.0)
 """In which ratings resistors are sold (common practice, no source)."""
 
 
-def content(circuit: Circuit, bench: Instruments, sheet: BenchSheet) -> Iterator[Group]:
-    """The whole sheet. `sheet` must be of this circuit and of these instruments."""
+def content(circuit: Circuit, bench: Instruments, sheet: BenchSheet, *, drawn: bool = True) -> Iterator[Group]:
+    """The whole sheet. `sheet` must be of this circuit and of these instruments; a text needs no picture `drawn`."""
     yield _filled_in()
     yield (Listing(cautions(sheet, bench)),)
-    yield (set_up_picture(circuit, bench),)
+    yield (set_up_picture(circuit, bench),) if drawn else ()
     yield _meter_check(sheet, bench)
     number = 1
     for set_up, lines in by_set_up(sheet.lines):
