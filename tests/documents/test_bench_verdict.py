@@ -59,6 +59,10 @@ def test_readings_outside_their_windows_are_marked() -> None:
 def test_the_next_reading_tells_what_each_answer_would_mean() -> None:
     proposal = Proposal(AT_T, (Answer(0.0, 2.2, "R2 is wrong", 0.5), Answer(4900.0, 5100.0, "L2 is open", 0.998)))
     said = " ".join(as_text([next_reading(proposal)]).split())
+    assert "Anywhere else" not in said
+    more = Proposal(AT_T, (*proposal.answers, Answer(2.3, 900.0, "nothing is wrong", 0.001)))
+    told_more = as_text([next_reading(more)])
+    assert "nothing is wrong" not in told_more and "Anywhere else" in told_more
     assert "Read next: resistance at t, drivers off" in said and "On a sound board 2.8 ohm (2.5 ohm to 3.2 ohm)" in said
     assert "0 ohm 2.2 ohm R2 is wrong 50 %" in said and "open open L2 is open over 99 %" in said
 

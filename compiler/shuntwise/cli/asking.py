@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from shuntwise.cli.main import CLEAN, FINDINGS, Refused
-from shuntwise.cli.on_bench import SOUND, Subject, box_of, of, should_be
+from shuntwise.cli.on_bench import SOUND, Subject, box_of, of, read, should_be
 from shuntwise.cli.output import put_line, put_new_box
 from shuntwise.cli.progress import progress
 from shuntwise.cli.reading import BOX_ENDING, refusing, show
@@ -160,7 +160,7 @@ class Dialogue:
         return self.known
 
     def taken(self) -> tuple[Taken, ...]:
-        return self.subject.usable(self.box())
+        return read(self.box())
 
     def next_line(self) -> SheetLine | None:
         """The reading to ask for, None where the verdict is due."""

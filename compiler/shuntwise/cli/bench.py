@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from shuntwise.cli.main import CLEAN, FINDINGS
-from shuntwise.cli.on_bench import SOUND, Subject, of, should_be
+from shuntwise.cli.on_bench import SOUND, Subject, of, read, should_be
 from shuntwise.cli.output import as_json, put_folder, screen
 from shuntwise.cli.progress import progress
 from shuntwise.cli.reading import status
@@ -66,7 +66,7 @@ class Told:
 
 def _told(subject: Subject, options: argparse.Namespace) -> Told:
     bench, box = subject.bench, subject.box
-    taken = subject.usable(box) if box is not None else ()
+    taken = read(box)
     return Told(
         sheet=bench.sheet,
         taken=taken,
@@ -94,20 +94,19 @@ def verdict_groups(told: Told, inputs: int) -> list[Group]:
     return [group for group in groups if group]
 
 
-def _text(subject: Subject, told: Told) -> str:
+def _text(subject: Subject, told: Told, *, with_sheet: bool = False) -> str:
+    """The verdict and what to read next; the sheet where there is neither, or if it is wanted with them."""
     from shuntwise.documents.aligned import as_text
     from shuntwise.documents.bench_sheet import content
 
-    title: Group = (Heading(subject.title),)
-    if told.verdict is None and not told.proposed:
-        sheet = content(subject.material.circuit, subject.instruments, told.sheet)
-        return as_text([title, *sheet])
-    return as_text([title, *verdict_groups(told, subject.inputs)])
+    groups = verdict_groups(told, subject.inputs)
+    if with_sheet or not groups:
+        groups = [*content(subject.material.circuit, subject.instruments, told.sheet, drawn=False), *groups]
+    return as_text([(Heading(subject.title),), *groups])
 
 
 def _write(subject: Subject, told: Told, options: argparse.Namespace) -> str:
     """Sheet and verdict as PDF, page and text in a folder."""
-    from shuntwise.documents.aligned import as_text
     from shuntwise.documents.bench_sheet import content
     from shuntwise.documents.binder import BENCH, front
     from shuntwise.documents.flow import flow
@@ -124,7 +123,7 @@ def _write(subject: Subject, told: Told, options: argparse.Namespace) -> str:
     files = {
         f"{name}.pdf": as_pdf(sheets, material.title, places, ""),
         f"{name}.html": as_html(chapters, bears).encode(),
-        f"{name}.txt": as_text([(Heading(subject.title),), *sheet, *verdict]).encode(),
+        f"{name}.txt": _text(subject, told, with_sheet=True).encode(),
     }
     put_folder(files, Path(options.output))
     return visible(f"written to {options.output}: {', '.join(sorted(files))}")

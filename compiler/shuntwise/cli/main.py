@@ -1,7 +1,7 @@
 """`shuntwise COMMAND ...`: the options of every command, and what becomes of its exit status.
 
-0: clean. 1: findings of severity error (or solvers that disagree). 2: wrong usage, or a file or program
-that is not there. 3: a fault of shuntwise itself. A traceback is shown only when SHUNTWISE_TRACEBACK is set.
+0: clean. 1: findings of severity error (or solvers that disagree, a board at fault). 2: wrong usage, or a file or
+program that is not there. 3: a fault of shuntwise itself. A traceback is shown only when SHUNTWISE_TRACEBACK is set.
 """
 
 from __future__ import annotations

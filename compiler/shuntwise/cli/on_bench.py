@@ -44,13 +44,6 @@ class Subject:
     def inputs(self) -> int:
         return len(self.compilation.design.feeds)
 
-    def usable(self, box: Box) -> tuple[Taken, ...]:
-        """The readings of a box between points that can be reached; of a sweep some of its points."""
-        from shuntwise.bench.sweeps import thinned
-
-        points = {*self.bench.points}
-        return thinned(one for one in box.taken if {one.reading.plus, one.reading.minus} <= points)
-
 
 def of(options: argparse.Namespace) -> Subject | None:
     """What the options name, None where the design has errors in its text or wiring, which have been shown.
@@ -82,6 +75,13 @@ def box_of(options: argparse.Namespace) -> Box | None:
         show(found.findings)
         raise Faulty
     return found.box
+
+
+def read(box: Box | None) -> tuple[Taken, ...]:
+    """The readings of a box; of a sweep as many of its points as the bench takes."""
+    from shuntwise.bench.sweeps import thinned
+
+    return thinned(box.taken) if box is not None else ()
 
 
 def should_be(bench: Bench, taken: tuple[Taken, ...]) -> tuple[SheetLine, ...]:

@@ -17,7 +17,7 @@ from shuntwise.documents.sheet import GREY, Drawn, Mark, Point, Stroke, Text
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.instruments import Instruments
 
-WIDTH, ROW, SIZE = 152.0, 12.0, 2.75
+WIDTH, ROW, SIZE = 152.0, 12.5, 2.75
 """Of the picture, of a driver's two wires, and of type, in mm."""
 
 LEFT, RIGHT = 52.0, 92.0

@@ -28,15 +28,18 @@ WOOFER_FS_HZ = 120.0
 CHECKED_HZ = 100.0
 """At which every AC voltmeter is right (common practice, no source)."""
 
+DIVIDER_OHM = 1000.0
+"""Of each resistor by which the voltmeter is checked: much for a generator, little for a meter (common practice)."""
+
 PREFERRED_W = (0.5, 1.0, 2.0, 5.0, 10.0, 17.0, 25.0, 50.0, 100.0, 200.0)
 """In which ratings resistors are sold (common practice, no source)."""
 
 
-def content(circuit: Circuit, bench: Instruments, sheet: BenchSheet) -> Iterator[Group]:
-    """The whole sheet. `sheet` must be of this circuit and of these instruments."""
+def content(circuit: Circuit, bench: Instruments, sheet: BenchSheet, *, drawn: bool = True) -> Iterator[Group]:
+    """The whole sheet. `sheet` must be of this circuit and of these instruments; a text needs no picture `drawn`."""
     yield _filled_in()
     yield (Listing(cautions(sheet, bench)),)
-    yield (set_up_picture(circuit, bench),)
+    yield (set_up_picture(circuit, bench),) if drawn else ()
     yield _meter_check(sheet, bench)
     number = 1
     for set_up, lines in by_set_up(sheet.lines):
@@ -91,7 +94,7 @@ def _meter_check(sheet: BenchSheet, bench: Instruments) -> Group:
 def meter_check(bench: Instruments) -> str:
     """How to find out whether the voltmeter is right at the frequencies of the sheet."""
     return (
-        f"Voltmeter: two equal resistors of some {_ohm(bench.series_ohm)} in a row across the generator, no box. Set "
+        f"Voltmeter: two equal resistors of some {_ohm(DIVIDER_OHM)} in a row across the generator, no box. Set "
         f"that to {_volts(bench.source_v)} by this meter at {u.write(CHECKED_HZ, u.HERTZ)}; then it must show half "
         "across one of the two, at each frequency. If not, take another."
     )

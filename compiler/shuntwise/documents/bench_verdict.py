@@ -27,6 +27,9 @@ NOT_TESTED = (
 WORTH_TELLING = 0.01
 """A suspect of a smaller share is not told, unless it is the likeliest."""
 
+LIKELY = 0.05
+"""What an answer makes no likelier than this is left out."""
+
 RATES = "How often such a verdict is right was worked out on simulated boards only, never counted on soldered ones."
 
 
@@ -78,7 +81,8 @@ def _suspect(number: int, one: Suspected) -> Group:
         *([f"To be sure: {_ended(one.proof)}"] if one.proof else []),
         *([f"What it does: {'; '.join(one.effects)}."] if one.effects else []),
     ]
-    heading = Heading(f"{number}. {_title(one)} ({share(one.share)})")
+    title = _title(one)
+    heading = Heading(f"{number}. {title[:1].upper()}{title[1:]} ({share(one.share)})")
     return (heading, Listing(tuple(entries), marked=False)) if entries else (heading,)
 
 
@@ -117,11 +121,14 @@ def next_reading(proposal: Proposal, inputs: int = 1) -> Group:
     line, quantity = proposal.line, proposal.line.reading.quantity
     low, high = window(line)
     right = shown(line.expected, quantity)
-    rows = tuple((*_range(one, quantity), one.title, share(one.share)) for one in proposal.answers)
+    likely = [one for one in proposal.answers if one.share >= LIKELY] or proposal.answers
+    rows = tuple((*_range(one, quantity), one.title, share(one.share)) for one in likely)
+    rest = (Paragraph("Anywhere else nothing is likely by itself."),) if len(rows) < len(proposal.answers) else ()
     return (
         Heading(f"Read next: {line.reading.words(inputs)}"),
         Paragraph(f"On a sound board {right} ({low} to {high}). What an answer would mean:"),
         Table(("from", "to", "likeliest", "share"), rows, frozenset({0, 1, 2})),
+        *rest,
     )
 
 

@@ -102,9 +102,7 @@ def _meter(set_up: SetUp, bench: Instruments) -> str:
 def ohmmeter(bench: Instruments) -> str:
     """How to use the ohmmeter."""
     leads = u.write(bench.leads_ohm, u.OHM, DIGITS)
-    return (
-        f"Ohmmeter: a reading that climbs to open is a capacitor that fills: wait. Set it to zero if leads add {leads}."
-    )
+    return f"Ohmmeter: a reading that climbs to open is a capacitor that fills, so wait. Its leads may add {leads}."
 
 
 def at(reading: Reading) -> str:

@@ -122,8 +122,10 @@ def _connectors(material: Material) -> Iterable[Group | Sheet]:
 
 
 def _bench(material: Material) -> Iterable[Group | Sheet]:
+    from shuntwise.documents.bench_sheet import content
+
     if material.printing.bench:
-        yield from bench_sheet(material)
+        yield from content(material.circuit, material.bench.instruments, material.bench.sheet)
 
 
 def _label(material: Material) -> Iterable[Group | Sheet]:
@@ -164,18 +166,6 @@ def chapters(material: Material) -> tuple[Chapter, ...]:
         material.made[CHAPTERS] = tuple(chapters)
     found: tuple[Chapter, ...] = material.made[CHAPTERS]
     return found
-
-
-def bench_sheet(material: Material) -> Iterable[Group]:
-    """The check sheet for the bench, of a design that has a network."""
-    from shuntwise.documents.bench_sheet import content
-
-    return content(material.circuit, material.bench.instruments, material.bench.sheet)
-
-
-def bench_chapter(material: Material) -> Chapter:
-    """The same alone, whatever the binder is wanted to have."""
-    return Chapter("bench", BENCH, tuple(group for group in bench_sheet(material) if group))
 
 
 def front(material: Material) -> Front:
