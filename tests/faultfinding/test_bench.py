@@ -155,6 +155,7 @@ def test_measured_parts_narrow_the_windows() -> None:
     circuit = circuit_of("two-way")
     measured = {"L1": (1.03e-3, 0.01), "C1": (9.7e-6, 0.01), "C2": (5.5e-6, 0.01), "L2": (0.55e-3, 0.01)}
     plain, narrow = bench_of("two-way"), Bench(circuit, measured=measured)
+    assert narrow.readings == plain.readings
     readings = [line.reading for line in plain.sheet.lines if line.reading.freq_hz]
     wide, close = lines(plain.dictionary, readings)[0], lines(narrow.dictionary, readings)[0]
     widths = [(b.high - b.low) / (a.high - a.low) for a, b in zip(wide, close, strict=True)]

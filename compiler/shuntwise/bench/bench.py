@@ -61,8 +61,10 @@ class Bench:
         """
         self.circuit, self.instruments = circuit, instruments or Instruments()
         self.rig: Rig = rig_of(circuit, measured)
-        self.faults: tuple[Fault, ...] = catalogue(self.rig, neighbours or neighbours_of(circuit))
+        self.neighbours = neighbours or neighbours_of(circuit)
+        self.faults: tuple[Fault, ...] = catalogue(self.rig, self.neighbours)
         self.dictionary = Dictionary(self.rig, self.faults, self.instruments)
+        self.measured = measured or {}
         self.yardstick = {one.reading: one.value for one in beside}
         self.telling = Telling(self.rig, self.instruments)
         self._limits: dict[tuple[Reading, ...], tuple[float, float]] = {}
@@ -85,7 +87,14 @@ class Bench:
 
     @cached_property
     def sheet(self) -> BenchSheet:
-        return sheet_of(self.dictionary, chosen(self.dictionary, self.class_of, self.pool))
+        return sheet_of(self.dictionary, self.readings)
+
+    @cached_property
+    def readings(self) -> tuple[Reading, ...]:
+        """Those of the sheet: of the circuit as stated, so that a sheet is the same whatever was measured of a box."""
+        if self.measured:
+            return Bench(self.circuit, self.instruments, neighbours=self.neighbours).readings
+        return chosen(self.dictionary, self.class_of, self.pool)
 
     # --- the verdict
 

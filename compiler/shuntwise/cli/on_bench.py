@@ -50,19 +50,22 @@ def of(options: argparse.Namespace) -> Subject | None:
 
     Raises Refused, and Faulty for a box's file with errors.
     """
-    options.box = options.readings
+    options.box, tried = options.readings, options.settings
     work = open_design(options)
-    compilation = work.compilation(options.variant, options.settings)
+    # What was measured of the box goes to the bench as such: its sheet is that of the design as stated.
+    compilation = work.compilation(options.variant, tried)
     if not require_network(compilation):
         return None
     box = box_of(options)
     printing = Printing(options.paper, box=name_of_box(options))
-    material = work.material(None, options.variant, options.settings, printing=printing)
+    material = work.material(None, options.variant, tried, printing=printing)
     instruments = box.instruments if box is not None else compilation.design.instruments
     from shuntwise.bench.bench import Bench
 
+    measured = {label: (quantity.value, share) for label, (quantity, share) in box.measured.items()} if box else {}
     sister = box.yardstick.taken if box is not None and box.yardstick is not None else ()
-    return Subject(compilation, material, instruments, box, Bench(compilation.circuit, instruments, beside=sister))
+    bench = Bench(compilation.circuit, instruments, measured, beside=sister)
+    return Subject(compilation, material, instruments, box, bench)
 
 
 def box_of(options: argparse.Namespace) -> Box | None:
