@@ -61,14 +61,13 @@ def _blind(counts: Sequence[Counts]) -> str:
         "drift": "A part 2 to 4 tolerances off: as far as a few good ones together",
         "joint under 2 ohm": "A joint of 0.5 to 2 ohm: the leads and contacts of an ohmmeter make as much",
         "near twins": "What changes the readings less than parts and meters do: parts of nearly one value exchanged, a"
-        " driver's wires exchanged where little lies between them, a joint where hardly any current flows, a part that is"
-        " bridged by a smaller one",
+        " driver's wires exchanged where little lies between them, a joint where hardly any current flows",
     }
     lines = [f"- {words[name]} ({seen[name]} seen)." for name in words if name in seen]
     lines += [
-        "- Nothing of: joints, tracks and parts under load, heat and shaking; insulation and voltage; coils that saturate; "
-        "the drivers inside, their polarity among it; rattle and leaks of air.",
-        "- One fault of those that are one on a bench: which of them it is the eye must tell, or a part with one end lifted.",
+        "- Nothing of: joints, tracks and parts under load, heat and shaking; insulation and voltage; coils that "
+        "saturate; the drivers inside, their polarity among it; rattle and leaks of air.",
+        "- Which one it is of faults that are one on a bench: the eye must tell, or a part with one end lifted.",
     ]
     return "\n".join(lines)
 
