@@ -42,17 +42,17 @@ class Builder:
         self.board, self.capsys, self.said = board, capsys, said
         self.seen, self.question = "", ""
 
-    def __call__(self, prompt: str) -> str:
+    def __call__(self, question: str) -> str:
         printed = self.capsys.readouterr().out
-        answer = self.answer(prompt, printed.rstrip().splitlines())
-        self.seen += f"{printed}{prompt}{answer}\n"
+        answer = self.answer(question, printed.rstrip().splitlines())
+        self.seen += f"{printed}{question}{answer}\n"
         return answer
 
-    def answer(self, prompt: str, printed: list[str]) -> str:
-        if prompt == "mended: ":
+    def answer(self, question: str, printed: list[str]) -> str:
+        if question == "mended: ":
             self.board.lacks = ()
             return "soldered the end of L2"
-        if prompt != "> ":
+        if question != "> ":
             return ""
         asked = [line for line in printed if line.startswith(("resistance", "volts"))]
         self.question = asked[-1] if asked else self.question  # what cannot be read is asked for again
