@@ -60,7 +60,7 @@ def main() -> None:
     if options.write:
         told = {"amount": vars(amount), "counts": found, "sample": sample()}
         COUNTS.write_text(json.dumps(told, indent=1) + "\n", encoding="utf-8")
-        TABLE.write_text(markdown(found), encoding="utf-8")
+        TABLE.write_text(markdown(found, vars(amount)), encoding="utf-8")
 
 
 def _timed(target: Target, amount: Amount, seed: int, stand_in: bool) -> tuple[dict[str, Any], list[str], float]:

@@ -20,8 +20,8 @@ from shuntwise.bench.verdict import Verdict
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.box import Instruments, Reading, Taken
 
-READINGS = {2: 8, 3: 10}
-"""So many readings of the sheet are judged, by the number of drivers (3 of three and more)."""
+READINGS, MORE_FOR_AN_INPUT = {2: 8, 3: 10}, 2
+"""So many readings of the sheet are judged, by the number of drivers (3 of three and more), and for an input more."""
 
 SURE, SETTLED, MOST_READINGS, FIRST_READINGS = 0.9, 0.95, 12, 4
 BINS = (0.0, 0.3, 0.5, 0.7, 0.8, 0.9, 0.95, 0.99)
@@ -120,7 +120,7 @@ def score(
     method, seed_text = maker(circuit, instruments), f"{seed} {name}"
     whole = tuple(line.reading for line in method.sheet.lines)
     ways = len({driver.coil_of or driver.name for driver in plan.drivers.values()})
-    few = min(READINGS[3 if ways > 2 else 2], len(whole))
+    few = min(READINGS[3 if ways > 2 else 2] + MORE_FOR_AN_INPUT * (len(plan.feeds) - 1), len(whole))
     chosen = _chosen(
         [*(Case(f.family, f) for f in method.faults if f.family != "drift"), *own_cases(plan)], amount.most, seed_text
     )

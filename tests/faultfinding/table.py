@@ -11,22 +11,22 @@ from faultfinding.scoring import PLAIN
 
 TABLE = Path(__file__).parent / "TABLE.md"
 COUNTS = Path(__file__).parent / "counts.json"
-COMMAND = "python tests/faultfinding/run.py --assume broken --write"
 APART = ("near twins", "drift", "joint under 2 ohm")
 SETUP = ("driver", "dummies", "series", "source", "meter", "scatter")
 OWN = ("any value",)
 """Families that the mean leaves out: what hardly differs from a sound board, faults of the set-up, and what lies across
 the other families."""
 
-HEAD = f"""\
+HEAD = """\
 # What the bench finds
 
-Written by `{COMMAND}`. Boards are simulated: made by ngspice from circuits with a fault in them, with the
-errors of parts, drivers and meters, and read by the first readings of the sheet that the bench itself chose (8 of a
-two-way, 10 of a three-way). Detected: the board does not pass. First: the first suspect is the fault, or one that the
-sheet does not tell from it, of the boards that are detected; among three likewise. Sure and wrong: of all boards, a
-wrong first suspect with a share of 90 % or more, and no word that it may be none. How boards are made and what counts
-as one fault stands in DEVELOPERS.md.
+Written by `{command}`:
+{boards} boards of each fault, {faults}. Boards are simulated: made
+by ngspice from circuits with a fault in them, with the errors of parts, drivers and meters, and read by the first
+readings of the sheet that the bench itself chose (8 of a two-way, 10 of a three-way, 2 more for a second input).
+Detected: the board does not pass. First: the first suspect is the fault, or one that the sheet does not tell from it,
+of the boards that are detected; among three likewise. Sure and wrong: of all boards, a wrong first suspect with a share
+of 90 % or more, and no word that it may be none. How boards are made and what counts as one fault stands in DEVELOPERS.md.
 """
 
 Counts = Mapping[str, Any]
@@ -34,9 +34,14 @@ TWO, THREE = "two ways and fewer", "three ways and more"
 PAIRS = ("flagged or one first", "flagged", "one first", "sure and wrong")
 
 
-def markdown(counts: Sequence[Counts]) -> str:
-    """The page, of the counts of all designs."""
-    return HEAD + "".join(f"\n## {title}\n\n{text}\n" for title, text in sections(counts))
+def markdown(counts: Sequence[Counts], amount: Mapping[str, Any]) -> str:
+    """The page, of the counts of all designs, and how much was counted."""
+    boards, most = amount["boards"], amount["most"]
+    limit = f" --most {most}" if most else ""
+    command = f"python tests/faultfinding/run.py --boards {boards}{limit} --assume broken --write"
+    faults = f"in each design {most} of a family at the most" if most else "all of each design"
+    head = HEAD.format(command=command, boards=boards, faults=faults)
+    return head + "".join(f"\n## {title}\n\n{text}\n" for title, text in sections(counts))
 
 
 def sections(counts: Sequence[Counts]) -> Iterable[tuple[str, str]]:
