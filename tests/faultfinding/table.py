@@ -26,7 +26,8 @@ by ngspice from circuits with a fault in them, with the errors of parts, drivers
 readings of the sheet that the bench itself chose (8 of a two-way, 10 of a three-way, 2 more for a second input).
 Detected: the board does not pass. First: the first suspect is the fault, or one that the sheet does not tell from it,
 of the boards that are detected; among three likewise. Sure and wrong: of all boards, a wrong first suspect with a share
-of 90 % or more, and no word that it may be none. How boards are made and what counts as one fault stands in DEVELOPERS.md.
+of 90 % or more, and no word that it may be none. How boards are made and what counts as one fault stands in
+DEVELOPERS.md.
 """
 
 Counts = Mapping[str, Any]
