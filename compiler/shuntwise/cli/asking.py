@@ -220,14 +220,14 @@ class Dialogue:
 
     def ask(self, line: SheetLine) -> None:
         """Ask until it is answered, skipped, or another one is to be asked."""
-        from shuntwise.documents.bench_words import shown, window
+        from shuntwise.documents.bench_words import expected, window
 
         reading = line.reading
         self.connect(reading)
         low, high = window(line)
         print()
         _say(reading.words(self.subject.inputs))
-        _say(f"  should be {shown(line.expected, reading.quantity)} ({low} to {high})")
+        _say(f"  should be {expected(line)} ({low} to {high})")
         while True:
             answer = self.hear()
             if answer == "skip":

@@ -12,7 +12,7 @@ from math import inf
 from shuntwise.bench.solving import BEYOND_OHM
 from shuntwise.bench.verdict import Answer, Proposal, SheetLine, Suspected, Verdict
 from shuntwise.diagnostics.wording import listed
-from shuntwise.documents.bench_words import shown, window
+from shuntwise.documents.bench_words import expected, shown, window
 from shuntwise.documents.page import Group, Heading, Listing, Paragraph, Table
 from shuntwise.model.box import Box, ReadQuantity, Taken
 
@@ -109,7 +109,7 @@ def as_read(taken: Sequence[Taken], lines: Sequence[SheetLine], sister: Box | No
         mark = "" if line.allows(one.value) else "TOO HIGH" if one.value > line.high else "TOO LOW"
         own = reading.words(inputs), shown(one.value, quantity)
         other = (shown(beside[reading], quantity) if reading in beside else "",) if sister is not None else ()
-        return (*own, shown(line.expected, quantity), *window(line), *other, mark)
+        return (*own, expected(line), *window(line), *other, mark)
 
     rows = tuple(row(one, line) for one, line in zip(taken, lines, strict=True))
     heads = ("reading", "read", "expected", "low", "high", *([f"box {sister.name}"] if sister else []), "")
@@ -120,13 +120,12 @@ def next_reading(proposal: Proposal, inputs: int = 1) -> Group:
     """The reading that tells most, and what each answer would mean."""
     line, quantity = proposal.line, proposal.line.reading.quantity
     low, high = window(line)
-    right = shown(line.expected, quantity)
     likely = [one for one in proposal.answers if one.share >= LIKELY] or proposal.answers
     rows = tuple((*_range(one, quantity), one.title, share(one.share)) for one in likely)
     rest = (Paragraph("Anywhere else nothing is likely by itself."),) if len(rows) < len(proposal.answers) else ()
     return (
         Heading(f"Read next: {line.reading.words(inputs)}"),
-        Paragraph(f"On a sound board {right} ({low} to {high}). What an answer would mean:"),
+        Paragraph(f"On a sound board {expected(line)} ({low} to {high}). What an answer would mean:"),
         Table(("from", "to", "likeliest", "share"), rows, frozenset({0, 1, 2})),
         *rest,
     )
