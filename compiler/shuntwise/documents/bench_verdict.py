@@ -53,7 +53,7 @@ def told(verdict: Verdict, inputs: int = 1) -> Iterator[Group]:
             yield (Heading("Is the set-up right? It explains the readings better than a fault of the board:"),)
     for number, one in enumerate(verdict.suspects, 1):
         if number == 1 or one.share >= WORTH_TELLING:
-            yield _suspect(number, one)
+            yield _suspect(number, one, explains=verdict.outcome != "no single fault")
     if verdict.outcome not in ("passed", "good so far"):
         yield (Paragraph(f"{RATES} Amplifier and generator off before anything is moved or soldered."),)
 
@@ -74,7 +74,8 @@ def _title(one: Suspected) -> str:
     return f"{one.title}, {one.size}" if one.size else one.title
 
 
-def _suspect(number: int, one: Suspected) -> Group:
+def _suspect(number: int, one: Suspected, *, explains: bool) -> Group:
+    """A share is told of what `explains` the readings: of what does not, it would read as a certainty."""
     entries = [
         *([f"To every reading the same: {'; '.join(one.same)}."] if one.same else []),
         *([f"Where to look: {'; '.join(one.where)}."] if one.where else []),
@@ -82,7 +83,7 @@ def _suspect(number: int, one: Suspected) -> Group:
         *([f"What it does: {'; '.join(one.effects)}."] if one.effects else []),
     ]
     title = _title(one)
-    heading = Heading(f"{number}. {title[:1].upper()}{title[1:]} ({share(one.share)})")
+    heading = Heading(f"{number}. {title[:1].upper()}{title[1:]}{f' ({share(one.share)})' if explains else ''}")
     return (heading, Listing(tuple(entries), marked=False)) if entries else (heading,)
 
 
