@@ -105,6 +105,28 @@ def test_one_slip_is_told_once(line: str) -> None:
     assert names(line + "\n", t=TABLE, other=other, wrong=wrong) == [SLIPS[line]]
 
 
+@pytest.mark.parametrize(
+    ("line", "remedy"),
+    [
+        ("reading resistance at woofer, drivers out: 1 ohm", "drivers off"),
+        ("reading resistance at woofer, woofer unplugged: 1 ohm", "woofer off"),
+        ("reading resistance at woofer, Drivers Removed: 1 ohm", "drivers off"),
+        ("reading resistance at woofer, dummies out: 1 ohm", "drivers off"),
+        ("reading resistance at woofer, drivers off: OL", "open"),
+    ],
+)
+def test_what_people_say_has_its_word(line: str, remedy: str) -> None:
+    """Never the one that looks alike and means the contrary."""
+    (said,) = read(HEAD + line + "\n").findings
+    assert said.help == f"write `{remedy}`"
+    assert [edit.text for fix in said.fixes for edit in fix.edits] == [remedy]
+
+
+def test_a_second_bench_is_to_go_and_not_to_be_renamed() -> None:
+    (said,) = read(HEAD + "bench { series 10 ohm }\nbench { leads 0.3 ohm }\n").findings
+    assert said.name == "same-label-twice" and "keep one of them" in said.help
+
+
 SOUND = (
     "reading volts at woofer, dummies on, 1 kHz: 9.9 V",
     "reading volts at input, dummies on, 1 kHz: 1.19 V",

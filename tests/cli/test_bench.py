@@ -126,6 +126,69 @@ def test_the_dialogue_goes_on_where_it_was_left(
     assert Path(path).read_text().splitlines()[1:] == kept
 
 
+class Typed:
+    """Answers in their order; behind the last the input ends, and an exception among them is raised."""
+
+    def __init__(self, *answers: str | BaseException) -> None:
+        self.answers = list(answers)
+
+    def __call__(self, _: str) -> str:
+        answer = self.answers.pop(0) if self.answers else EOFError()
+        if isinstance(answer, BaseException):
+            raise answer
+        return answer
+
+
+def test_a_new_box_is_named_with_help(
+    fill: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """A question mark is no name; who stops before the name is told of no file, and none is begun."""
+    path = fill.parent / "7.box"
+    for stop, status in ((KeyboardInterrupt(), 130), ("END", 0)):
+        monkeypatch.setattr("builtins.input", Typed("?", stop))
+        assert main(["bench", str(fill), str(path), "--ask"]) == status
+        out = capsys.readouterr().out
+        assert "Empty takes what stands in brackets" in out and "kept" not in out and "U+000A" not in out
+        assert not path.exists()
+    monkeypatch.setattr("builtins.input", Typed("?", "stage left", "OL", KeyboardInterrupt()))
+    assert main(["bench", str(fill), str(path), "--ask"]) == 130
+    out = capsys.readouterr().out
+    assert f"\nEvery answer is kept in {path}.\n" in out and "U+000A" not in out
+    text = path.read_text()
+    assert text.startswith('box "stage left" of') and text.endswith(": open\n"), "OL is what many meters show"
+
+
+def test_a_meter_that_is_off_is_asked_for_again(
+    fill: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Only what lay in its window is noted, at each frequency by itself; where it was left it goes on."""
+    path = box(fill, "")
+    sound = Typed(*["skip"] * 6, "0.9 V", "back", "1.01 V")
+    monkeypatch.setattr("builtins.input", sound)
+    assert main(["bench", str(fill), path, "--ask"]) == 0
+    out = capsys.readouterr().out
+    assert out.count("further off than stated") == 1 and "There is none before." in out
+    (note,) = [line for line in Path(path).read_text().splitlines() if "meter check" in line]
+    assert note.endswith(': 1.01 V"')
+    monkeypatch.setattr("builtins.input", Typed(*["skip"] * 6, "1 V"))
+    main(["bench", str(fill), path, "--ask"])
+    assert capsys.readouterr().out.count("volts across one of the two") == 1
+    assert Path(path).read_text().count("meter check") == 2
+
+
+def test_a_verdict_is_told_once_where_the_input_ends(
+    fill: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """At the question what was mended, too, which has help."""
+    at_the_end = Typed("?")
+    monkeypatch.setattr("builtins.input", lambda prompt: at_the_end(prompt) if prompt == "mended: " else "skip")
+    path = box(fill, SOUND.replace("input, drivers off: open", "input, drivers off: 0 ohm"))
+    assert main(["bench", str(fill), path, "--ask"]) == 1
+    out = capsys.readouterr().out
+    assert out.count("Something is wrong") == out.count("not mended yet") == 1
+    assert "rework" not in Path(path).read_text()
+
+
 def test_the_sheet_as_text(fill: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["bench", str(fill)]) == 0
     out = capsys.readouterr().out

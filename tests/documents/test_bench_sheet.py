@@ -14,7 +14,7 @@ from shuntwise.bench.verdict import SheetLine
 from shuntwise.documents.aligned import as_text
 from shuntwise.documents.bench_setup import WIDTH, set_up_picture
 from shuntwise.documents.bench_sheet import check_frequencies, content
-from shuntwise.documents.bench_words import by_set_up, shown, window
+from shuntwise.documents.bench_words import by_set_up, expected, shown, window
 from shuntwise.documents.binder import CHAPTERS
 from shuntwise.documents.flow import flow
 from shuntwise.documents.html import as_html
@@ -73,7 +73,8 @@ def test_levels_and_what_a_short_draws_follow_the_instruments() -> None:
     bench = Instruments(source_v=4.0, series_ohm=20.0, dummy_ohm=4.0, meter_share=0.05, meter_top_hz=1000.0)
     text = " ".join(as_text(content(made.circuit, bench, Bench(made.circuit, bench).sheet)).split())
     for words in ("draws 200 mA at most, and makes 800 mW", "take 2 W or more", "dummies of 500 mW", "1.9 V 2.1 V",
-                  "4 ohm instead of woofer and tweeter", "within 5 % to 1 kHz", "Generator at 4 V"):  # fmt: skip
+                  "4 ohm instead of woofer and tweeter",
+                  "feeds the box, at 4 V", "50 ohm of its own", "within 5 % to 1 kHz", "Generator at 4 V"):  # fmt: skip
         assert words in text, words
 
 
@@ -95,6 +96,13 @@ def test_what_lies_within_a_printed_window_lies_within_the_window(low: float, qu
     assert low - 1e-9 <= printed[0] <= low + 0.0101 + low * 0.01
     assert high + 1e-9 >= printed[1] >= high - 0.0101 - high * 0.01
     assert shown(OPEN, "resistance") == "open"
+
+
+@pytest.mark.parametrize(("value", "words"), [(7.1e-10, "0 V"), (2e-4, "0.2 mV"), (0.0, "0 V")])
+def test_less_than_the_last_digit_is_nothing(value: float, words: str) -> None:
+    """Rounding leaves some nanovolts between what nothing joins."""
+    reading = Reading("volts", "tweeter-", "low-", "dummies on", 60.0, "low")
+    assert expected(SheetLine(reading, value, 0.0, 0.004)) == words
 
 
 def test_names_stay_within_the_picture() -> None:

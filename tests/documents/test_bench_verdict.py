@@ -44,6 +44,7 @@ def test_suspects_have_all_that_is_known_of_them() -> None:
 def test_two_faults_and_the_set_up() -> None:
     said = text(Verdict("no single fault", 0.0, (OPEN_L2,), (OPEN_L2, SHORT)))
     assert "No single fault" in said and "L2 is open and C2 is shorted, 2 ohm" in said
+    assert "1. L2 is open" in said and "%" not in said, "what does not explain the readings has no share"
     assert "Nor do two together" in text(Verdict("no single fault", 0.0))
     assert "Is the set-up right?" in text(Verdict("set-up", 0.0, (SHORT,)))
 

@@ -27,6 +27,7 @@ from shuntwise.loading import read_box
 from shuntwise.model.box import DUMMIES_ON, Box, Reading, Taken
 from shuntwise.model.box_writing import addition
 from shuntwise.source import Source
+from shuntwise.units import HERTZ, write
 
 if TYPE_CHECKING:
     from shuntwise.bench.verdict import SheetLine, Verdict
@@ -43,6 +44,16 @@ HELP = (
     "open.",
     "skip leaves this reading out, back takes the one before again, end stops here; what was read is kept.",
 )
+
+
+NAMING = "A number, or a name such as stage left. Empty takes what stands in brackets, end stops here."
+
+MENDING = "What you did, in some words, such as: C1's end soldered anew. Empty or end: not mended yet."
+
+CALLS_FOR_HELP = ("?", "help")
+
+BEYOND = "ol"
+"""What many ohmmeters show beyond their range, in small letters (common practice, no source)."""
 
 
 class Ended(Exception):
@@ -64,7 +75,9 @@ def ask(options: argparse.Namespace) -> int:
     except Ended:
         return CLEAN
     except KeyboardInterrupt:
-        print(visible(f"\nEvery answer is kept in {options.readings}."))
+        print()
+        if options.readings is not None:
+            print(visible(f"Every answer is kept in {options.readings}."))
         raise
 
 
@@ -75,15 +88,27 @@ def _subject(options: argparse.Namespace) -> Subject | None:
         return of(options)
     if not path.endswith(BOX_ENDING):
         raise Refused(f"`{path}` is not there, and is no name for a box's file", f"its name ends in {BOX_ENDING}")
-    options.readings = None
+    options.readings = None  # until there is one
     subject = of(options)
-    options.readings = path
     if subject is None:
         return None
     name = Path(path).stem
-    answer = _answer(f"{path} is new. Which box is it, by its number or name? [{name}] ")
+    answer = _hear(f"{path} is new. Which box is it, by its number or name? [{name}] ", NAMING)
     put_new_box(answer or name, options.file, path, options.variant)
+    options.readings = path
     return replace(subject, box=box_of(options))
+
+
+def _hear(question: str, *help_text: str) -> str:
+    """An answer, perhaps an empty one, that is no call for help. Raises Ended."""
+    while True:
+        answer = _answer(question)
+        word = answer.casefold()
+        if word == "end":
+            raise Ended
+        if word not in CALLS_FOR_HELP:
+            return answer
+        _say(*help_text)
 
 
 def _answer(question: str) -> str:
@@ -103,6 +128,10 @@ def _say(*blocks: Block | str) -> None:
         print(line)
 
 
+def _checked(freq_hz: float) -> str:
+    return f"{CHECKED} at {write(freq_hz, HERTZ)}"
+
+
 def _value(box: Box, reading: Reading) -> float:
     """Of a reading that the box has."""
     return next(one.value for one in box.taken if one.reading == reading)
@@ -120,7 +149,7 @@ class Dialogue:
     set_up: SetUp | None = None
     known: Box | None = None
     told: bool = False
-    meter_passed: bool = False
+    meter_asked: bool = False
 
     def run(self) -> int:
         self.greet()
@@ -191,16 +220,16 @@ class Dialogue:
 
     def ask(self, line: SheetLine) -> None:
         """Ask until it is answered, skipped, or another one is to be asked."""
-        from shuntwise.documents.bench_words import shown, window
+        from shuntwise.documents.bench_words import expected, window
 
         reading = line.reading
         self.connect(reading)
         low, high = window(line)
         print()
         _say(reading.words(self.subject.inputs))
-        _say(f"  should be {shown(line.expected, reading.quantity)} ({low} to {high})")
+        _say(f"  should be {expected(line)} ({low} to {high})")
         while True:
-            answer = self.hear("> ")
+            answer = self.hear()
             if answer == "skip":
                 self.skipped.add(reading)
                 return
@@ -222,14 +251,16 @@ class Dialogue:
                 _say(f"  TOO {where}. If a lead slipped: back, and read it again.")
             return
 
-    def hear(self, question: str) -> str:
-        """An answer that is neither empty nor a call for help. Raises Ended."""
+    @staticmethod
+    def hear() -> str:
+        """What the meter shows, `skip` or `back`. Raises Ended."""
         while True:
-            answer = _answer(question)
-            if answer == "end":
-                raise Ended
-            if answer not in ("", "?", "help"):
-                return answer
+            answer = _hear("> ", *HELP)
+            word = answer.casefold()
+            if word == BEYOND:
+                return "open"
+            if word:
+                return word if word in ("skip", "back", "open") else answer
             _say(*HELP)
 
     def with_line(self, line: str) -> Box | None:
@@ -239,7 +270,8 @@ class Dialogue:
             found = read_box(
                 path, of=self.options.file, texts={os.path.realpath(path): f"{text}{addition(text, line)}"}
             )
-        wrong = [one for one in found.findings if one.severity is Severity.ERROR]
+        # The line is typed anew and not mended in the file, so that nothing is told of fixes.
+        wrong = [replace(one, fixes=()) for one in found.findings if one.severity is Severity.ERROR]
         show(wrong, to_stderr=False)
         return None if wrong else found.box
 
@@ -268,35 +300,44 @@ class Dialogue:
     def check_meter(self) -> None:
         from shuntwise.documents.bench_sheet import check_frequencies, check_window, meter_check
         from shuntwise.documents.bench_words import shown
-        from shuntwise.units import HERTZ, write
 
-        box, bench = self.box(), self.subject.instruments
-        if self.meter_passed or any(note.startswith(CHECKED) for note in box.notes):
+        bench = self.subject.instruments
+        freqs = [freq for freq in check_frequencies(self.subject.bench.sheet) if not self.meter_is_right(freq)]
+        if self.meter_asked or not freqs:
             return
-        self.meter_passed = True
+        self.meter_asked = True
         print()
         _say("== The meter first")
         _say(meter_check(bench))
         low, high = check_window(bench)
         feed = self.subject.compilation.design.feeds[0].name
-        for freq_hz in check_frequencies(self.subject.bench.sheet):
+        for freq_hz in freqs:
             print()
             _say(f"volts across one of the two, {write(freq_hz, HERTZ)}")
             _say(f"  should be {low} to {high}")
             beside = Reading("volts", f"{feed}+", f"{feed}-", DUMMIES_ON, freq_hz, feed)
-            found = None
-            while found is None:
-                answer = self.hear("> ")
+            while True:
+                answer = self.hear()
                 if answer == "skip":
                     return
+                if answer == "back":
+                    _say("There is none before.")
+                    continue
                 found = self.with_line(f"reading {beside.words(self.subject.inputs)}: {answer}")
-            value = _value(found, beside)
-            put_line(f'note "{CHECKED}: {shown(value, "volts")} at {write(freq_hz, HERTZ)}"', self.options.readings)
-            if abs(value - bench.source_v / 2) > bench.source_v / 2 * bench.meter_share:
+                if found is None:
+                    continue
+                value = _value(found, beside)
+                if abs(value - bench.source_v / 2) <= bench.source_v / 2 * bench.meter_share:
+                    break
                 _say(
-                    "  The meter is further off than stated. Take another one, or state what it does in the box's file "
-                    "(bench { meter 5 %, meter_top 1 kHz }), and begin again."
+                    "  The meter is further off than stated. Read it again, take another meter, or end here, state in "
+                    "the box's file what it does (bench { meter 5 %, meter_top 1 kHz }), and begin again."
                 )
+            put_line(f'note "{_checked(freq_hz)}: {shown(value, "volts")}"', self.options.readings)
+
+    def meter_is_right(self, freq_hz: float) -> bool:
+        """Was the voltmeter right at this frequency, by a note in the file?"""
+        return any(note.startswith(f"{_checked(freq_hz)}:") for note in self.box().notes)
 
     # --- the end
 
@@ -319,14 +360,17 @@ class Dialogue:
         return verdict
 
     def mended(self, verdict: Verdict) -> bool:
-        """Is the board mended, so that all is read anew? What was done goes into the file. Raises Ended."""
+        """Is the board mended, so that all is read anew? What was done goes into the file."""
         if verdict.outcome in SOUND:
             return False
         print()
         _say("When you have mended it, say in some words what you did: all is then read anew. Empty: not yet.")
         while True:
-            answer = _answer("mended: ")
-            if answer in ("", "end"):
+            try:
+                answer = _hear("mended: ", MENDING)
+            except Ended:
+                return False
+            if not answer:
                 return False
             found = self.with_line(f'rework "{answer}"')
             if found is not None:

@@ -12,7 +12,7 @@ from shuntwise import units as u
 from shuntwise.bench.verdict import BenchSheet, SheetLine
 from shuntwise.diagnostics.wording import listed, percent
 from shuntwise.documents.bench_setup import set_up_picture
-from shuntwise.documents.bench_words import DIGITS, at, by_set_up, connect, heading, ohmmeter, shown, window
+from shuntwise.documents.bench_words import DIGITS, at, by_set_up, connect, expected, heading, ohmmeter, window
 from shuntwise.documents.page import Group, Heading, Listing, Paragraph, Table
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Driver
@@ -58,8 +58,7 @@ def _filled_in() -> Group:
 def readings(lines: tuple[SheetLine, ...], number: int = 1) -> Table:
     """Readings of one set-up with their windows, counted from `number` on, each with room to write in."""
     rows = tuple(
-        (str(place), at(line.reading), shown(line.expected, line.reading.quantity), *window(line), "")
-        for place, line in enumerate(lines, number)
+        (str(place), at(line.reading), expected(line), *window(line), "") for place, line in enumerate(lines, number)
     )
     return Table(
         ("", lines[0].reading.quantity, "expected", "low", "high", "read"), rows, frozenset({0, 1, 5}), frozenset({5})
@@ -67,11 +66,11 @@ def readings(lines: tuple[SheetLine, ...], number: int = 1) -> Table:
 
 
 def cautions(sheet: BenchSheet, bench: Instruments) -> tuple[str, ...]:
-    """What can hurt somebody, or a driver, at the bench."""
+    """What can hurt somebody, a driver or a reading: many generators have 50 ohm (common practice, no source)."""
     series, short = _ohm(bench.series_ohm), u.write(sheet.fault_a, u.AMPERE, DIGITS)
     return (
-        "Only the generator feeds the box, or a small amplifier behind it at this level; the box's own amplifier is "
-        "unplugged. Switch off before any lead is moved.",
+        f"Only the generator feeds the box, at {_volts(bench.source_v)}; one that has 50 ohm of its own (usual) "
+        "through a small amplifier. The box's own amplifier is unplugged. Switch off before any lead is moved.",
         "Bridged amplifiers, and many switching ones, have both terminals live: never clip an earthed lead to either.",
         "Capacitors may be charged: discharge them through a resistor and measure before you touch or read.",
         f"The {series} stay in place whenever the generator is on: a short then draws {short} at most, and makes "

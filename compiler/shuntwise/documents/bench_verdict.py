@@ -12,7 +12,7 @@ from math import inf
 from shuntwise.bench.solving import BEYOND_OHM
 from shuntwise.bench.verdict import Answer, Proposal, SheetLine, Suspected, Verdict
 from shuntwise.diagnostics.wording import listed
-from shuntwise.documents.bench_words import shown, window
+from shuntwise.documents.bench_words import expected, shown, window
 from shuntwise.documents.page import Group, Heading, Listing, Paragraph, Table
 from shuntwise.model.box import Box, ReadQuantity, Taken
 
@@ -53,7 +53,7 @@ def told(verdict: Verdict, inputs: int = 1) -> Iterator[Group]:
             yield (Heading("Is the set-up right? It explains the readings better than a fault of the board:"),)
     for number, one in enumerate(verdict.suspects, 1):
         if number == 1 or one.share >= WORTH_TELLING:
-            yield _suspect(number, one)
+            yield _suspect(number, one, explains=verdict.outcome != "no single fault")
     if verdict.outcome not in ("passed", "good so far"):
         yield (Paragraph(f"{RATES} Amplifier and generator off before anything is moved or soldered."),)
 
@@ -74,7 +74,8 @@ def _title(one: Suspected) -> str:
     return f"{one.title}, {one.size}" if one.size else one.title
 
 
-def _suspect(number: int, one: Suspected) -> Group:
+def _suspect(number: int, one: Suspected, *, explains: bool) -> Group:
+    """A share is told of what `explains` the readings: of what does not, it would read as a certainty."""
     entries = [
         *([f"To every reading the same: {'; '.join(one.same)}."] if one.same else []),
         *([f"Where to look: {'; '.join(one.where)}."] if one.where else []),
@@ -82,7 +83,7 @@ def _suspect(number: int, one: Suspected) -> Group:
         *([f"What it does: {'; '.join(one.effects)}."] if one.effects else []),
     ]
     title = _title(one)
-    heading = Heading(f"{number}. {title[:1].upper()}{title[1:]} ({share(one.share)})")
+    heading = Heading(f"{number}. {title[:1].upper()}{title[1:]}{f' ({share(one.share)})' if explains else ''}")
     return (heading, Listing(tuple(entries), marked=False)) if entries else (heading,)
 
 
@@ -109,7 +110,7 @@ def as_read(taken: Sequence[Taken], lines: Sequence[SheetLine], sister: Box | No
         mark = "" if line.allows(one.value) else "TOO HIGH" if one.value > line.high else "TOO LOW"
         own = reading.words(inputs), shown(one.value, quantity)
         other = (shown(beside[reading], quantity) if reading in beside else "",) if sister is not None else ()
-        return (*own, shown(line.expected, quantity), *window(line), *other, mark)
+        return (*own, expected(line), *window(line), *other, mark)
 
     rows = tuple(row(one, line) for one, line in zip(taken, lines, strict=True))
     heads = ("reading", "read", "expected", "low", "high", *([f"box {sister.name}"] if sister else []), "")
@@ -120,13 +121,12 @@ def next_reading(proposal: Proposal, inputs: int = 1) -> Group:
     """The reading that tells most, and what each answer would mean."""
     line, quantity = proposal.line, proposal.line.reading.quantity
     low, high = window(line)
-    right = shown(line.expected, quantity)
     likely = [one for one in proposal.answers if one.share >= LIKELY] or proposal.answers
     rows = tuple((*_range(one, quantity), one.title, share(one.share)) for one in likely)
     rest = (Paragraph("Anywhere else nothing is likely by itself."),) if len(rows) < len(proposal.answers) else ()
     return (
         Heading(f"Read next: {line.reading.words(inputs)}"),
-        Paragraph(f"On a sound board {right} ({low} to {high}). What an answer would mean:"),
+        Paragraph(f"On a sound board {expected(line)} ({low} to {high}). What an answer would mean:"),
         Table(("from", "to", "likeliest", "share"), rows, frozenset({0, 1, 2})),
         *rest,
     )

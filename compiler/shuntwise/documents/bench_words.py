@@ -32,6 +32,12 @@ def shown(value: float, quantity: ReadQuantity) -> str:
     return "open" if isinf(value) else u.write(value, _DIMENSION[quantity], DIGITS)
 
 
+def expected(line: SheetLine) -> str:
+    """What a sound board reads; nothing, where that is less than a meter's last digit shows."""
+    quantity = line.reading.quantity
+    return shown(line.expected if line.expected >= LEAST[quantity] / 2 else 0.0, quantity)
+
+
 def window(line: SheetLine) -> tuple[str, str]:
     """The ends of a window, rounded inwards: what lies between them as they are printed lies within the window."""
     quantity = line.reading.quantity
@@ -83,7 +89,7 @@ def connect(set_up: SetUp, circuit: Circuit, bench: Instruments) -> str:
 def _hang(loads: str, circuit: Circuit, bench: Instruments) -> str:
     drivers = [*circuit.design.drivers]
     if loads == DRIVERS_OFF:
-        return f"Take the wires off {listed(drivers)}."
+        return f"Take the wires off {listed(drivers)}; read at the wires' ends."
     if loads == DRIVERS_ON:
         return f"Put the wires on {listed(drivers)}, plus to plus."
     if loads == DUMMIES_ON:
@@ -96,7 +102,8 @@ def _meter(set_up: SetUp, bench: Instruments) -> str:
     if not set_up.fed:
         return "Nothing feeds the box."
     volts, ohm = u.write(bench.source_v, u.VOLT, DIGITS), u.write(bench.series_ohm, u.OHM, DIGITS)
-    return f"Generator at {volts} r.m.s. (set with nothing on it) through {ohm} into {set_up.fed}."
+    fed = set_up.fed
+    return f"Generator at {volts} r.m.s. (set with nothing on it) through {ohm} into {fed}+, back from {fed}-."
 
 
 def ohmmeter(bench: Instruments) -> str:

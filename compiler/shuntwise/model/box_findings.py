@@ -28,6 +28,20 @@ def unnamed(span: Span) -> Diagnostic:
     )
 
 
+def line_twice(word: str, again: Span, first: Span) -> Diagnostic:
+    """`box`, `bench` and their like: of what stands once in a file."""
+    return error(
+        "same-label-twice",
+        again,
+        f"`{word}` stands twice in this file",
+        label="again",
+        places=(Label(first, "first here"),),
+        why="what a box is, and what stands on its bench, is said once",
+        help="keep one of them" + (", with all that is said in its braces" if word == "bench" else ""),
+        subjects=(word,),
+    )
+
+
 # --- the design, the sister, the tables
 
 
@@ -175,6 +189,18 @@ def frequency_missing(span: Span, quantity: str) -> Diagnostic:
         f"{'an impedance' if quantity == 'impedance' else 'a voltage'} is read at a frequency",
         label="none is said",
         help="write it before the colon: `, 1 kHz:`",
+    )
+
+
+def beyond_range(span: Span) -> Diagnostic:
+    return error(
+        "unknown-name",
+        span,
+        f"`{span.text}` is no value",
+        label="beyond what the meter shows",
+        help="write `open`",
+        fixes=(replace(span, "open", Confidence.SAFE),),
+        subjects=(span.text,),
     )
 
 

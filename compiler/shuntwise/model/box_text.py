@@ -69,6 +69,12 @@ _SAID_FOR = {
 }  # fmt: skip
 _ENDS = ("+", "-", *dict.fromkeys(f".{terminal}" for kind in KINDS.values() for terminal in kind.terminals))
 _LOADS = (DRIVERS_OFF, DRIVERS_ON, DUMMIES_ON)
+_OFF_SAID = frozenset(("out", "away", "open", "unplugged", "disconnected", "removed", "lifted"))
+"""What people say for `off`, which is not to be taken for `on` because it has as many letters."""
+
+_OPEN_SAID = frozenset(("ol", "infinite", "infinity", "beyond"))
+"""What ohmmeters show, and people say, beyond the range (common practice, no source)."""
+
 _LOADS_SAID_FOR = {
     "loads off": DRIVERS_OFF, "loads on": DRIVERS_ON, "dummies off": DRIVERS_OFF, "driver off": DRIVERS_OFF,
     "driver on": DRIVERS_ON, "no drivers": DRIVERS_OFF, "no driver": DRIVERS_OFF, "nothing on": DRIVERS_OFF,
@@ -122,7 +128,7 @@ _Line = TypeVar("_Line", b.BoxHead, b.InVariant, b.Beside, t.BenchDecl)
 
 
 def _once(lines: list[_Line], word: str, said: list[Diagnostic]) -> _Line | None:
-    said += [findings.same_label_twice(word, again.span, lines[0].span, "line") for again in lines[1:]]
+    said += [told.line_twice(word, again.span, lines[0].span) for again in lines[1:]]
     return lines[0] if lines else None
 
 
@@ -300,7 +306,8 @@ class _Reading:
         if of in self.built.doubtful:
             return None
         known = [*_LOADS, *(f"{name} off" for name in self.built.drivers)]
-        meant = _LOADS_SAID_FOR.get(words.casefold()) or nearest(words, known)
+        said = f"{of} off" if loads.word.text.casefold() in _OFF_SAID else words
+        meant = _LOADS_SAID_FOR.get(said.casefold()) or (said if said in known else nearest(said, known))
         self.say(told.loads_unclear(loads.span, words, meant, known))
         return None
 
@@ -361,6 +368,9 @@ class _Reading:
                 return OPEN
             self.say(told.impossible(value.span, "`open` is what an ohmmeter shows, with no generator on",
                                      "write the value that was read, such as `0 V`"))  # fmt: skip
+            return None
+        if isinstance(value, t.Name) and quantity == "resistance" and value.ident.text.casefold() in _OPEN_SAID:
+            self.say(told.beyond_range(value.span))
             return None
         attribute = {"resistance": _OHM, "volts": _VOLTS, "impedance": _IMPEDANCE}[quantity]
         read = self.scope.typed(value, attribute, "the reading")
