@@ -7,12 +7,13 @@ import pytest
 
 from faultfinding.benches import bench_of, board, circuit_of, row_of
 from shuntwise.bench.bench import SOUND_TITLE, Bench
-from shuntwise.bench.catalogue import edit
+from shuntwise.bench.catalogue import SERIES, edit
 from shuntwise.bench.choosing import conditional, entropy, expected_gains
 from shuntwise.bench.dictionary import Columns
 from shuntwise.bench.faults import Fault
 from shuntwise.bench.inference import NU, lookup, shares
 from shuntwise.bench.meters import scale_of
+from shuntwise.bench.pairs import apart
 from shuntwise.bench.sheet import dangerous, lines
 from shuntwise.bench.solving import solved
 from shuntwise.bench.states import stacked
@@ -99,7 +100,7 @@ def test_a_series_resistor_of_another_size_is_the_set_up() -> None:
     """A smaller one is nothing else; a larger one may be a bad joint of the input's wire as well."""
     bench = bench_of("two-way")
     small, large = (
-        row_of(bench, Fault("series", size=ends), size) for ends, size in (((0.35, 0.7), 0.5), ((1.4, 2.5), 2))
+        row_of(bench, Fault("series", size=ends), size) for ends, size in (((0.35, 0.7), 0.5), (SERIES[1], 2))
     )
     assert bench.judge(board(bench, small, 4)).outcome == "set-up"
     families = [suspect.fault.family for suspect in bench.judge(board(bench, large, 4)).suspects]
@@ -232,3 +233,25 @@ def test_nothing_read_is_no_error() -> None:
     assert all(line.reading.freq_hz <= 1500 for line in bench.sheet.lines)
     with pytest.raises(KeyError):
         bench.judge([Taken(Reading("resistance", "nowhere+", "input-", DRIVERS_OFF), 1.0)])
+
+
+def test_a_generator_with_50_ohm_of_its_own_is_told_as_such() -> None:
+    bench = bench_of("two-way")
+    verdict = bench.judge(as_it_is(bench, (Fault("series", size=SERIES[1]), 6.0)))
+    assert verdict.outcome == "set-up" and verdict.suspects[0].fault.family == "series"
+    assert "50 ohm" in verdict.suspects[0].proof
+
+
+def test_what_every_sound_board_reads_alike_is_no_fault() -> None:
+    """Their shares of "sound" differ in the last digit only."""
+    bench = bench_of("two-way")
+    for line in bench.sheet.lines:
+        if line.expected == float("inf"):
+            assert bench.judge([Taken(line.reading, line.expected)]).outcome == "good so far"
+
+
+def test_a_pair_has_no_lead_in_two_places() -> None:
+    one, other = (Fault("moved", ("C1",), ("C1.start",), to) for to in ("input-", "hp"))
+    assert not apart(one, other)
+    assert apart(one, Fault("moved", ("C1",), ("C1.end",), "hp")) and apart(one, Fault("open", ("C2",)))
+    assert not apart(Fault("open", ("C2",)), Fault("doubled", ("C2",)))

@@ -28,7 +28,10 @@ LOW, HIGH = (0.05, 0.8), (1.25, 20.0)
 JOINT_OHM = (0.5, 20.0)
 DRIED, CORE, TURNS = (0.5, 0.7), (0.15, 0.6), (0.3, 0.7)
 OTHER_SIZE = ((0.35, 0.7), (1.4, 2.5))
-"""Of drivers, dummies and the series resistor: 4 ohm for 8 and the reverse, and somewhat beyond."""
+"""Of drivers and dummies: 4 ohm for 8 and the reverse, and somewhat beyond."""
+
+SERIES = ((0.35, 0.7), (1.4, 7.5))
+"""Of the ohm between generator and box: up to those of a generator that has 50 or 60 of its own."""
 
 SOURCE = ((0.4, 0.9), (1.1, 2.0))
 METER = (0.6, 0.98)
@@ -40,7 +43,7 @@ TURN_HZ, TURN_FACTOR = 200.0, 2.72
 source."""
 
 CELLS: dict[Family, int] = {
-    "value": 10, "joint": 5, "dried": 2, "drift": 2, "core": 3, "turns": 3, "driver": 3, "dummies": 3, "series": 3,
+    "value": 10, "joint": 5, "dried": 2, "drift": 2, "core": 3, "turns": 3, "driver": 3, "dummies": 3, "series": 5,
     "source": 4, "meter": 8, "scatter": 2,
 }  # fmt: skip
 """Into how many sizes the range of a family is cut, evenly in the logarithm."""
@@ -81,7 +84,7 @@ def catalogue(rig: Rig, neighbours: Neighbours | None = None) -> tuple[Fault, ..
         faults += [Fault("cut", (name,), points) for name, points in neighbours.cuts]
     faults += [Fault("driver", (name,), size=size) for name in rig.drivers for size in OTHER_SIZE]
     faults += [Fault("dummies", size=size) for size in OTHER_SIZE]
-    faults += [Fault("series", size=size) for size in OTHER_SIZE]
+    faults += [Fault("series", size=size) for size in SERIES]
     faults += [Fault("source", size=size) for size in SOURCE]
     faults += [Fault("meter", size=METER), Fault("scatter", size=SCATTER)]
     return tuple(faults)

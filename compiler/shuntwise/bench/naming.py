@@ -116,9 +116,8 @@ class Telling:
             case "dummies":
                 return f"the dummies are not {write(self.bench.dummy_ohm, OHM)}, but {'less' if small else 'more'}"
             case "series":
-                return (
-                    f"the series resistor is not {write(self.bench.series_ohm, OHM)}, but {'less' if small else 'more'}"
-                )
+                ohm = write(self.bench.series_ohm, OHM)
+                return f"{'less' if small else 'more'} than {ohm} lies between generator and box"
             case "source":
                 return (
                     f"the generator does not give {write(self.bench.source_v, VOLT)}, but {'less' if small else 'more'}"

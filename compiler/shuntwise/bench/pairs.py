@@ -13,6 +13,7 @@ import numpy as np
 
 from shuntwise.bench.catalogue import edit
 from shuntwise.bench.dictionary import Columns, Dictionary
+from shuntwise.bench.faults import Fault
 from shuntwise.bench.inference import lookup, shares
 from shuntwise.bench.meters import scale_of
 from shuntwise.bench.rig import Real, Whole
@@ -44,7 +45,7 @@ def best_pair(
     weight = -0.5 * square + prior[firsts][:, None] + prior[candidates][None]
     best = np.stack(np.unravel_index(np.argsort(-weight, axis=None), weight.shape), axis=1)[: 4 * SOLVED]
     pairs = [(int(firsts[a]), int(candidates[b])) for a, b in best]
-    pairs = [pair for pair in pairs if dictionary.fault_of[pair[0]] != dictionary.fault_of[pair[1]]][:SOLVED]
+    pairs = [pair for pair in pairs if apart(*(dictionary.fault(row)[0] for row in pair))][:SOLVED]
     if not pairs:
         return None
     states = stacked(dictionary.rig, [[edit(dictionary.rig, *dictionary.fault(row)) for row in pair] for pair in pairs])
@@ -56,3 +57,13 @@ def best_pair(
     scores = found.log_likelihoods(found.distances(u[None]))[0] + prior[first] + prior[[other for _, other in pairs]]
     winner = int(np.argmax(scores))
     return (*pairs[winner], float(shares(scores)[winner]))
+
+
+def apart(one: Fault, other: Fault) -> bool:
+    """Can both be at once? No lead is in two places, and no part has two values."""
+    leads = {one.family, other.family} & LEADS and not {*one.points}.isdisjoint(other.points)
+    return one != other and not leads and (not {*one.owners} & {*other.owners} or bool(one.points and other.points))
+
+
+LEADS = {"open", "moved", "joint", "reversed", "jumper"}
+"""Families whose points are where a lead lies."""

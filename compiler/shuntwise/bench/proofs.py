@@ -115,7 +115,10 @@ class Proofs:
                 return f"measure each dummy alone, the leads of the meter zeroed: {write(bench.dummy_ohm, OHM)}"
             case "series":
                 return (
-                    f"measure the series resistor alone, the leads of the meter zeroed: {write(bench.series_ohm, OHM)}"
+                    f"measure the series resistor alone, the leads of the meter zeroed:"
+                    f" {write(bench.series_ohm, OHM)}; then put it across the"
+                    f" generator: it must still show {write(bench.source_v, VOLT)}, where one with 50 ohm of its own,"
+                    " as many have, falls to a sixth: such a one needs a small amplifier behind it"
                 )
             case "source":
                 return f"measure the generator with nothing on it: {write(bench.source_v, VOLT)} r.m.s."

@@ -88,11 +88,5 @@ def read(box: Box | None) -> tuple[Taken, ...]:
 
 
 def should_be(bench: Bench, taken: tuple[Taken, ...]) -> tuple[SheetLine, ...]:
-    """What readings should be: by the sheet, and where they do not stand on it by themselves."""
-    from shuntwise.bench.bench import WINDOW_BOARDS
-    from shuntwise.bench.sheet import lines
-
-    of = {line.reading: line for line in bench.sheet.lines}
-    others = [one.reading for one in taken if one.reading not in of]
-    of |= {line.reading: line for line in (lines(bench.dictionary, others, WINDOW_BOARDS)[0] if others else ())}
-    return tuple(of[one.reading] for one in taken)
+    """What readings should be."""
+    return tuple(bench.line(one.reading) for one in taken)
