@@ -112,9 +112,53 @@ def _colon(s: Situation) -> Complaint | None:
     return Complaint(said, Mend((token("COLON", ":", s.span),), s.span.end))
 
 
+def _no_colon(s: Situation) -> Complaint | None:
+    """`drivers off 2 ohm`: a value behind the loads, and no colon in the line, so that it is no frequency."""
+    if s.head != "reading" or s.kind not in ("NUMBER", "CODE") or not s.fits("COLON", s.kind):
+        return None
+    line_end = s.text.find("\n", s.span.start)
+    if ":" in s.text[s.span.start : line_end if line_end >= 0 else len(s.text)]:
+        return None
+    gap = s.behind_last()
+    said = finding(s.span, f"`:` is missing before `{shown(s.word)}`", label="what was read stands behind `:`",
+                   fix=write(gap, ":", safe=True))  # fmt: skip
+    return Complaint(said, Mend((token("COLON", ":", gap),), s.span.start))
+
+
+def _of_driver(s: Situation) -> Complaint | None:
+    """`resistance of tweeter`."""
+    if s.head != "reading" or s.kind != "NAME" or len(s.entry) != 3 or s.last is None or str(s.last) != "of":
+        return None
+    at = s.span_of(s.last)
+    said = finding(at, "`of` is written `at` here", label="not this word", fix=write(at, "at", safe=True))
+    return Complaint(said, Mend((*s.entry[:-1], token("AT", "at", at)), s.span.start, anew=True))
+
+
+def _no_loads(s: Situation) -> Complaint | None:
+    """`resistance at tweeter: 2 ohm`."""
+    if s.head != "reading" or s.kind != "COLON" or "COMMA" not in s.expected:
+        return None
+    if any(piece.type == "COMMA" for piece in s.entry):
+        return None
+    said = finding(s.span, "it is not said what hangs on the wires of the drivers", label="that stands before it",
+                   help="`, drivers off`, `, drivers on` or `, dummies on`")  # fmt: skip
+    return Complaint(said)
+
+
 def missing_joint(s: Situation) -> Complaint | None:
     """A comma, or the colon before what was read."""
     return missing_one_of(s, ((",", "COMMA"), (":", "COLON")))
 
 
-CASES: tuple[Case, ...] = (bench_without_braces, _beginning, _name_of_box, _path, _at_pad, _frequency_at, _colon)
+CASES: tuple[Case, ...] = (
+    bench_without_braces,
+    _beginning,
+    _name_of_box,
+    _path,
+    _at_pad,
+    _frequency_at,
+    _colon,
+    _no_colon,
+    _of_driver,
+    _no_loads,
+)
