@@ -146,8 +146,9 @@ def _about(sheet: BenchSheet, bench: Instruments) -> str:
     return (
         f"{percent(sheet.together)} of sound boards pass all of them together: parts within their tolerances, a "
         f"voltmeter within {meter}, leads that add up to {_ohm(bench.leads_ohm)}. Readings 1 to {sheet.dangers} find "
-        f"most of what could hurt an amplifier or a tweeter. Levels of a sound board: {most}{_watts(sheet.series_w)} in "
-        f"the series resistor{dummy}; dummies of {_rated(bench.source_v**2 / (4 * bench.series_ohm))} are enough. A "
+        f"most of what could hurt an amplifier or a tweeter. Levels of a sound board: {most}"
+        f"{_watts(sheet.series_w)} in the series resistor{dummy}; dummies of "
+        f"{_rated(bench.source_v**2 / (4 * bench.series_ohm))} are enough. A "
         "driver's plus and minus are the ends of its wires, or its tags; its name alone means from plus to minus."
     )
 
