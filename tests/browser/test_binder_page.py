@@ -27,7 +27,7 @@ def pages(tmp_path_factory: pytest.TempPathFactory) -> dict[str, str]:
     found, environment = {}, {**os.environ, "PYTHONPATH": str(ROOT / "compiler")}
     for name in DESIGNS:
         design = next((ROOT / "examples").glob(f"{name}.shunt"), folder / f"{name}.shunt")
-        command = [sys.executable, "-m", "shuntwise", "build", str(design), "-o", str(folder / name)]
+        command = [sys.executable, "-m", "shuntwise", "build", str(design), "--bench", "-o", str(folder / name)]
         subprocess.run(command, capture_output=True, check=True, env=environment)
         found[name] = (folder / name / f"{design.stem}.html").as_uri()
     return found
