@@ -61,7 +61,7 @@ def readings(lines: tuple[SheetLine, ...], number: int = 1) -> Table:
         (str(place), at(line.reading), expected(line), *window(line), "") for place, line in enumerate(lines, number)
     )
     return Table(
-        ("", lines[0].reading.quantity, "expected", "low", "high", "read"), rows, frozenset({0, 1, 5}), frozenset({5})
+        ("no", lines[0].reading.quantity, "expected", "low", "high", "read"), rows, frozenset({0, 1, 5}), frozenset({5})
     )
 
 
