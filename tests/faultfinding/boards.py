@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from math import exp, log, pi, sqrt
 from random import Random
 
+from faultfinding.lamps import MOST_GAS, Lamp
 from shuntwise.bench.faults import Fault
 from shuntwise.graph.circuit import Circuit
 from shuntwise.graph.topology import pair_links, reached
@@ -39,7 +40,8 @@ COILS, CAPACITORS = ("coil", "tapped coil"), ("capacitor",)
 class Errors:
     """How far what is on the bench may be off, evenly to both sides: `parts` in their tolerances, the rest shares.
 
-    `sag` is what the voltmeter loses at its highest frequency, going with the square of it.
+    `sag` is what the voltmeter loses at its highest frequency, going with the square of it; `gas` the most that the gas
+    carries off in a lamp.
     """
 
     parts: float = 1.0
@@ -48,9 +50,10 @@ class Errors:
     drivers: float = 0.1
     dummies: float = 0.01
     sag: float = 0.0
+    gas: float = MOST_GAS
 
 
-NONE = Errors(0.0, 0.0, 0.0, 0.0, 0.0)
+NONE = Errors(0.0, 0.0, 0.0, 0.0, 0.0, gas=0.0)
 
 
 @dataclass
@@ -72,7 +75,7 @@ class Board:
     wire from a tag (`woofer+`) leads to, None if it is off. `joints` are ohm at a lead, `solder` ohm between two nodes.
 
     `rows` are the sections of parts, by key: owner, ends as points, elements. `turns` are shorted windings: the key of
-    their coil, the share of its inductance that they take, R2/L2.
+    their coil, the share of its inductance that they take, R2/L2. `lamps` are those, by label, that their volts warm.
     """
 
     at: dict[str, str]
@@ -83,6 +86,7 @@ class Board:
     joints: dict[str, float] = field(default_factory=dict)
     solder: list[tuple[str, str, float]] = field(default_factory=list)
     turns: list[tuple[str, float, float]] = field(default_factory=list)
+    lamps: dict[str, Lamp] = field(default_factory=dict)
     source: float = 1.0
     series: float = 1.0
     sag: float = 0.0
@@ -117,6 +121,11 @@ class Plan:
         self._rows = {label: part_model(part).sections for label, part in self.parts.items()}
         self._stages = {name: driver_model(driver).stages for name, driver in self.drivers.items()}
         self.couplings = tuple(self._couplings())
+        self.lamps: dict[str, tuple[float, float]] = {}
+        for label, part in self.parts.items():
+            volts, watts, hot = part.get("voltage"), part.get("power"), part.get("hot")
+            if part.kind == "lamp" and volts and (hot or watts):
+                self.lamps[label] = hot or volts**2 / watts, volts
 
     def _couplings(self) -> list[tuple[tuple[str, str], tuple[str, str], float]]:
         """Pairs of inductances that share a field, each as owner's key and quantity, and their factors."""
@@ -178,6 +187,7 @@ class Plan:
             rows,
             drivers,
             {name: dummy_ohm * (1 + errors.dummies * draw.uniform(-1, 1)) for name in self.drivers},
+            lamps={label: Lamp(*rated, errors.gas * draw.random()) for label, rated in self.lamps.items()},
             sag=errors.sag,
         )
 

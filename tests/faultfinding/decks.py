@@ -7,11 +7,13 @@ frequencies, and many boards go through one run. Direct current is a microhertz.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
 from math import hypot, sqrt
 from random import Random
 
 from faultfinding.boards import Board, Ideal, Plan
+from faultfinding.lamps import Lamp
 from shuntwise.engines.engine import EngineFailed, run_program
 from shuntwise.engines.ngspice import read_raw
 from shuntwise.model.box import DRIVERS_OFF, DRIVERS_ON, DUMMIES_ON, OPEN, Instruments, Reading
@@ -25,37 +27,69 @@ HUM_V, DIGIT_V = 0.0005, 0.001
 OHM_SHARE, CONTACT_OHM, DIGIT_OHM = 0.01, 0.1, 0.1
 """The meters: a digit of 1 mV and a hum of 0.5 mV; 1 %, 0.1 ohm at the contacts and a digit of 0.1 ohm."""
 
+WARMING = 3
+"""So many times lamps are given the resistance that they have by the volts that were over them."""
+
 Job = tuple[Board, Sequence[Reading]]
+
+
+@dataclass
+class _Copy:
+    """Some readings of one board, which are taken of one circuit: the job, places among its readings, the readings.
+
+    `ohm` are resistances of lamps, by the number of their element, `nodes` what the nodes of the copy are counted from.
+    """
+
+    job: int
+    places: Sequence[int]
+    readings: Sequence[Reading]
+    setup: _Setup
+    ohm: dict[int, float] = field(default_factory=dict)
+    nodes: int = 0
+
+    def warm(self, volts: dict[int, complex]) -> None:
+        for number, lamp in self.setup.lamps.items():
+            _, plus, minus, cold = self.setup.elements[number - 1]
+            self.ohm[number] = lamp.ohm(cold, abs(self.between(volts, plus, minus)))
+
+    def between(self, volts: dict[int, complex], plus: int, minus: int) -> complex:
+        one, other = (volts[self.nodes + node] if node else 0 for node in (plus, minus))
+        return one - other
 
 
 def true_values(plan: Plan, jobs: Sequence[Job], instruments: Instruments) -> list[list[float]]:
     """Volts and ohms of the readings of each job, without the errors of a meter. Raises EngineFailed, EngineMissing."""
-    copies = [(job, group) for job, (_, readings) in enumerate(jobs) for group in _groups(readings)]
-    found = [[0.0] * len(readings) for _, readings in jobs]
-    setups: dict[tuple[int, str, str], _Setup] = {}
-    for start in range(0, len(copies), COPIES_A_DECK):
-        deck = _Deck()
-        asked = []
-        for job, group in copies[start : start + COPIES_A_DECK]:
-            board, readings = jobs[job]
-            first = readings[group[0]]
+    copies, setups = [], {}
+    for job, (board, readings) in enumerate(jobs):
+        for places in _groups(readings):
+            first = readings[places[0]]
             key = job, first.loads, first.fed or plan.feeds[0]
             if key not in setups:
                 setups[key] = _Setup(plan, board, *key[1:], instruments)
-            nodes = deck.copy(setups[key], first)
-            asked += [(job, place, setups[key], nodes) for place in group]
-            for place in group:
-                deck.save(nodes + node for node in setups[key].probes(readings[place]) if node)
-        volts = deck.solved()
-        for job, place, setup, nodes in asked:
-            plus, minus, post = (
-                volts.get(nodes + node, 0) if node else 0 for node in setup.probes(jobs[job][1][place])
-            )
-            across = plus - minus
-            if jobs[job][1][place].quantity == "impedance":
-                across /= (setup.source_v - post) / setup.series_ohm
-            found[job][place] = abs(across)
+            copies.append(_Copy(job, places, [readings[place] for place in places], setups[key]))
+    lit = [copy for copy in copies if copy.setup.lamps and copy.readings[0].freq_hz]
+    for _ in range(WARMING):
+        for copy, volts in _solved(lit):
+            copy.warm(volts)
+    found = [[0.0] * len(readings) for _, readings in jobs]
+    for copy, volts in _solved(copies):
+        setup = copy.setup
+        for place, reading in zip(copy.places, copy.readings, strict=True):
+            across = copy.between(volts, *setup.probes(reading))
+            if reading.quantity == "impedance":
+                across /= (setup.source_v - copy.between(volts, setup.post, 0)) / setup.series_ohm
+            found[copy.job][place] = abs(across)
     return found
+
+
+def _solved(copies: Sequence[_Copy]) -> Iterator[tuple[_Copy, dict[int, complex]]]:
+    """Copies with the volts of the nodes of their decks."""
+    for start in range(0, len(copies), COPIES_A_DECK):
+        deck, some = _Deck(), copies[start : start + COPIES_A_DECK]
+        for copy in some:
+            deck.copy(copy)
+        volts = deck.solved()
+        yield from ((copy, volts) for copy in some)
 
 
 def _groups(readings: Sequence[Reading]) -> list[list[int]]:
@@ -89,13 +123,15 @@ class _Deck:
         self.saved: dict[int, None] = {}
         self.nodes = self.elements = 0
 
-    def copy(self, setup: _Setup, reading: Reading) -> int:
-        """A copy that is read so. What its nodes' numbers are counted from."""
-        nodes, names = self.nodes, self.elements
+    def copy(self, copy: _Copy) -> None:
+        """A board that is read so, and the volts that are asked for."""
+        setup, reading = copy.setup, copy.readings[0]
+        copy.nodes = nodes = self.nodes
+        names = self.elements
         freq_hz = reading.freq_hz or DIRECT_HZ
-        for kind, plus, minus, value in setup.elements:
+        for number, (kind, plus, minus, value) in enumerate(setup.elements, 1):
             names += 1
-            ohm_or_so = value if kind == "r" else value * freq_hz
+            ohm_or_so = copy.ohm.get(number, value) if kind == "r" else value * freq_hz
             self.lines.append(
                 f"{kind}{names} {nodes + plus if plus else 0} {nodes + minus if minus else 0} {ohm_or_so!r}"
             )
@@ -107,13 +143,13 @@ class _Deck:
             if setup.series_ohm:
                 self.lines.append(f"r{names + 2} {nodes + inside} {nodes + setup.post} {setup.series_ohm!r}")
         else:
-            plus, minus, _ = (nodes + node if node else 0 for node in setup.probes(reading))
+            plus, minus = (nodes + node if node else 0 for node in setup.probes(reading))
             self.lines.append(f"i{names + 1} {minus} {plus} dc 0 ac 1")
         self.elements, self.nodes = names + 2, nodes + setup.nodes
-        return nodes
-
-    def save(self, nodes: Iterable[int]) -> None:
-        self.saved |= dict.fromkeys(nodes)
+        asked = [setup.probes(reading) for reading in copy.readings]
+        asked += [setup.elements[number - 1][1:3] for number in setup.lamps] if reading.freq_hz else []
+        asked += [(setup.post, 0)] if reading.quantity == "impedance" else []
+        self.saved |= dict.fromkeys(nodes + node for pair in asked for node in pair if node)
 
     def text(self) -> str:
         saved = [f"v({node})" for node in self.saved]
@@ -141,6 +177,7 @@ class _Setup:
         self.number: dict[str, int] = {f"tag {fed}-": 0}
         self.nodes = 0
         self.inductors: dict[tuple[str, str], int] = {}
+        self.lamps: dict[int, Lamp] = {}
         self.leads: dict[str, int] = {}
         for tag, node in board.wires.items():
             if node is not None:
@@ -148,8 +185,11 @@ class _Setup:
         for first, second, ohm in board.solder:
             if first != second:
                 self.put("r", self.node(first), self.node(second), ohm)
-        for key, (_, ends, row) in board.rows.items():
+        for key, (label, ends, row) in board.rows.items():
             self.chain(key, row, *(self.lead(point) for point in ends))
+            lamp = board.lamps.get(label.removesuffix(" again"))  # one that is doubled is like the first
+            if lamp is not None:
+                self.lamps[len(self.elements)] = lamp
         for name in board.drivers:
             self.load(name)
         for (one, quantity), (other, others), k in plan.couplings:
@@ -180,9 +220,9 @@ class _Setup:
         """A pad of a driver or input is its tag, anything else the node that it lies on."""
         return self.node(f"tag {point}" if point in self.board.wires else self.board.at[point])
 
-    def probes(self, reading: Reading) -> tuple[int, int, int]:
-        """The two nodes that are read between, and the fed post if it is needed."""
-        return self.point(reading.plus), self.point(reading.minus), self.post if reading.quantity == "impedance" else 0
+    def probes(self, reading: Reading) -> tuple[int, int]:
+        """The two nodes that are read between."""
+        return self.point(reading.plus), self.point(reading.minus)
 
     def put(self, kind: str, plus: int, minus: int, value: float) -> int:
         self.elements.append((kind, plus, minus, float(value)))

@@ -15,6 +15,7 @@ from random import Random
 from faultfinding.boards import Errors, Plan
 from faultfinding.cases import CLASS_BOARDS, SOUND, Case, Classes, Made, made, own_cases, read
 from faultfinding.method import Method
+from shuntwise.bench.dictionary import WEIGHTS
 from shuntwise.bench.faults import Fault
 from shuntwise.bench.verdict import Verdict
 from shuntwise.graph.circuit import Circuit
@@ -28,6 +29,9 @@ BINS = (0.0, 0.3, 0.5, 0.7, 0.8, 0.9, 0.95, 0.99)
 """Lower ends of the bins in which stated shares are held against hits."""
 
 PLAIN = ("open", "short", "bridge", "exchanged", "outputs")
+_WEIGHTS: Mapping[str, float] = {**WEIGHTS}
+"""How often the bench takes each family to happen; of those that lie across the others it takes nothing."""
+
 UNDETECTED = ("passed", "good so far")
 
 USUAL = Errors()
@@ -58,13 +62,14 @@ class Amount:
 
     @property
     def adaptive(self) -> int:
-        return max(1, self.boards // 25)
+        return max(1, self.boards // 50)
 
 
 @dataclass
 class Score:
-    """Counts of one design. `families` by family and what was counted; `stated` by the bin of the share of the first
-    suspect: cases, hits and the sum of shares (in millionths, so that counts stay whole numbers).
+    """Counts of one design. `families` and `adaptive` by family and what was counted; `stated` by the bin of the share
+    of the first suspect: cases, hits and the sum of shares in millionths, then the same with each case as often as the
+    bench takes it to happen, in billionths of a family that happens once, so that all counts are whole numbers.
     """
 
     name: str
@@ -75,7 +80,7 @@ class Score:
     sound: Counter[str] = field(default_factory=Counter)
     families: dict[str, Counter[str]] = field(default_factory=lambda: defaultdict(Counter))
     pairs: Counter[str] = field(default_factory=Counter)
-    adaptive: Counter[str] = field(default_factory=Counter)
+    adaptive: dict[str, Counter[str]] = field(default_factory=lambda: defaultdict(Counter))
     broken: dict[str, Counter[str]] = field(default_factory=lambda: defaultdict(Counter))
     stated: dict[str, Counter[str]] = field(default_factory=lambda: defaultdict(Counter))
 
@@ -184,6 +189,7 @@ def _sound(bench: _Bench, amount: Amount, score: Score) -> None:
 def _singles(bench: _Bench, amount: Amount, chosen: Sequence[Case], score: Score) -> None:
     """Every fault by itself, and the first readings of the sheet."""
     asked = [(case, number) for case in chosen for number in range(amount.boards)]
+    cases_of = Counter(case.family for case in chosen)
     for verdict, case, one in _verdicts(bench, asked, "single", USUAL, bench.few):
         family = case.family
         if family == "joint" and one.size < 2:
@@ -195,7 +201,9 @@ def _singles(bench: _Bench, amount: Amount, chosen: Sequence[Case], score: Score
         if verdict.suspects and verdict.outcome not in UNDETECTED:
             # A share is that of a class of the bench's own: what it takes for one, and told so.
             first = verdict.suspects[0]
-            _state(score.stated, first.share, case.fault is not None and bench.method.is_one(case.fault, first.fault))
+            hit = case.fault is not None and bench.method.is_one(case.fault, first.fault)
+            often = _WEIGHTS.get(case.family, 0.0) / cases_of[case.family] / amount.boards
+            _state(score.stated, first.share, hit, often)
 
 
 def _count(counts: Counter[str], verdict: Verdict, ranks: Sequence[bool]) -> None:
@@ -209,11 +217,14 @@ def _count(counts: Counter[str], verdict: Verdict, ranks: Sequence[bool]) -> Non
     counts["sure and wrong"] += sure and not first and verdict.outcome in ("fault", "set-up")
 
 
-def _state(stated: dict[str, Counter[str]], share: float, hit: bool) -> None:
-    key = f"{max(low for low in BINS if low <= max(share, 0.0)):.2f}"
-    stated[key]["cases"] += 1
-    stated[key]["hits"] += hit
-    stated[key]["millionths"] += round(1e6 * share)
+def _state(stated: dict[str, Counter[str]], share: float, hit: bool, often: float) -> None:
+    counts = stated[f"{max(low for low in BINS if low <= max(share, 0.0)):.2f}"]
+    counts["cases"] += 1
+    counts["hits"] += hit
+    counts["millionths"] += round(1e6 * share)
+    counts["often"] += round(1e9 * often)
+    counts["often: hits"] += round(1e9 * often) * hit
+    counts["often: share"] += round(1e9 * often * share)
 
 
 def _pairs(bench: _Bench, amount: Amount, cases: Sequence[Case], score: Score) -> None:
@@ -272,10 +283,11 @@ def _adaptive(bench: _Bench, amount: Amount, cases: Sequence[Case], score: Score
                 proposed.append((case, board, row, proposal.line.reading))
                 continue
             first = bool(verdict.suspects) and bench.classes.right(case, board.size, verdict.suspects[0].fault)
-            score.adaptive["boards"] += 1
-            score.adaptive["readings"] += len(row)
-            score.adaptive["right"] += first
-            score.adaptive["settled"] += settled
+            counts = score.adaptive[case.family]
+            counts["boards"] += 1
+            counts["readings"] += len(row)
+            counts["right"] += first
+            counts["settled"] += settled
         more = read(bench.plan, [(board, [reading]) for _, board, _, reading in proposed], bench.instruments)
         going = [(case, board, (*row, *new)) for (case, board, row, _), new in zip(proposed, more, strict=True)]
 

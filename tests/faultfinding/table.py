@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from pathlib import Path
+from statistics import mean
 from typing import Any
 
 from faultfinding.scoring import PLAIN
@@ -102,27 +103,49 @@ def _aims(counts: Sequence[Counts]) -> str:
             ("first", f"{plain_aim} % and more", PLAIN),
             ("sure and wrong", "2 % and less", ()),
         ):
-            mean, worst = mean_of(families, rate, only)
+            average, worst = mean_of(families, rate, only)
             of = f" of {', '.join(only)}" if only else ""
-            rows.append([f"{rate}{of}, mean of the families, {title}", aim, f"{100 * mean:.1f} %; worst {worst}"])
+            rows.append([f"{rate}{of}, mean of the families, {title}", aim, f"{100 * average:.1f} %; worst {worst}"])
     any_value = by_family(counts).get("any value", Counter())
     row("any value, first", "90 % and more", any_value["first"], any_value["detected"])
-    pairs, adaptive = summed(one["pairs"] for one in counts), summed(one["adaptive"] for one in counts)
+    pairs = summed(one["pairs"] for one in counts)
     row("two faults, flagged or one first", "90 % and more", pairs["flagged or one first"], pairs["boards"])
     row("two faults, sure and wrong", "3 % and less", pairs["sure and wrong"], pairs["boards"])
-    row("reading on from four, right", "95 % and more", adaptive["right"], adaptive["boards"])
-    mean_readings = f"{adaptive['readings'] / adaptive['boards']:.2f}" if adaptive["boards"] else "-"
-    rows.append(["reading on from four, readings", "6 and fewer", mean_readings])
+    adaptive = adaptive_by_family(counts)
+    right = {name: c["right"] / c["boards"] for name, c in adaptive.items()}
+    readings = {name: c["readings"] / c["boards"] for name, c in adaptive.items()}
+    if adaptive:
+        least, most = min(right, key=lambda name: right[name]), max(readings, key=lambda name: readings[name])
+        rows.append(["reading on from four, right, mean of the families", "95 % and more",
+                     f"{100 * mean(right.values()):.1f} %; worst {least}, {100 * right[least]:.1f} %"])  # fmt: skip
+        rows.append(["reading on from four, readings, mean of the families", "6 and fewer",
+                     f"{mean(readings.values()):.2f}; worst {most}, {readings[most]:.2f}"])  # fmt: skip
     for what in sorted({what for one in counts for what in one["broken"]}):
         broken = summed(one["broken"].get(what, {}) for one in counts)
         doubted = broken["sound"] - broken["sound: passed"]
         row(f"{what}: false alarms", "10 % and less", broken["sound: blamed"], broken["sound"])
         row(f"{what}: first", "88 % and more", broken["first"], broken["detected"])
         row(f"{what}: set-up named where a sound board fails", "most", broken["sound: set-up among suspects"], doubted)
-    off = [abs(c["hits"] - c["millionths"] / 1e6) / c["cases"] for c in _bins(counts).values() if c["cases"] >= 1000]
-    rows.append(["stated share against hits, worst of bins of 1,000 boards", "3 points and less",
-                 f"{100 * max(off):.1f}" if off else "-"])  # fmt: skip
+    for how, place in (("families as often as the bench takes them to be", 1), ("every fault alike", 0)):
+        bins = {low: _shares_and_hits(c)[place] for low, c in _bins(counts).items() if c["cases"] >= 1000}
+        off = {low: abs(hits - share) for low, (share, hits) in bins.items()}
+        worst = max(off, key=lambda low: off[low], default="")
+        rows.append([f"stated share against hits, worst of bins of 1,000 boards, {how}", "3 points and less",
+                     f"{100 * off[worst]:.1f}, from {100 * float(worst):.0f} %" if off else "-"])  # fmt: skip
     return _table(rows)
+
+
+def _shares_and_hits(c: Mapping[str, int]) -> tuple[tuple[float, float], tuple[float, float]]:
+    """Mean share and hits of a bin, every fault alike, and each as often as the bench takes it to be."""
+    often = c["often"] or 1
+    alike = c["millionths"] / 1e6 / c["cases"], c["hits"] / c["cases"]
+    return alike, (c["often: share"] / often, c["often: hits"] / often)
+
+
+def adaptive_by_family(counts: Iterable[Counts]) -> dict[str, Counter[str]]:
+    counts = list(counts)
+    names = sorted({family for one in counts for family in one["adaptive"]})
+    return {name: summed(one["adaptive"].get(name, {}) for one in counts) for name in names}
 
 
 def _bins(counts: Sequence[Counts]) -> dict[str, Counter[str]]:
@@ -207,7 +230,7 @@ def _more(counts: Sequence[Counts]) -> str:
     rows = [["design", "two faults: boards", "flagged or one first", "flagged", "one first", "sure and wrong",
              "pair named, right", "reading on: boards", "readings", "right", "settled"]]  # fmt: skip
     for name, group in [*((one["name"], [one]) for one in counts), ("**all**", counts)]:
-        p, a = summed(one["pairs"] for one in group), summed(one["adaptive"] for one in group)
+        p, a = summed(one["pairs"] for one in group), summed(adaptive_by_family(group).values())
         rows.append([
             name, str(p["boards"]),
             *(_share(p[key], p["boards"]) for key in PAIRS),
@@ -232,12 +255,20 @@ def _broken(counts: Sequence[Counts]) -> str:
 
 
 def _stated(counts: Sequence[Counts]) -> str:
-    rows = [["share stated from", "boards", "mean share", "hits", "difference"]]
+    rows = [["share stated from", "boards", *(f"{how}: {what}" for how in ("as often as taken", "every fault alike")
+             for what in ("mean share", "hits", "difference"))]]  # fmt: skip
     for low, c in _bins(counts).items():
-        mean, hits = c["millionths"] / 1e6 / c["cases"], c["hits"] / c["cases"]
-        rows.append([f"{100 * float(low):.0f} %", str(c["cases"]), f"{100 * mean:.1f} %", f"{100 * hits:.1f} %",
-                     f"{100 * (hits - mean):+.1f}"])  # fmt: skip
-    return _table(rows)
+        alike, often = _shares_and_hits(c)
+        told = [
+            f"{100 * share:.1f} % | {100 * hits:.1f} % | {100 * (hits - share):+.1f}" for share, hits in (often, alike)
+        ]
+        rows.append([f"{100 * float(low):.0f} %", str(c["cases"]), *told])
+    text = (
+        "A share says how likely a suspect is where families of faults happen as often as the bench takes them to\n"
+        "(its WEIGHTS): in the first columns boards are weighed so. In the others every fault counts alike, and many\n"
+        "a fault is a lead on a wrong node."
+    )
+    return f"{text}\n\n{_table(rows)}"
 
 
 def _classes(counts: Sequence[Counts]) -> str:

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import numpy as np
 import pytest
 
 from faultfinding.benches import bench_of, board, circuit_of, row_of
+from faultfinding.targets import Target
 from shuntwise.bench.bench import SOUND_TITLE, Bench
 from shuntwise.bench.catalogue import SERIES, edit
 from shuntwise.bench.choosing import conditional, entropy, expected_gains
@@ -255,3 +258,28 @@ def test_a_pair_has_no_lead_in_two_places() -> None:
     assert not apart(one, other)
     assert apart(one, Fault("moved", ("C1",), ("C1.end",), "hp")) and apart(one, Fault("open", ("C2",)))
     assert not apart(Fault("open", ("C2",)), Fault("doubled", ("C2",)))
+
+
+def test_parts_that_scatter_more_than_stated_are_suspected_as_such() -> None:
+    """Not as sound, though their readings are so on average, and not as one part of them."""
+    bench = bench_of("two-way")
+    (number,) = (n for n, fault in enumerate(bench.faults) if fault.family == "scatter")
+    rows = np.nonzero(bench.dictionary.fault_of == number)[0]
+    (label,) = {int(bench.class_of[row]) for row in rows}
+    assert (bench.class_of == label).sum() == len(rows)
+    verdicts = [bench.judge(board(bench, int(rows[-1]), seed), in_full=False) for seed in range(60)]
+    failed = [verdict for verdict in verdicts if verdict.outcome not in ("passed", "good so far")]
+    assert len(failed) >= 6
+    assert sum(any(s.fault.of_setup for s in verdict.suspects) for verdict in failed) > 0.8 * len(failed)
+
+
+def test_volts_are_read_only_between_points_that_something_joins() -> None:
+    """A lead in the air picks up hum. With the links out nothing joins the two halves of the board."""
+    path = Path(__file__).parent / "designs/puppet-theatre.shunt"
+    whole, apart = (
+        {r.words(2) for r in Bench(Target(path, variant).circuit()).pool} for variant in (None, "two_amplifiers")
+    )
+    across = {words for words in whole if words.startswith("volts tweeter- to low-")}
+    assert across and not across & apart
+    assert any(words.startswith("volts tweeter- to high-") for words in apart)
+    assert any(words.startswith("volts at tweeter, dummies on, into low") for words in apart)

@@ -47,6 +47,10 @@ def classes(rig: Rig, faults: Sequence[Fault], fault_of: Whole, columns: Columns
     for index, rows in enumerate(groups.values()):
         group_of[rows] = index
     count = np.bincount(group_of)
+    # What is otherwise in its scatter alone has the means of a sound board, and the distance is one of means.
+    by_scatter = {
+        int(group_of[row]) for row, number in enumerate(fault_of) if number >= 0 and faults[number].family == "scatter"
+    }
     # How many rows of one group have a row that is near in another.
     first, second = near(columns, group_of)
     both = np.concatenate([first, second]).tolist(), np.concatenate([second, first]).tolist()
@@ -58,7 +62,7 @@ def classes(rig: Rig, faults: Sequence[Fault], fault_of: Whole, columns: Columns
     sets: DisjointSets[int] = DisjointSets(range(len(groups)))
     for (one, other), near_rows in share.items():
         alike = (count[one] == 1) == (count[other] == 1) or other == 0
-        if one != other and alike and near_rows >= MOST_OF_IT * count[one]:
+        if one != other and alike and not {one, other} & by_scatter and near_rows >= MOST_OF_IT * count[one]:
             sets.union(one, other)
     found = np.empty(len(groups), np.intp)
     for index, members in enumerate(sorted(sets.sets(), key=min)):

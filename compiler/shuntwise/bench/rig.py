@@ -21,6 +21,7 @@ import numpy.typing as npt
 from shuntwise.graph.circuit import Circuit, is_group_end, point_of
 from shuntwise.model.kinds import KINDS
 from shuntwise.network.driver_model import driver_model
+from shuntwise.network.filament import Filament, filament_of
 from shuntwise.network.ideal import Stage
 from shuntwise.network.part_model import part_model
 
@@ -42,6 +43,10 @@ DRIVER_SPREAD = 0.10
 
 DUMMY_SPREAD = 0.01
 """How far a dummy may be from what is stated: common practice, no source."""
+
+WARMTH, WARMTH_SPREAD = 0.5, 1.0
+"""Of what a filament in a vacuum gains by its volts: a lamp has anything from none of it to all, as the gas cools it,
+which it does most while it hardly glows (common practice, no source)."""
 
 DRIVER_WAYS = ("re", "coil", "fs", "q")
 """In which ways a driver varies: its resistance, its inductance with the losses, its resonances, their height."""
@@ -69,7 +74,8 @@ class RigBranch:
 class Variation:
     """One thing that varies between sound boards: up to `spread` (a share) to either side, evenly.
 
-    `of` is a part's label, a driver's or a dummy's name; `way` is "value", "loss", "dummy", or one of DRIVER_WAYS.
+    `of` is a part's label, a driver's or a dummy's name; `way` is "value", "loss", "dummy", one of DRIVER_WAYS, or
+    "warmth", what a lamp gains by its volts.
     """
 
     of: str
@@ -86,8 +92,9 @@ class Variation:
 class Rig:
     """`nodes` are the circuit's nets, and behind them SPARE nodes with no name. `node_of` is the node of each point.
 
-    `couplings` are pairs of branches and k. `drivers` are the names with tags, each voice coil its own; of `shared`
-    the second's motion is the first's, times n (and n squared), `k` couples their inductances.
+    `couplings` are pairs of branches and k, `filaments` the branches that are lamps. `drivers` are the names with tags,
+    each voice coil its own; of `shared` the second's motion is the first's, times n (and n squared), `k` couples their
+    inductances.
     """
 
     circuit: Circuit
@@ -96,6 +103,7 @@ class Rig:
     node_of: Whole
     branches: tuple[RigBranch, ...]
     couplings: tuple[tuple[int, int, float], ...]
+    filaments: tuple[tuple[int, Filament], ...]
     drivers: tuple[str, ...]
     stages: tuple[tuple[Stage, ...], ...]
     shared: tuple[tuple[int, int, float, float], ...]
@@ -179,6 +187,7 @@ def rig_of(circuit: Circuit, measured: Mapping[str, tuple[float, float]] | None 
     number = {point: index for index, point in enumerate(points)}
     branches: list[RigBranch] = []
     couplings: list[tuple[int, int, float]] = []
+    filaments: list[tuple[int, Filament]] = []
     variations: list[Variation] = []
     for part in circuit.fitted_parts:
         kind = KINDS[part.kind]
@@ -207,6 +216,10 @@ def rig_of(circuit: Circuit, measured: Mapping[str, tuple[float, float]] | None 
         couplings += [(begin + names.index(a), begin + names.index(b), k) for a, b, k in model.couplings]
         tolerance = share if share is not None else part.get("tolerance") or UNSTATED_TOLERANCE
         variations.append(Variation(part.label, "value", tolerance))
+        filament = filament_of(part) if part.kind == "lamp" else None
+        if filament is not None:
+            filaments.append((begin, filament))
+            variations.append(Variation(part.label, "warmth", WARMTH_SPREAD))
         if branches[begin].value_in != "R":
             variations.append(Variation(part.label, "loss", DCR_SPREAD if kind.inductive else ESR_SPREAD))
     first_of = {branch.owner: index for index, branch in reversed(list(enumerate(branches)))}
@@ -225,6 +238,7 @@ def rig_of(circuit: Circuit, measured: Mapping[str, tuple[float, float]] | None 
         np.array([at[circuit.net_of[point]] for point in points], np.intp),
         tuple(branches),
         tuple(couplings),
+        tuple(filaments),
         drivers,
         tuple(_without_shared_motion(circuit, name, model) for name, model in zip(drivers, models, strict=True)),
         tuple(_shared(circuit, drivers, models)),

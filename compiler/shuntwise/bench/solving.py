@@ -29,6 +29,9 @@ METER_OHM = 1e6
 BEYOND_OHM = 5000.0
 """An ohmmeter shows more than this as open: common practice, no source."""
 
+WARMING = 12
+"""The volts of a lamp and its resistance settle within these: each halves what is left at the least."""
+
 AT_ONCE = 256
 """Boards that are solved together, so that the arrays stay in the cache."""
 
@@ -87,6 +90,7 @@ class _SetUp:
         self.port_of = [self.ports.index(pair) for pair in pairs]
         self.rows = np.arange(len(states))
         self.on = tuple(name for name in rig.drivers if loads == DRIVERS_ON or _others_off(loads, name))
+        self.gained: Real | None = None
         self.branches()
 
     def branches(self) -> None:
@@ -225,6 +229,8 @@ class _SetUp:
         source = self.bench.source_v * states.source
         drive = self.unit(plus, minus) * (source / series)[:, None]
         drives = np.concatenate([drive[:, :, None], self.port_drives()], axis=2) if moves else drive[:, :, None]
+        if rig.filaments:
+            self.warm(y, drive)
         volts = np.linalg.solve(y, drives[:, None])
         seen = self.between(volts[..., :1])[:, :, 0][:, self.at, self.port_of]
         impedance = [n for n, reading in enumerate(self.readings) if reading.quantity == "impedance"]
@@ -248,9 +254,40 @@ class _SetUp:
                 derivatives[:, :, number] = (chain * moved).real
         return found, derivatives
 
+    def warm(self, y: Complex, drive: Real) -> None:
+        """Give lamps the resistance that they have by their volts, here and in the nodal admittances `y`.
+
+        The rest of the network is, for the lamps, volts and impedances (N, F, k, k) between their ends, so that it is
+        solved but once.
+        """
+        rig, states = self.rig, self.states
+        lamps = [number for number, _ in rig.filaments]
+        ends = [(self.ends[:, lamp, 0], self.ends[:, lamp, 1]) for lamp in lamps]
+        ports = np.stack([self.unit(a, c) for a, c in ends], axis=2)
+        found = np.linalg.solve(y, np.concatenate([drive[:, :, None], ports], axis=2)[:, None])
+        felt = np.swapaxes(ports, 1, 2)[:, None] @ found
+        volts, between = felt[..., :1], felt[..., 1:]
+        cold = np.asarray(self.impedance[:, :, lamps])
+        scale = states.ohm[:, None, lamps].real / [rig.branches[lamp].ohm for lamp in lamps]
+        ohm, unit = cold, np.eye(len(lamps))
+        for _ in range(WARMING):
+            gain = between * (1 / ohm - 1 / cold)[:, :, None, :]
+            over = np.abs(np.linalg.solve(unit + gain, volts)[..., 0])
+            glowing = np.stack([f.glowing(over[:, :, n]) for n, (_, f) in enumerate(rig.filaments)], axis=2) * scale
+            self.gained = np.maximum(glowing - cold.real, 0) * states.warmth[:, None]
+            ohm = cold + self.gained
+        for n, (lamp, (a, c)) in enumerate(zip(lamps, ends, strict=True)):
+            _stamp(y, self.rows, (a, c), (a, c), 1 / ohm[:, :, n] - 1 / cold[:, :, n])
+            self.impedance[:, :, lamp], self.admittance[:, :, lamp] = ohm[:, :, n], 1 / ohm[:, :, n]
+
     def change(self, variation: Variation) -> tuple[list[int], Complex]:
         """The branches that a variation moves, and by how much for each share: ohm (N or 1, F, b, b)."""
         rig, states, s = self.rig, self.states, self.s
+        if variation.way == "warmth":
+            ((n, lamp),) = [(n, b) for n, (b, _) in enumerate(rig.filaments) if rig.branches[b].owner == variation.of]
+            if self.gained is None:  # with direct current no lamp is warm
+                return [], np.zeros((1, s.size, 0, 0), np.complex128)
+            return [lamp], self.gained[:, :, [n], None] + 0j
         if variation.way in ("value", "loss"):
             own = rig.branches_of[variation.of]
             wound = variation.way == "value" and rig.branches[own[0]].value_in == "L"
@@ -288,6 +325,8 @@ class _SetUp:
 
     def _own_change(self, number: int, way: str) -> Complex:
         branch, states = self.rig.branches[number], self.states
+        if any(number == lamp for lamp, _ in self.rig.filaments):
+            return np.asarray(self.impedance[:, :, number])
         if way == "loss" or branch.value_in == "R":
             return np.asarray(states.ohm[:, [number]] + 0 * self.s)
         if branch.value_in == "L":

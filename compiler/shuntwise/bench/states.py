@@ -10,7 +10,7 @@ from dataclasses import dataclass, fields
 
 import numpy as np
 
-from shuntwise.bench.rig import DRIVER_WAYS, Real, Rig, Whole
+from shuntwise.bench.rig import DRIVER_WAYS, WARMTH, Real, Rig, Whole
 
 BRIDGE_OHM = 0.01
 """What joins two nodes that are not to be joined."""
@@ -23,7 +23,8 @@ class States:
     `turn_k`, `turn_w`: the inductance is L (1 - k s/(s + w)). `spare` (N, 2, 2) are the nodes of two more resistors of
     `spare_ohm` (N, 2; infinite: none). `driver` and `dummy` (N, D) are factors of their impedance, `offsets` (N, D, 4)
     those of drivers by DRIVER_WAYS (None: as stated). `series`, `source` factors (N,), `droop` (N,) the share by which
-    the meter reads too little at its highest frequency, `scatter` (N,) how much further than stated parts vary.
+    the meter reads too little at its highest frequency, `scatter` (N,) how much further than stated parts vary, and
+    `warmth` (N, lamps) the share that lamps have of what a filament in a vacuum gains by its volts.
     """
 
     node_of: Whole
@@ -40,6 +41,7 @@ class States:
     source: Real
     droop: Real
     scatter: Real
+    warmth: Real
     offsets: Real | None = None
 
     def __len__(self) -> int:
@@ -66,6 +68,7 @@ class Row:
     spare_ohm: Real
     driver: Real
     dummy: Real
+    warmth: Real
     series: float = 1.0
     source: float = 1.0
     droop: float = 0.0
@@ -101,6 +104,7 @@ def as_stated(rig: Rig) -> Row:
         np.full(2, np.inf),
         np.ones(len(rig.drivers)),
         np.ones(len(rig.drivers)),
+        np.full(len(rig.filaments), WARMTH),
     )
 
 
@@ -119,7 +123,8 @@ def stacked(rig: Rig, edits: Sequence[Sequence[Edit]]) -> States:
 def varied(rig: Rig, states: States, generator: np.random.Generator) -> States:
     """The same boards with everything that varies drawn at random, the parts' values as far as they scatter."""
     count, drivers = len(states), len(rig.drivers)
-    ohm, henry, elastance, dummy = (a.copy() for a in (states.ohm, states.henry, states.elastance, states.dummy))
+    names = ("ohm", "henry", "elastance", "dummy", "warmth")
+    ohm, henry, elastance, dummy, warmth = (getattr(states, name).copy() for name in names)
     offsets = np.zeros((count, drivers, len(DRIVER_WAYS)))
     for variation in rig.variations:
         drawn = variation.spread * generator.uniform(-1, 1, count)
@@ -131,9 +136,13 @@ def varied(rig: Rig, states: States, generator: np.random.Generator) -> States:
         elif variation.way == "loss":
             for number in rig.branches_of[variation.of]:
                 ohm[:, number] *= 1 + drawn
+        elif variation.way == "warmth":
+            own = rig.branches_of[variation.of]
+            warmth[:, [n for n, (number, _) in enumerate(rig.filaments) if number in own]] *= 1 + drawn[:, None]
         elif variation.way == "dummy":
             dummy[:, rig.drivers.index(variation.of)] *= 1 + drawn
         else:
             offsets[:, rig.drivers.index(variation.of), DRIVER_WAYS.index(variation.way)] = drawn
     values = {f.name: getattr(states, f.name) for f in fields(States)}
-    return States(**(values | {"ohm": ohm, "henry": henry, "elastance": elastance, "dummy": dummy, "offsets": offsets}))
+    drawn_anew = dict(zip(names, (ohm, henry, elastance, dummy, warmth), strict=True))
+    return States(**(values | drawn_anew | {"offsets": offsets}))

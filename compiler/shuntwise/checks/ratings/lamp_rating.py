@@ -55,21 +55,18 @@ from shuntwise.checks.rated import driven_by, named, ohms, rated_at, volts
 from shuntwise.checks.rule import Diagnostic, Rule, Severity
 from shuntwise.diagnostics.wording import listed
 from shuntwise.model.design import Part
+from shuntwise.network.filament import Filament, filament_of, rated_ohm
 
 STEPS = 8
 """Volts and resistance of a filament settle within these: each halves what is left at the least."""
 
 HOT_MAY_DIFFER = 0.25
 LEAST_DB = 1.0
-RESISTANCE_EXPONENT = 0.45
-HOT_OVER_COLD = 10.0
-"""A filament's resistance when it glows over that when cold (common practice, no source)."""
 
 
 def check(evidence: Evidence) -> Iterator[Diagnostic]:
     for part in evidence.stress.parts("lamp"):
-        rating, power, hot = part.get("voltage"), part.get("power"), part.get("hot")
-        glows = rating**2 / power if rating and power else 0.0
+        rating, hot, glows = part.get("voltage"), part.get("hot"), rated_ohm(part)
         if hot and glows and not 1 - HOT_MAY_DIFFER <= hot / glows <= 1 + HOT_MAY_DIFFER:
             yield RULE.finding(
                 rated_at(evidence, part, "hot"),
@@ -80,15 +77,15 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                 subjects=named(evidence, part.label),
             )
             continue
-        resistance = hot or glows or HOT_OVER_COLD * (part.value.value if part.value else 0.0)
-        if rating:
-            bright = list(_too_bright(evidence, part, rating, resistance))
-            yield from bright or _too_dark(evidence, part, rating, resistance)
+        filament = filament_of(part)
+        if rating and filament:
+            bright = list(_too_bright(evidence, part, filament))
+            yield from bright or _too_dark(evidence, part, filament)
 
 
-def _too_bright(evidence: Evidence, part: Part, rating: float, hot: float) -> Iterator[Diagnostic]:
-    (bears,) = evidence.stress.bear_with(part.label, hot, part.label)
-    programme_v = bears.programme_v
+def _too_bright(evidence: Evidence, part: Part, filament: Filament) -> Iterator[Diagnostic]:
+    (bears,) = evidence.stress.bear_with(part.label, filament.hot, part.label)
+    programme_v, rating = bears.programme_v, filament.rated_v
     if programme_v > rating:
         yield RULE.finding(
             rated_at(evidence, part, "voltage"),
@@ -100,8 +97,8 @@ def _too_bright(evidence: Evidence, part: Part, rating: float, hot: float) -> It
         )
 
 
-def _too_dark(evidence: Evidence, part: Part, rating: float, hot: float) -> Iterator[Diagnostic]:
-    stress, cold = evidence.stress, part.value.value if part.value else 0.0
+def _too_dark(evidence: Evidence, part: Part, filament: Filament) -> Iterator[Diagnostic]:
+    stress, cold, hot = evidence.stress, filament.cold, filament.hot
     guarded = [
         name
         for guard, ladder in guards(evidence)
@@ -114,7 +111,7 @@ def _too_dark(evidence: Evidence, part: Part, rating: float, hot: float) -> Iter
     ohm = hot
     for _ in range(STEPS):
         lamp, *drivers = stress.bear_with(part.label, ohm, part.label, *guarded)
-        ohm = max(cold, hot * (lamp.programme_v / rating) ** RESISTANCE_EXPONENT)
+        ohm = max(cold, filament.glowing(lamp.programme_v))
     before = stress.bear_with(part.label, cold, *guarded)
     taken_db = 20 * log10(max(b.programme_v / after.programme_v for b, after in zip(before, drivers, strict=True)))
     if taken_db < LEAST_DB:
@@ -122,7 +119,7 @@ def _too_dark(evidence: Evidence, part: Part, rating: float, hot: float) -> Iter
             rated_at(evidence, part, "voltage"),
             f"`{part.label}` stays dark, and takes {taken_db:.1f} dB from {listed([f'`{name}`' for name in guarded])}",
             label="protects nothing",
-            why=f"it gets {volts(lamp.programme_v)} of its {volts(rating)}, at {driven_by(evidence)}",
+            why=f"it gets {volts(lamp.programme_v)} of its {volts(filament.rated_v)}, at {driven_by(evidence)}",
             help="a lamp for fewer volts, or for less power",
             subjects=named(evidence, part.label),
         )
