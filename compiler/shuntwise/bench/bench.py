@@ -32,8 +32,11 @@ from shuntwise.graph.circuit import Circuit
 from shuntwise.model.box import Instruments, Reading, Taken
 
 SUSPECTS = 3
-LIMIT_BOARDS, REACH_BOARDS, WINDOW_BOARDS = 600, 150, 600
-"""Boards drawn for the limits of a verdict, for the reach of one fault, and for the window of a single reading."""
+SOUND_BOARDS, FAULTY_BOARDS, REACH_BOARDS, WINDOW_BOARDS = 2000, 600, 150, 600
+"""Boards drawn for the two limits of a verdict, for the reach of one fault, and for the window of a single reading."""
+
+FAR = 144.0
+"""Hypotheses that lie further from a sound board than this, d^2, have no share in what sound boards are taken for."""
 
 SPECIAL, STANDS_OUT = ("drift", "dried", "turns", "core", "doubled"), 0.9
 """Ways in which a part may have come to be too small or too large, and the share of its class at which one is named."""
@@ -163,9 +166,10 @@ class Bench:
     def _limit(self, readings: tuple[Reading, ...], found: Lookup) -> tuple[float, float]:
         """Below which share a board is not sound, beyond which distance no single fault explains it."""
         if readings not in self._limits:
-            sound = self._shown(readings, np.zeros(LIMIT_BOARDS, np.intp))
-            faulty = self._shown(readings, np.linspace(0, len(self.dictionary) - 1, LIMIT_BOARDS).astype(np.intp))
-            limit = sound_limit(found, self.dictionary.log_prior, self.class_of == 0, sound)
+            sound = self._shown(readings, np.zeros(SOUND_BOARDS, np.intp))
+            faulty = self._shown(readings, np.linspace(0, len(self.dictionary) - 1, FAULTY_BOARDS).astype(np.intp))
+            near = found.distances(found.mean[:1])[0] < FAR
+            limit = sound_limit(found.rows(near), self.dictionary.log_prior[near], (self.class_of == 0)[near], sound)
             self._limits[readings] = limit, distance_limit(found, faulty)
         return self._limits[readings]
 

@@ -31,7 +31,7 @@ SOUND = 0.5
 WEIGHTS: dict[Family, float] = {
     "open": 2, "short": 1.5, "value": 2, "drift": 0.5, "dried": 0.5, "turns": 0.5, "core": 0.3, "exchanged": 2,
     "doubled": 0.5, "moved": 2, "joint": 3, "bridge": 1, "jumper": 1, "cut": 1, "link": 1, "reversed": 2,
-    "outputs": 0.5, "driver": 0.1, "dummies": 0.1, "series": 0.05, "source": 0.1, "meter": 0.8, "scatter": 0.5,
+    "outputs": 0.5, "driver": 0.1, "dummies": 0.1, "series": 0.05, "source": 0.1, "meter": 1.6, "scatter": 0.5,
 }  # fmt: skip
 """How often each family happens, beside the others: common practice, no source."""
 

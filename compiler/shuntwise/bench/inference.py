@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+import numpy.typing as npt
 
 from shuntwise.bench.dictionary import Columns
 from shuntwise.bench.rig import Real
@@ -23,6 +24,10 @@ class Lookup:
     mean: Real
     inverse_root: Real
     log_determinant: Real
+
+    def rows(self, rows: npt.NDArray[np.bool_]) -> Lookup:
+        """Some of the hypotheses."""
+        return Lookup(self.mean[rows], self.inverse_root[rows], self.log_determinant[rows])
 
     def distances(self, u: Real) -> Real:
         """d^2 (B, H) of boards' readings (B, k)."""
