@@ -122,6 +122,21 @@ def test_what_people_say_has_its_word(line: str, remedy: str) -> None:
     assert [edit.text for fix in said.fixes for edit in fix.edits] == [remedy]
 
 
+@pytest.mark.parametrize(
+    ("line", "example"),
+    [
+        ("reading volts at woofer, dummies on, 1 kHz: 3 ohm", "270 mV"),
+        ("reading volts at woofer, dummies on, 1 kHz: 3 Q", "270 mV"),
+        ("reading resistance at woofer, drivers off: 3 V", "2.8 ohm"),
+        ("bench { source 2 ohm }", "2 V"),
+        ("bench { leads 2 V }", "0.2 ohm"),
+    ],
+)
+def test_a_wrong_unit_is_answered_with_a_value_of_the_bench(line: str, example: str) -> None:
+    (said,) = read(HEAD + line + "\n").findings
+    assert said.help.endswith(f"such as `{example}`")
+
+
 def test_a_second_bench_is_to_go_and_not_to_be_renamed() -> None:
     (said,) = read(HEAD + "bench { series 10 ohm }\nbench { leads 0.3 ohm }\n").findings
     assert said.name == "same-label-twice" and "keep one of them" in said.help

@@ -54,9 +54,9 @@ A passive load behind a resistor takes no more than all of the voltage (a divide
 resistance), so the first leaves room for a generator set too high; the second leaves room for a resonance.
 """
 
-_OHM = Attribute("value", u.OHM, 0, 1e9, "a resistance", signed=True, owner="board")
+_OHM = Attribute("value", u.OHM, 0, 1e9, "a resistance", signed=True, owner="board", example="2.8 ohm")
 _IMPEDANCE = Attribute("value", u.OHM, 0, 1e6, "an impedance", signed=True, owner="board")
-_VOLTS = Attribute("value", u.VOLT, 0, 1000, "a voltage", signed=True, owner="board on the bench")
+_VOLTS = Attribute("value", u.VOLT, 0, 1000, "a voltage", signed=True, owner="board on the bench", example="270 mV")
 _FREQUENCY = Attribute("frequency", u.HERTZ, 1, 1e6, "a frequency", owner="reading")
 _MEASURED = Kind(
     "measured part",
