@@ -95,6 +95,8 @@ SLIPS = {
     "variant hard": "box-variant-unknown",
     "bench { source 200 V }": "value-absurd",
     "bench { dummy 8 ohm }": "unknown-word",
+    "bench { meter 2 }": "unit-missing",
+    "bench { meter 200 }": "value-absurd",
     'box 8 of "a.shunt"': "same-label-twice",
 }
 
@@ -113,6 +115,7 @@ def test_one_slip_is_told_once(line: str) -> None:
         ("reading resistance at woofer, Drivers Removed: 1 ohm", "drivers off"),
         ("reading resistance at woofer, dummies out: 1 ohm", "drivers off"),
         ("reading resistance at woofer, drivers off: OL", "open"),
+        ("bench { meter 2 }", "2 %"),
     ],
 )
 def test_what_people_say_has_its_word(line: str, remedy: str) -> None:

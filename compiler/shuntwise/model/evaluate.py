@@ -269,9 +269,24 @@ class Scope:
             self.say(findings.value_not_positive(quantity.span, attribute))
             return False
         if not attribute.low * (1 - 1e-9) <= quantity.value <= attribute.high * (1 + 1e-9):
-            self.say(findings.value_absurd(quantity.span, attribute, quantity.value))
+            self.say(
+                findings.percent_missing(
+                    quantity.span,
+                    attribute.meaning,
+                    "a plain number is the share itself: 2 would be two hundred percent",
+                )
+                if _in_percent(quantity, attribute)
+                else findings.value_absurd(quantity.span, attribute, quantity.value)
+            )
             return False
         return True
+
+
+def _in_percent(quantity: Quantity, attribute: Attribute) -> bool:
+    """Is this a plain number that would be credible in percent, where only a share below 1 is?"""
+    share = attribute.dimension == u.PLAIN and attribute.high < 1
+    plain = re.fullmatch(r"\d+(\.\d+)?", quantity.text) is not None
+    return share and plain and attribute.low <= quantity.value / 100 <= attribute.high
 
 
 def _unit_first(word: str) -> str | None:

@@ -138,14 +138,14 @@ def prefix_alone(
     )
 
 
-def percent_missing(span: Span) -> Diagnostic:
+def percent_missing(span: Span, what: str, why: str) -> Diagnostic:
     """A plain number where a share is meant: 10 would be 1,000 %."""
     return error(
         "unit-missing",
         span,
         f"the `%` is missing behind `{span.text}`",
-        label="a share of the frequency stands here",
-        why="a plain number is the share itself: 10 would be a thousand percent, and the line could not fail",
+        label=f"{what} stands here",
+        why=why,
         help=f"write `{span.text} %`",
         fixes=(replace(span, f"{span.text} %"),),
     )
