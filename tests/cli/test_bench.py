@@ -158,6 +158,20 @@ def test_a_new_box_is_named_with_help(
     assert text.startswith('box "stage left" of') and text.endswith(": open\n"), "OL is what many meters show"
 
 
+def test_an_empty_file_is_a_box_that_has_nothing_in_it_yet(
+    fill: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """What is noted in comments stays; a file of another name is left alone."""
+    path, other = fill.parent / "7.box", fill.parent / "7.txt"
+    path.write_text("# stage left\n\n")
+    other.touch()
+    monkeypatch.setattr("builtins.input", Typed(""))
+    assert main(["bench", str(fill), str(path), "--ask"]) == 0
+    assert path.read_text() == '# stage left\n\nbox 7 of "fill.shunt"\n'
+    assert main(["bench", str(fill), str(other), "--ask"]) == 2
+    assert "ends in .box" in capsys.readouterr().err and other.read_text() == ""
+
+
 def test_a_meter_that_is_off_is_asked_for_again(
     fill: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -25,7 +25,7 @@ from shuntwise.documents.page import Block, Listing, Paragraph
 from shuntwise.files import read_source
 from shuntwise.loading import read_box
 from shuntwise.model.box import DUMMIES_ON, Box, Reading, Taken
-from shuntwise.model.box_writing import addition
+from shuntwise.model.box_writing import addition, is_unbegun
 from shuntwise.source import Source
 from shuntwise.units import HERTZ, write
 
@@ -82,18 +82,23 @@ def ask(options: argparse.Namespace) -> int:
 
 
 def _subject(options: argparse.Namespace) -> Subject | None:
-    """The box, whose file is begun where there is none; None for a design with errors, which have been shown."""
+    """The box, whose file is begun where there is none, or one that says nothing yet; None for a design with errors,
+    which have been shown.
+    """
     path = options.readings
-    if os.path.lexists(path):
+    there = read_source(Path(path), path) if os.path.lexists(path) else None
+    if there is not None and not (isinstance(there, Source) and is_unbegun(there.text)):
         return of(options)
     if not path.endswith(BOX_ENDING):
-        raise Refused(f"`{path}` is not there, and is no name for a box's file", f"its name ends in {BOX_ENDING}")
+        lack = "not there" if there is None else "empty"
+        raise Refused(f"`{path}` is {lack}, and is no name for a box's file", f"its name ends in {BOX_ENDING}")
     options.readings = None  # until there is one
     subject = of(options)
     if subject is None:
         return None
     name = Path(path).stem
-    answer = _hear(f"{path} is new. Which box is it, by its number or name? [{name}] ", NAMING)
+    state = "new" if there is None else "empty"
+    answer = _hear(f"{path} is {state}. Which box is it, by its number or name? [{name}] ", NAMING)
     put_new_box(answer or name, options.file, path, options.variant)
     options.readings = path
     return replace(subject, box=box_of(options))
