@@ -260,6 +260,7 @@ def test_the_sheet_of_one_box_is_no_part_of_its_binder(fill: Path, capsys: pytes
         ('box 7 of "fill.shunt"\n', ["--variant", "loud"], 2, "no variant"),
         ("box 7", ["--ask"], 1, "of"),
         ('box 7 of "fill.shunt"\n', ["--ask", "--json"], 2, "without --ask"),
+        ('box 7 of "fill.shunt"\n', ["--ask", "--next"], 2, "do not go together"),
     ],
 )
 def test_what_is_refused(

@@ -65,6 +65,10 @@ def ask(options: argparse.Namespace) -> int:
         raise Refused("--ask needs the file of a box", "for example: shuntwise bench wedge.shunt wedge-7.box --ask")
     if options.json or options.output:
         raise Refused("--ask prints no JSON and no sheet", "ask first, then run the command again without --ask")
+    if options.next:
+        raise Refused("--ask and --next do not go together",
+                      "--ask itself asks for what tells most; to see what each answer would mean, run --next "
+                      "without --ask")  # fmt: skip
     try:
         subject = _subject(options)
         if subject is None:
