@@ -86,6 +86,8 @@ SLIPS = {
     "reading volts at input, dummies on, 1 kHz: 1.21 V": "reading-impossible",
     "reading impedance at woofer, dummies on, 1 kHz: 8 ohm": "reading-impossible",
     "reading impedance at input, dummies on, 1 kHz: open": "reading-impossible",
+    "reading volts at woofer, dummies on, 1 kHz: OL": "reading-impossible",
+    "reading impedance at input, dummies on, 1 kHz: ol": "reading-impossible",
     "reading sound at input, dummies on, 1 kHz: 8 ohm": "unknown-word",
     'sweep "none.txt", drivers on': "sweep-not-read",
     'sweep "t.txt", drivers fitted': "reading-loads-unclear",

@@ -177,10 +177,11 @@ def test_a_meter_that_is_off_is_asked_for_again(
 ) -> None:
     """Only what lay in its window is noted, at each frequency by itself; where it was left it goes on."""
     path = box(fill, "")
-    sound = Typed(*["skip"] * 6, "0.9 V", "back", "1.01 V")
+    sound = Typed(*["skip"] * 6, "OL", "0.9 V", "back", "1.01 V")
     monkeypatch.setattr("builtins.input", sound)
     assert main(["bench", str(fill), path, "--ask"]) == 0
     out = capsys.readouterr().out
+    assert out.count("in a larger range, and write what it shows") == 1, "OL is open to an ohmmeter alone"
     assert out.count("further off than stated") == 1 and "There is none before." in out
     (note,) = [line for line in Path(path).read_text().splitlines() if "meter check" in line]
     assert note.endswith(': 1.01 V"')

@@ -24,7 +24,7 @@ from shuntwise.documents.aligned import lines
 from shuntwise.documents.page import Block, Listing, Paragraph
 from shuntwise.files import read_source
 from shuntwise.loading import read_box
-from shuntwise.model.box import DUMMIES_ON, Box, Reading, Taken
+from shuntwise.model.box import DUMMIES_ON, Box, Reading, ReadQuantity, Taken
 from shuntwise.model.box_writing import addition, is_unbegun
 from shuntwise.source import Source
 from shuntwise.units import HERTZ, write
@@ -40,8 +40,8 @@ SURE = 0.9
 """At such a share of the likeliest fault the verdict is due."""
 
 HELP = (
-    "Type what the meter shows, with its unit: 2.8 ohm, 270 mV, 0.27 V. Beyond its range (OL, or a 1 at the left) type "
-    "open.",
+    "Type what the meter shows, with its unit: 2.8 ohm, 270 mV, 0.27 V. Where an ohmmeter is beyond its range (OL, or a "
+    "1 at the left) type open.",
     "skip leaves this reading out, back takes the one before again, end stops here; what was read is kept.",
 )
 
@@ -238,7 +238,7 @@ class Dialogue:
         _say(reading.words(self.subject.inputs))
         _say(f"  should be {expected(line)} ({low} to {high})")
         while True:
-            answer = self.hear()
+            answer = self.hear(reading.quantity)
             if answer == "skip":
                 self.skipped.add(reading)
                 return
@@ -261,12 +261,12 @@ class Dialogue:
             return
 
     @staticmethod
-    def hear() -> str:
+    def hear(quantity: ReadQuantity) -> str:
         """What the meter shows, `skip` or `back`. Raises Ended."""
         while True:
             answer = _hear("> ", *HELP)
             word = answer.casefold()
-            if word == BEYOND:
+            if word == BEYOND and quantity == "resistance":
                 return "open"
             if word:
                 return word if word in ("skip", "back", "open") else answer
@@ -326,7 +326,7 @@ class Dialogue:
             _say(f"  should be {low} to {high}")
             beside = Reading("volts", f"{feed}+", f"{feed}-", DUMMIES_ON, freq_hz, feed)
             while True:
-                answer = self.hear()
+                answer = self.hear(beside.quantity)
                 if answer == "skip":
                     return
                 if answer == "back":

@@ -363,14 +363,12 @@ class _Reading:
 
     def value(self, line: b.ReadingDecl, quantity: ReadQuantity) -> float | None:
         value = line.value
-        if isinstance(value, t.Name) and value.ident.text == "open":
-            if quantity == "resistance":
-                return OPEN
-            self.say(told.impossible(value.span, "`open` is what an ohmmeter shows, with no generator on",
-                                     "write the value that was read, such as `0 V`"))  # fmt: skip
-            return None
-        if isinstance(value, t.Name) and quantity == "resistance" and value.ident.text.casefold() in _OPEN_SAID:
-            self.say(told.beyond_range(value.span))
+        word = value.ident.text if isinstance(value, t.Name) else ""
+        if quantity == "resistance" and word == "open":
+            return OPEN
+        if word == "open" or word.casefold() in _OPEN_SAID:
+            said = told.beyond_range(value.span) if quantity == "resistance" else told.no_level(value.span, quantity)
+            self.say(said)
             return None
         attribute = {"resistance": _OHM, "volts": _VOLTS, "impedance": _IMPEDANCE}[quantity]
         read = self.scope.typed(value, attribute, "the reading")
