@@ -158,6 +158,22 @@ def test_a_new_box_is_named_with_help(
     assert text.startswith('box "stage left" of') and text.endswith(": open\n"), "OL is what many meters show"
 
 
+def test_a_reading_names_no_box(
+    fill: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Readings that come from a pipe without the name before them are not lost in silence; a number is a name."""
+    path = fill.parent / "7.box"
+    for answers, status in ((["270 mV", "OL"], 2), (["2.8ohm", "end"], 0)):
+        monkeypatch.setattr("builtins.input", Typed(*answers))
+        assert main(["bench", str(fill), str(path), "--ask"]) == status
+        told = capsys.readouterr()
+        assert f"`{answers[0]}` is an answer to a reading" in told.out and not path.exists()
+        assert ("empty line; readings come after" in told.err) == (status == 2)
+    monkeypatch.setattr("builtins.input", Typed("open", "12"))
+    assert main(["bench", str(fill), str(path), "--ask"]) == 0
+    assert path.read_text() == 'box 12 of "fill.shunt"\n'
+
+
 def test_an_empty_file_is_a_box_that_has_nothing_in_it_yet(
     fill: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import argparse
 import os
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -27,7 +28,7 @@ from shuntwise.loading import read_box
 from shuntwise.model.box import DUMMIES_ON, Box, Reading, ReadQuantity, Taken
 from shuntwise.model.box_writing import addition, is_unbegun
 from shuntwise.source import Source
-from shuntwise.units import HERTZ, write
+from shuntwise.units import HERTZ, OHM, UNITS, VOLT, Dimension, meant_unit, write
 
 if TYPE_CHECKING:
     from shuntwise.bench.verdict import SheetLine, Verdict
@@ -56,8 +57,18 @@ BEYOND = "ol"
 """What many ohmmeters show beyond their range, in small letters (common practice, no source)."""
 
 
+ANSWERS = ("open", BEYOND, "skip", "back")
+"""Words that answer a reading."""
+
+_VALUE = re.compile(r"[-+]?\d*[.,]?\d+\s*([^\W\d]+)")
+
+
 class Ended(Exception):
     """Nobody answers any more."""
+
+
+class EndOfInput(Ended):
+    """There is nobody left to answer."""
 
 
 def ask(options: argparse.Namespace) -> int:
@@ -102,10 +113,34 @@ def _subject(options: argparse.Namespace) -> Subject | None:
         return None
     name = Path(path).stem
     state = "new" if there is None else "empty"
-    answer = _hear(f"{path} is {state}. Which box is it, by its number or name? [{name}] ", NAMING)
+    answer = _name(f"{path} is {state}. Which box is it, by its number or name? [{name}] ", path)
     put_new_box(answer or name, options.file, path, options.variant)
     options.readings = path
     return replace(subject, box=box_of(options))
+
+
+def _name(question: str, path: str) -> str:
+    """What the box is called, perhaps nothing. Raises Ended; Refused where nothing but readings came."""
+    refused = ""
+    while True:
+        try:
+            answer = _hear(question, NAMING)
+        except EndOfInput:
+            if refused:
+                raise Refused(f"{path} is not begun: `{refused}` names no box",
+                              "answer with its name first, or with an empty line; readings come after that") from None  # fmt: skip
+            raise
+        if not _answers_a_reading(answer, OHM, VOLT):
+            return answer
+        refused = refused or answer
+        _say(f"`{answer}` is an answer to a reading, and none was asked for yet.", NAMING)
+
+
+def _answers_a_reading(answer: str, *dimensions: Dimension) -> bool:
+    """Is this what is typed where a reading is asked for: a value of one of these, or a word of the dialogue?"""
+    value = _VALUE.fullmatch(answer)
+    unit = meant_unit(value[1]) if value else None
+    return answer.casefold() in ANSWERS or (unit is not None and UNITS[unit][1] in dimensions)
 
 
 def _hear(question: str, *help_text: str) -> str:
@@ -121,14 +156,14 @@ def _hear(question: str, *help_text: str) -> str:
 
 
 def _answer(question: str) -> str:
-    """What somebody types. Raises Ended at the end of the input."""
+    """What somebody types. Raises EndOfInput."""
     try:
         return input(visible(question)).strip()
     except UnicodeDecodeError:
         return "\ufffd"  # which nothing can be made of
     except (EOFError, ValueError, RuntimeError, OSError):
         print()
-        raise Ended from None
+        raise EndOfInput from None
 
 
 def _say(*blocks: Block | str) -> None:
