@@ -28,7 +28,7 @@ from shuntwise.loading import read_box
 from shuntwise.model.box import DUMMIES_ON, Box, Reading, ReadQuantity, Taken
 from shuntwise.model.box_writing import addition, is_unbegun
 from shuntwise.source import Source
-from shuntwise.units import HERTZ, OHM, UNITS, VOLT, Dimension, meant_unit, write
+from shuntwise.units import HERTZ, OHM, UNITS, VOLT, meant_unit, write
 
 if TYPE_CHECKING:
     from shuntwise.bench.verdict import SheetLine, Verdict
@@ -41,8 +41,8 @@ SURE = 0.9
 """At such a share of the likeliest fault the verdict is due."""
 
 HELP = (
-    "Type what the meter shows, with its unit: 2.8 ohm, 270 mV, 0.27 V. Where an ohmmeter is beyond its range (OL, or a "
-    "1 at the left) type open.",
+    "Type what the meter shows, with its unit: 2.8 ohm, 270 mV, 0.27 V. Where an ohmmeter is beyond its range (OL, or "
+    "a 1 at the left) type open.",
     "skip leaves this reading out, back takes the one before again, end stops here; what was read is kept.",
 )
 
@@ -60,7 +60,8 @@ BEYOND = "ol"
 ANSWERS = ("open", BEYOND, "skip", "back")
 """Words that answer a reading."""
 
-_VALUE = re.compile(r"[-+]?\d*[.,]?\d+\s*([^\W\d]+)")
+_VALUE = re.compile(r"[-+]?\d*[.,]?\d+\s*([^\W\d]*)\d*")
+"""A number, perhaps with its unit, or as a code: `3`, `270 mV`, `4R7`."""
 
 
 class Ended(Exception):
@@ -126,21 +127,29 @@ def _name(question: str, path: str) -> str:
         try:
             answer = _hear(question, NAMING)
         except EndOfInput:
-            if refused:
-                raise Refused(f"{path} is not begun: `{refused}` names no box",
-                              "answer with its name first, or with an empty line; readings come after that") from None  # fmt: skip
-            raise
-        if not _answers_a_reading(answer, OHM, VOLT):
+            if not refused:
+                raise
+            help_text = "answer with its name first, or with an empty line; readings come after that"
+            raise Refused(f"{path} is not begun: `{refused}` names no box", help_text) from None
+        if not _is_reading(answer):
             return answer
         refused = refused or answer
         _say(f"`{answer}` is an answer to a reading, and none was asked for yet.", NAMING)
 
 
-def _answers_a_reading(answer: str, *dimensions: Dimension) -> bool:
-    """Is this what is typed where a reading is asked for: a value of one of these, or a word of the dialogue?"""
+def _is_reading(answer: str) -> bool:
+    """Does this answer a reading: is it a word for that, or ohm or volts with their unit? `7R` may be a name."""
     value = _VALUE.fullmatch(answer)
-    unit = meant_unit(value[1]) if value else None
-    return answer.casefold() in ANSWERS or (unit is not None and UNITS[unit][1] in dimensions)
+    unit = value[1].casefold() if value else ""
+    of_meters = {one.casefold() for one, (_, dimension) in UNITS.items() if dimension in (OHM, VOLT)}
+    return answer.casefold() in ANSWERS or unit in of_meters
+
+
+def _tells_of_work(answer: str) -> bool:
+    """Are there words in it: more than a value, a yes, or an answer to a reading?"""
+    value = _VALUE.fullmatch(answer)
+    bare = value is not None and (not value[1] or meant_unit(value[1]) is not None)
+    return not bare and answer.casefold() not in (*ANSWERS, "yes")
 
 
 def _hear(question: str, *help_text: str) -> str:
@@ -414,8 +423,11 @@ class Dialogue:
                 answer = _hear("mended: ", MENDING)
             except Ended:
                 return False
-            if not answer:
-                return False
+            if answer.casefold() in ("", "no"):
+                return False  # not mended yet
+            if not _tells_of_work(answer):
+                _say(MENDING)
+                continue
             found = self.with_line(f'rework "{answer}"')
             if found is not None:
                 break
