@@ -56,6 +56,20 @@ def test_a_later_reading_counts_and_a_very_different_one_is_told() -> None:
     assert names(same + 'rework "x"\n' + same.replace("6 ohm", "60 ohm")) == []
 
 
+def test_a_reading_is_the_same_with_the_leads_exchanged() -> None:
+    """An ohmmeter on linear parts and an AC voltmeter show the same (reciprocity; a voltage's size has no sign)."""
+    text = "reading {} tweeter- to tweeter+, {}\nreading {} at tweeter, {}\n"
+    for quantity, rest in (("resistance", "drivers off: 6 ohm"), ("volts", "dummies on, 1 kHz: 0.5 V")):
+        found = read(HEAD + text.format(quantity, rest, quantity, rest))
+        assert found.box is not None and found.findings == () and len(found.box.taken) == 1
+    assert names(text.format("resistance", "drivers off: 6 ohm", "resistance", "drivers off: open")) == [
+        "reading-taken-again"
+    ]
+    assert names("reading volts input- to input+, dummies on, 1 kHz: 1.21 V\n") == ["reading-impossible"]
+    one, other = (Reading("volts", "a+", point, "dummies on", 1000.0, "input") for point in ("b+", "b-"))
+    assert one != other and one != "a reading"
+
+
 def test_measured_parts_are_tried_values_of_the_language() -> None:
     box = read(HEAD + "measured C1 5.5 uF { 2 % }\nmeasured B1 5.25 ohm\n").box
     assert box is not None

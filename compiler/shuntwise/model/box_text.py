@@ -236,7 +236,7 @@ class _Reading:
             return
         assert quantity and points and loads and freq_hz is not None and fed is not None and value is not None
         reading = Reading(quantity, *points, loads, freq_hz, fed)
-        most = AT_INPUT if points == (f"{fed}+", f"{fed}-") else ANYWHERE
+        most = AT_INPUT if {*points} == {f"{fed}+", f"{fed}-"} else ANYWHERE
         if quantity == "volts" and value > most * self.instruments.source_v:
             where = "at the input that it feeds" if most == AT_INPUT else "anywhere in the box"
             self.say(told.above_source(line.value.span, self.instruments.source_v, where))
