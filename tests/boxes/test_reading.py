@@ -186,6 +186,24 @@ def test_a_sister_is_read_without_its_own_sister() -> None:
     assert (box.yardstick.name, len(box.yardstick.taken), box.yardstick.yardstick) == ("8", 1, None)
 
 
+def test_a_sister_is_of_the_same_variant_in_whatever_words() -> None:
+    """Names joined the other way round, a position that holds anyway, and none at all mean the same board."""
+    design = WEDGE + "".join(
+        f"choice {name} {{\n  position low {{\n  }}\n  position high {{\n    set L1 = {value} mH\n  }}\n}}\n"
+        for name, value in (("level", "0.9"), ("treble", "1"))
+    )
+    text = HEAD + "variant {}\nbeside \"s.box\"\n"
+    for own, other, same in (
+        ("soft+treble.high", "variant treble.high+soft", True),
+        ("soft+treble.high", "variant treble.high+soft+level.low", True),
+        ("level.low", "", True),
+        ("level.high", "", False),
+        ("soft", "variant soft+level.high", False),
+    ):
+        found = names(text.format(own).removeprefix(HEAD), design, s=f"{HEAD}{other}\n")
+        assert found == ([] if same else ["sister-box-unfit"]), own
+
+
 def test_several_inputs_must_be_told_apart() -> None:
     assert names("reading volts at woofer, dummies on, 1 kHz: 1 V\n", TWO_INPUTS) == ["reading-input-unclear"]
     assert names("reading volts at woofer, dummies on, into posts3, 1 kHz: 1 V\n", TWO_INPUTS) == ["unknown-name"]
