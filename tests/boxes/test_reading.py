@@ -192,7 +192,7 @@ def test_a_sister_is_of_the_same_variant_in_whatever_words() -> None:
         f"choice {name} {{\n  position low {{\n  }}\n  position high {{\n    set L1 = {value} mH\n  }}\n}}\n"
         for name, value in (("level", "0.9"), ("treble", "1"))
     )
-    text = HEAD + "variant {}\nbeside \"s.box\"\n"
+    text = HEAD + 'variant {}\nbeside "s.box"\n'
     for own, other, same in (
         ("soft+treble.high", "variant treble.high+soft", True),
         ("soft+treble.high", "variant treble.high+soft+level.low", True),

@@ -7,19 +7,20 @@ from functools import cache
 import pytest
 
 from documents.binders import HOSTILE, hostile
-from documents.designs import Compiled, example, one
+from documents.designs import EXAMPLES, Compiled, compiled, example, one
 from documents.test_flow import box
 from shuntwise.bench.bench import Bench
 from shuntwise.bench.verdict import SheetLine
 from shuntwise.documents.aligned import as_text
 from shuntwise.documents.bench_setup import WIDTH, set_up_picture
 from shuntwise.documents.bench_sheet import check_frequencies, content
-from shuntwise.documents.bench_words import by_set_up, expected, shown, window
+from shuntwise.documents.bench_words import SetUp, by_set_up, connect, expected, shown, window
 from shuntwise.documents.binder import CHAPTERS
 from shuntwise.documents.flow import flow
 from shuntwise.documents.html import as_html
 from shuntwise.documents.material import Material
 from shuntwise.documents.page import Chapter, Front, Group, Picture, Printing
+from shuntwise.documents.pins import ways_in
 from shuntwise.documents.sheet import Stroke, Text
 from shuntwise.model.box import OPEN, Reading
 from shuntwise.model.instruments import USUAL, Instruments
@@ -30,6 +31,13 @@ from shuntwise.network.sweep import Sweep
 def fill() -> tuple[Compiled, Bench]:
     made = example("01")
     return made, Bench(made.circuit)
+
+
+@cache
+def two_amplifiers() -> Compiled:
+    """A box with two inputs, on the pins of a socket."""
+    (path,) = [path for path in EXAMPLES if path.name.startswith("18")]
+    return compiled(path.read_text(encoding="utf-8"))[-1]
 
 
 @cache
@@ -84,6 +92,26 @@ def test_a_pop_is_for_woofers_only() -> None:
     horn = one("driver tweeter 8 ohm { fs 800 Hz }\ncapacitor C1 5 uF\nleg tweeter {\n  input+ -- C1 -- tweeter+\n"
                "  tweeter- -- return\n}\n")  # fmt: skip
     assert "No pop test" in as_text(content(horn.circuit, USUAL, bench.sheet))
+
+
+def test_posts_are_told_by_the_pins_that_lead_to_them() -> None:
+    """A builder plugs into a socket: which pin is which stands once for all, and beside where the generator goes."""
+    top = two_amplifiers().circuit
+    told = " ".join(as_text(content(top, USUAL, fill()[1].sheet, drawn=False)).split())
+    assert "Rear, four-pole socket: pin 1+ is low+, pin 1- is low-, pin 2+ is high+ and pin 2- is high-." in told
+    assert "to the next box, has the pins of rear" in told
+    assert "into low+ (pin 1+ of rear), back from low- (pin 1- of rear)." in connect(
+        SetUp("dummies on", "low"), top, USUAL
+    )
+    assert "pin" not in connect(SetUp("dummies on", "input"), fill()[0].circuit, USUAL)
+    unused = one(
+        "connector rear { 1+ unused }\ndriver woofer 8 ohm\nleg woofer {\n  input+ -- woofer+\n  woofer- -- return\n}\n"
+    )
+    assert ways_in(unused.circuit) == ["Rear: no pin is used."]
+
+
+def test_an_input_that_is_not_fed_has_nothing_on_it() -> None:
+    assert connect(SetUp("dummies on", "high"), two_amplifiers().circuit, USUAL).endswith("Nothing on low.")
 
 
 @pytest.mark.parametrize("low", [0.0, 0.09626, 0.30000000000000004, 0.36449, 2.4996, 0.0554, 613.37])

@@ -225,10 +225,12 @@ class Dialogue:
     def greet(self) -> None:
         from shuntwise.documents.bench_sheet import cautions
         from shuntwise.documents.bench_words import ohmmeter
+        from shuntwise.documents.pins import ways_in
 
         _say(self.subject.title)
         _say(Listing(cautions(self.subject.bench.sheet, self.subject.instruments)))
         print()
+        _say(*ways_in(self.subject.compilation.circuit))
         _say(ohmmeter(self.subject.instruments), *HELP)
 
     # --- which reading

@@ -14,6 +14,7 @@ from shuntwise.diagnostics.wording import listed, percent
 from shuntwise.documents.bench_setup import set_up_picture
 from shuntwise.documents.bench_words import DIGITS, at, by_set_up, connect, expected, heading, ohmmeter, window
 from shuntwise.documents.page import Group, Heading, Listing, Paragraph, Table
+from shuntwise.documents.pins import ways_in
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.design import Driver
 from shuntwise.model.instruments import Instruments
@@ -41,6 +42,8 @@ def content(circuit: Circuit, bench: Instruments, sheet: BenchSheet, *, drawn: b
     yield (Listing(cautions(sheet, bench)),)
     yield (set_up_picture(circuit, bench),) if drawn else ()
     yield _meter_check(sheet, bench)
+    if pins := ways_in(circuit):
+        yield (Heading("Where the posts are"), Listing(tuple(pins)))
     number = 1
     for set_up, lines in by_set_up(sheet.lines):
         told = Paragraph(connect(set_up, circuit, bench))
