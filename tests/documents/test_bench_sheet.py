@@ -110,6 +110,13 @@ def test_posts_are_told_by_the_pins_that_lead_to_them() -> None:
     assert ways_in(unused.circuit) == ["Rear: no pin is used."]
 
 
+def test_every_input_is_drawn_and_said() -> None:
+    drawn = set_up_picture(two_amplifiers().circuit, USUAL).drawn
+    shown = [mark.text for mark in drawn.marks if isinstance(mark, Text)]
+    assert {"low+", "low-", "high+", "high-"} <= {*shown} and shown.count("in its turn") == 1
+    assert "then high in its place, one input at a time" in drawn.said
+
+
 def test_an_input_that_is_not_fed_has_nothing_on_it() -> None:
     assert connect(SetUp("dummies on", "high"), two_amplifiers().circuit, USUAL).endswith("Nothing on low.")
 
@@ -135,7 +142,8 @@ def test_less_than_the_last_digit_is_nothing(value: float, words: str) -> None:
 
 def test_names_stay_within_the_picture() -> None:
     material = hostile()
-    for made in (material.circuit, example("17").circuit, example("10").circuit):
+    lone = one("driver sub 8 ohm\nleg sub {\n  input+ -- sub+\n  sub- -- return\n}\n")
+    for made in (material.circuit, example("17").circuit, two_amplifiers().circuit, lone.circuit):
         drawn: Picture = set_up_picture(made, USUAL)
         for text in drawn.drawn.marks:
             if isinstance(text, Text):
