@@ -222,9 +222,11 @@ def test_a_verdict_is_told_once_where_the_input_ends(
 
 
 def test_the_sheet_as_text(fill: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    assert main(["bench", str(fill)]) == 0
+    fill.write_text(fill.read_text() + 'variant soft "for speech" {\n  set L1.dcr = 0.22 ohm\n}\n')
+    assert main(["bench", str(fill), "--variant", "soft"]) == 0
     out = capsys.readouterr().out
     told = " ".join(out.split())
+    assert out.splitlines()[0].endswith(", soft: for speech"), "whoever reads it must know which board it is of"
     for words in ("Drivers off, ohmmeter", "Dummies on, generator", "The meter first", "never clip an earthed lead",
                   "Pop test, woofer only", "Local codes"):  # fmt: skip
         assert words in told

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cache
 
 import pytest
@@ -13,7 +14,7 @@ from shuntwise.bench.bench import Bench
 from shuntwise.bench.verdict import SheetLine
 from shuntwise.documents.aligned import as_text
 from shuntwise.documents.bench_setup import WIDTH, set_up_picture
-from shuntwise.documents.bench_sheet import check_frequencies, content
+from shuntwise.documents.bench_sheet import cautions, check_frequencies, content
 from shuntwise.documents.bench_words import SetUp, by_set_up, connect, expected, shown, window
 from shuntwise.documents.binder import CHAPTERS
 from shuntwise.documents.flow import flow
@@ -80,9 +81,9 @@ def test_levels_and_what_a_short_draws_follow_the_instruments() -> None:
     made, _ = fill()
     bench = Instruments(source_v=4.0, series_ohm=20.0, dummy_ohm=4.0, meter_share=0.05, meter_top_hz=1000.0)
     text = " ".join(as_text(content(made.circuit, bench, Bench(made.circuit, bench).sheet)).split())
-    for words in ("draws 200 mA at most, and makes 800 mW", "take 2 W or more", "dummies of 500 mW", "1.9 V 2.1 V",
-                  "4 ohm instead of woofer and tweeter",
-                  "feeds the box, at 4 V", "50 ohm of its own", "within 5 % to 1 kHz", "Generator at 4 V"):  # fmt: skip
+    for words in ("draws 200 mA at most, and heats it with 800 mW", "take one of 2 W or more", "dummies of 500 mW",
+                  "1.9 V 2.1 V", "dummies of 4 ohm on the wires to woofer and tweeter", "feeds the box, at 4 V",
+                  "50 ohm of its own", "within 5 % up to 1 kHz", "Generator at 4 V"):  # fmt: skip
         assert words in text, words
 
 
@@ -92,6 +93,17 @@ def test_a_pop_is_for_woofers_only() -> None:
     horn = one("driver tweeter 8 ohm { fs 800 Hz }\ncapacitor C1 5 uF\nleg tweeter {\n  input+ -- C1 -- tweeter+\n"
                "  tweeter- -- return\n}\n")  # fmt: skip
     assert "No pop test" in as_text(content(horn.circuit, USUAL, bench.sheet))
+
+
+def test_words_follow_the_drivers() -> None:
+    """A sub with two voice coils is one driver, and no tweeter: there is no sum to hear, and each coil is popped."""
+    sheet = replace(fill()[1].sheet, lines=fill()[1].sheet.lines[1:4])
+    told = " ".join(as_text(content(example("17").circuit, USUAL, sheet, drawn=False)).split())
+    assert "tweeter" not in told and "Listening" not in told
+    assert "Pop test, sub, each voice coil by itself, wires off" in told and "amplifier or a driver" in told
+    itself = " ".join(as_text(groups()).split())
+    assert "Pop test, woofer only" in itself and "Never on a tweeter" in itself and "a tweeter, and no ear" in itself
+    assert "The box's own amplifiers are unplugged" in cautions(two_amplifiers().design, fill()[1].sheet, USUAL)[0]
 
 
 def test_posts_are_told_by_the_pins_that_lead_to_them() -> None:

@@ -227,11 +227,12 @@ class Dialogue:
         from shuntwise.documents.bench_words import ohmmeter
         from shuntwise.documents.pins import ways_in
 
-        _say(self.subject.title)
-        _say(Listing(cautions(self.subject.bench.sheet, self.subject.instruments)))
+        subject = self.subject
+        _say(subject.title)
+        _say(Listing(cautions(subject.compilation.design, subject.bench.sheet, subject.instruments)))
         print()
-        _say(*ways_in(self.subject.compilation.circuit))
-        _say(ohmmeter(self.subject.instruments), *HELP)
+        _say(*ways_in(subject.compilation.circuit))
+        _say(ohmmeter(subject.instruments), *HELP)
 
     # --- which reading
 
@@ -398,8 +399,8 @@ class Dialogue:
 
     def conclude(self) -> Verdict | None:
         """Show the verdict; None where nothing was read."""
-        from shuntwise.documents import bench_verdict
         from shuntwise.documents.aligned import as_text
+        from shuntwise.documents.bench_verdict import with_readings
 
         taken, bench = self.taken(), self.subject.bench
         print()
@@ -407,11 +408,8 @@ class Dialogue:
             _say("Nothing was read yet.")
             return None
         verdict = bench.judge(taken)
-        groups = [
-            *bench_verdict.told(verdict, self.subject.inputs),
-            bench_verdict.as_read(taken, should_be(bench, taken), self.box().yardstick),
-        ]
-        print(as_text(group for group in groups if group), end="")
+        beside, sister = should_be(bench, taken), self.box().yardstick
+        print(as_text(with_readings(verdict, taken, beside, sister, self.subject.inputs)), end="")
         return verdict
 
     def mended(self, verdict: Verdict) -> bool:

@@ -33,6 +33,13 @@ LIKELY = 0.05
 RATES = "How often such a verdict is right was worked out on simulated boards only, never counted on soldered ones."
 
 
+def with_readings(
+    verdict: Verdict, taken: Sequence[Taken], lines: Sequence[SheetLine], sister: Box | None, inputs: int
+) -> list[Group]:
+    """The verdict on a board of a design with so many inputs, and the readings that it is on, as for `as_read`."""
+    return [group for group in (*told(verdict, inputs), as_read(taken, lines, sister, inputs)) if group]
+
+
 def told(verdict: Verdict, inputs: int = 1) -> Iterator[Group]:
     """The verdict on a board of a design with so many inputs."""
     match verdict.outcome:

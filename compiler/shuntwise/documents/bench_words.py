@@ -90,12 +90,14 @@ def connect(set_up: SetUp, circuit: Circuit, bench: Instruments) -> str:
 def _hang(loads: str, circuit: Circuit, bench: Instruments) -> str:
     drivers = [*circuit.design.drivers]
     if loads == DRIVERS_OFF:
-        return f"Take the wires off {listed(drivers)}; read at the wires' ends."
+        return f"Take everything off the wires to {listed(drivers)}; read at the wires' ends."
     if loads == DRIVERS_ON:
         return f"Put the wires on {listed(drivers)}, plus to plus."
     if loads == DUMMIES_ON:
         ohm = u.write(bench.dummy_ohm, u.OHM, DIGITS)
-        return f"{ohm} instead of {listed(drivers)}{', each' * (len(drivers) > 1)}."
+        if len(drivers) == 1:
+            return f"Put a dummy of {ohm} on the wires to {drivers[0]}, in its place."
+        return f"Put dummies of {ohm} on the wires to {listed(drivers)}, one in the place of each."
     return f"All drivers on their wires, but {loads.removesuffix(' off')} off."
 
 
