@@ -253,7 +253,7 @@ def test_a_sister_s_readings_stand_beside(fill: Path, capsys: pytest.CaptureFixt
     box(fill, SOUND.replace("0.3", "0.25"), "6")
     assert main(["bench", str(fill), box(fill, f'beside "6.box"\n{SOUND}')]) == 0
     rows = [line.split() for line in capsys.readouterr().out.splitlines() if "ohm" in line or "box 6" in line]
-    assert rows[0][-2:] == ["box", "6"] and rows[1][-2:] == ["0.25", "ohm"] and rows[2][-1] == "open"
+    assert rows[0][-3:] == ["box", "6", "outside"] and rows[1][-2:] == ["0.25", "ohm"] and rows[2][-1] == "open"
 
 
 def test_sheet_and_verdict_go_into_a_folder(fill: Path, capsys: pytest.CaptureFixture[str]) -> None:

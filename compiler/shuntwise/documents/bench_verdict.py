@@ -120,7 +120,7 @@ def as_read(taken: Sequence[Taken], lines: Sequence[SheetLine], sister: Box | No
         return (*own, expected(line), *window(line), *other, mark)
 
     rows = tuple(row(one, line) for one, line in zip(taken, lines, strict=True))
-    heads = ("reading", "read", "expected", "low", "high", *([f"box {sister.name}"] if sister else []), "")
+    heads = ("reading", "read", "expected", "low", "high", *([f"box {sister.name}"] if sister else []), "outside")
     return (Table(heads, rows, frozenset({0, len(heads) - 1})),) if rows else ()
 
 
