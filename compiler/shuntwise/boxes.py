@@ -20,7 +20,7 @@ from shuntwise.model.design import Design, ImpedanceTable
 from shuntwise.model.include import Collected, Loaded, NotLoaded
 from shuntwise.model.measured import read_table
 from shuntwise.model.resolve import resolve
-from shuntwise.model.variants import all_names, is_known
+from shuntwise.model.variants import all_names, in_force, is_known
 from shuntwise.pipeline import in_order
 from shuntwise.source import Source, Span
 from shuntwise.syntax.box_parser import parse_box
@@ -112,7 +112,11 @@ def read_text(source: Source, near: Near, *, of: str | None = None, with_sister:
 
 
 def _sister(path: Text, near: Near, of: DesignRead, design: Design) -> tuple[Box | None, tuple[Diagnostic, ...]]:
-    """The box whose readings are the yardstick: one of the same design and variant, whose file is sound."""
+    """The box whose readings are the yardstick: one of the same design and variant, whose file is sound.
+
+    Variants are one if the same is built, in whatever order their names are joined, and whether or not a position that
+    holds anyway is named.
+    """
     found, name = near.sister(path.value), f"`{path.value}`"
     if isinstance(found, NotLoaded):
         return None, (told.sister_unfit(path.span, f"the box {name} is not read: {found.reason}", found.help),)
@@ -122,7 +126,7 @@ def _sister(path: Text, near: Near, of: DesignRead, design: Design) -> tuple[Box
         return None, (told.sister_unfit(path.span, f"the box {name} has {count} error{'s' * (count != 1)}", help_text),)
     if found.of.key != of.key:
         return None, (told.sister_unfit(path.span, f"the box {name} is of another design", "name one of this design"),)
-    if found.box.variant != design.variant:
+    if found.design is None or in_force(found.design) != in_force(design):
         words = f"`{found.box.variant}`" if found.box.variant else "no variant"
         return None, (told.sister_unfit(path.span, f"the box {name} is of another variant ({words})",
                                         "name one of the same variant"),)  # fmt: skip

@@ -56,6 +56,20 @@ def test_a_later_reading_counts_and_a_very_different_one_is_told() -> None:
     assert names(same + 'rework "x"\n' + same.replace("6 ohm", "60 ohm")) == []
 
 
+def test_a_reading_is_the_same_with_the_leads_exchanged() -> None:
+    """An ohmmeter on linear parts and an AC voltmeter show the same (reciprocity; a voltage's size has no sign)."""
+    text = "reading {} tweeter- to tweeter+, {}\nreading {} at tweeter, {}\n"
+    for quantity, rest in (("resistance", "drivers off: 6 ohm"), ("volts", "dummies on, 1 kHz: 0.5 V")):
+        found = read(HEAD + text.format(quantity, rest, quantity, rest))
+        assert found.box is not None and found.findings == () and len(found.box.taken) == 1
+    assert names(text.format("resistance", "drivers off: 6 ohm", "resistance", "drivers off: open")) == [
+        "reading-taken-again"
+    ]
+    assert names("reading volts input- to input+, dummies on, 1 kHz: 1.21 V\n") == ["reading-impossible"]
+    one, other = (Reading("volts", "a+", point, "dummies on", 1000.0, "input") for point in ("b+", "b-"))
+    assert one != other and one != "a reading"
+
+
 def test_measured_parts_are_tried_values_of_the_language() -> None:
     box = read(HEAD + "measured C1 5.5 uF { 2 % }\nmeasured B1 5.25 ohm\n").box
     assert box is not None
@@ -86,6 +100,8 @@ SLIPS = {
     "reading volts at input, dummies on, 1 kHz: 1.21 V": "reading-impossible",
     "reading impedance at woofer, dummies on, 1 kHz: 8 ohm": "reading-impossible",
     "reading impedance at input, dummies on, 1 kHz: open": "reading-impossible",
+    "reading volts at woofer, dummies on, 1 kHz: OL": "reading-impossible",
+    "reading impedance at input, dummies on, 1 kHz: ol": "reading-impossible",
     "reading sound at input, dummies on, 1 kHz: 8 ohm": "unknown-word",
     'sweep "none.txt", drivers on': "sweep-not-read",
     'sweep "t.txt", drivers fitted': "reading-loads-unclear",
@@ -95,6 +111,8 @@ SLIPS = {
     "variant hard": "box-variant-unknown",
     "bench { source 200 V }": "value-absurd",
     "bench { dummy 8 ohm }": "unknown-word",
+    "bench { meter 2 }": "unit-missing",
+    "bench { meter 200 }": "value-absurd",
     'box 8 of "a.shunt"': "same-label-twice",
 }
 
@@ -113,6 +131,7 @@ def test_one_slip_is_told_once(line: str) -> None:
         ("reading resistance at woofer, Drivers Removed: 1 ohm", "drivers off"),
         ("reading resistance at woofer, dummies out: 1 ohm", "drivers off"),
         ("reading resistance at woofer, drivers off: OL", "open"),
+        ("bench { meter 2 }", "2 %"),
     ],
 )
 def test_what_people_say_has_its_word(line: str, remedy: str) -> None:
@@ -120,6 +139,21 @@ def test_what_people_say_has_its_word(line: str, remedy: str) -> None:
     (said,) = read(HEAD + line + "\n").findings
     assert said.help == f"write `{remedy}`"
     assert [edit.text for fix in said.fixes for edit in fix.edits] == [remedy]
+
+
+@pytest.mark.parametrize(
+    ("line", "example"),
+    [
+        ("reading volts at woofer, dummies on, 1 kHz: 3 ohm", "270 mV"),
+        ("reading volts at woofer, dummies on, 1 kHz: 3 Q", "270 mV"),
+        ("reading resistance at woofer, drivers off: 3 V", "2.8 ohm"),
+        ("bench { source 2 ohm }", "2 V"),
+        ("bench { leads 2 V }", "0.2 ohm"),
+    ],
+)
+def test_a_wrong_unit_is_answered_with_a_value_of_the_bench(line: str, example: str) -> None:
+    (said,) = read(HEAD + line + "\n").findings
+    assert said.help.endswith(f"such as `{example}`")
 
 
 def test_a_second_bench_is_to_go_and_not_to_be_renamed() -> None:
@@ -150,6 +184,24 @@ def test_a_sister_is_read_without_its_own_sister() -> None:
     box = read(text, b=sister, left=text).box
     assert box is not None and box.yardstick is not None
     assert (box.yardstick.name, len(box.yardstick.taken), box.yardstick.yardstick) == ("8", 1, None)
+
+
+def test_a_sister_is_of_the_same_variant_in_whatever_words() -> None:
+    """Names joined the other way round, a position that holds anyway, and none at all mean the same board."""
+    design = WEDGE + "".join(
+        f"choice {name} {{\n  position low {{\n  }}\n  position high {{\n    set L1 = {value} mH\n  }}\n}}\n"
+        for name, value in (("level", "0.9"), ("treble", "1"))
+    )
+    text = HEAD + 'variant {}\nbeside "s.box"\n'
+    for own, other, same in (
+        ("soft+treble.high", "variant treble.high+soft", True),
+        ("soft+treble.high", "variant treble.high+soft+level.low", True),
+        ("level.low", "", True),
+        ("level.high", "", False),
+        ("soft", "variant soft+level.high", False),
+    ):
+        found = names(text.format(own).removeprefix(HEAD), design, s=f"{HEAD}{other}\n")
+        assert found == ([] if same else ["sister-box-unfit"]), own
 
 
 def test_several_inputs_must_be_told_apart() -> None:

@@ -158,15 +158,46 @@ def test_a_new_box_is_named_with_help(
     assert text.startswith('box "stage left" of') and text.endswith(": open\n"), "OL is what many meters show"
 
 
+def test_a_reading_names_no_box(
+    fill: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Readings that come from a pipe without the name before them are not lost in silence; a number is a name."""
+    path = fill.parent / "7.box"
+    for answers, status in ((["270 mV", "OL"], 2), (["2.8ohm", "end"], 0)):
+        monkeypatch.setattr("builtins.input", Typed(*answers))
+        assert main(["bench", str(fill), str(path), "--ask"]) == status
+        told = capsys.readouterr()
+        assert f"`{answers[0]}` is an answer to a reading" in told.out and not path.exists()
+        assert ("empty line; readings come after" in told.err) == (status == 2)
+    monkeypatch.setattr("builtins.input", Typed("open", "12"))
+    assert main(["bench", str(fill), str(path), "--ask"]) == 0
+    assert path.read_text() == 'box 12 of "fill.shunt"\n'
+
+
+def test_an_empty_file_is_a_box_that_has_nothing_in_it_yet(
+    fill: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """What is noted in comments stays; a file of another name is left alone."""
+    path, other = fill.parent / "7.box", fill.parent / "7.txt"
+    path.write_text("# stage left\n\n")
+    other.touch()
+    monkeypatch.setattr("builtins.input", Typed(""))
+    assert main(["bench", str(fill), str(path), "--ask"]) == 0
+    assert path.read_text() == '# stage left\n\nbox 7 of "fill.shunt"\n'
+    assert main(["bench", str(fill), str(other), "--ask"]) == 2
+    assert "ends in .box" in capsys.readouterr().err and other.read_text() == ""
+
+
 def test_a_meter_that_is_off_is_asked_for_again(
     fill: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
     """Only what lay in its window is noted, at each frequency by itself; where it was left it goes on."""
     path = box(fill, "")
-    sound = Typed(*["skip"] * 6, "0.9 V", "back", "1.01 V")
+    sound = Typed(*["skip"] * 6, "OL", "0.9 V", "back", "1.01 V")
     monkeypatch.setattr("builtins.input", sound)
     assert main(["bench", str(fill), path, "--ask"]) == 0
     out = capsys.readouterr().out
+    assert out.count("in a larger range, and write what it shows") == 1, "OL is open to an ohmmeter alone"
     assert out.count("further off than stated") == 1 and "There is none before." in out
     (note,) = [line for line in Path(path).read_text().splitlines() if "meter check" in line]
     assert note.endswith(': 1.01 V"')
@@ -179,20 +210,23 @@ def test_a_meter_that_is_off_is_asked_for_again(
 def test_a_verdict_is_told_once_where_the_input_ends(
     fill: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    """At the question what was mended, too, which has help."""
-    at_the_end = Typed("?")
+    """At the question what was mended, too, which has help, and takes words alone."""
+    at_the_end = Typed("?", "0.3 ohm", "2.8", "4R7", "OL", "yes")
     monkeypatch.setattr("builtins.input", lambda prompt: at_the_end(prompt) if prompt == "mended: " else "skip")
     path = box(fill, SOUND.replace("input, drivers off: open", "input, drivers off: 0 ohm"))
     assert main(["bench", str(fill), path, "--ask"]) == 1
     out = capsys.readouterr().out
-    assert out.count("Something is wrong") == out.count("not mended yet") == 1
+    assert out.count("Something is wrong") == 1
+    assert out.count("not mended yet") == 6, "a value tells of no work"
     assert "rework" not in Path(path).read_text()
 
 
 def test_the_sheet_as_text(fill: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    assert main(["bench", str(fill)]) == 0
+    fill.write_text(fill.read_text() + 'variant soft "for speech" {\n  set L1.dcr = 0.22 ohm\n}\n')
+    assert main(["bench", str(fill), "--variant", "soft"]) == 0
     out = capsys.readouterr().out
     told = " ".join(out.split())
+    assert out.splitlines()[0].endswith(", soft: for speech"), "whoever reads it must know which board it is of"
     for words in ("Drivers off, ohmmeter", "Dummies on, generator", "The meter first", "never clip an earthed lead",
                   "Pop test, woofer only", "Local codes"):  # fmt: skip
         assert words in told
@@ -219,7 +253,7 @@ def test_a_sister_s_readings_stand_beside(fill: Path, capsys: pytest.CaptureFixt
     box(fill, SOUND.replace("0.3", "0.25"), "6")
     assert main(["bench", str(fill), box(fill, f'beside "6.box"\n{SOUND}')]) == 0
     rows = [line.split() for line in capsys.readouterr().out.splitlines() if "ohm" in line or "box 6" in line]
-    assert rows[0][-2:] == ["box", "6"] and rows[1][-2:] == ["0.25", "ohm"] and rows[2][-1] == "open"
+    assert rows[0][-3:] == ["box", "6", "outside"] and rows[1][-2:] == ["0.25", "ohm"] and rows[2][-1] == "open"
 
 
 def test_sheet_and_verdict_go_into_a_folder(fill: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -246,6 +280,7 @@ def test_the_sheet_of_one_box_is_no_part_of_its_binder(fill: Path, capsys: pytes
         ('box 7 of "fill.shunt"\n', ["--variant", "loud"], 2, "no variant"),
         ("box 7", ["--ask"], 1, "of"),
         ('box 7 of "fill.shunt"\n', ["--ask", "--json"], 2, "without --ask"),
+        ('box 7 of "fill.shunt"\n', ["--ask", "--next"], 2, "do not go together"),
     ],
 )
 def test_what_is_refused(

@@ -7,7 +7,7 @@ import pytest
 from shuntwise.bench.faults import Fault
 from shuntwise.bench.verdict import Answer, Proposal, SheetLine, Suspected, Verdict
 from shuntwise.documents.aligned import as_text
-from shuntwise.documents.bench_verdict import NOT_TESTED, as_read, next_reading, share, told
+from shuntwise.documents.bench_verdict import NOT_TESTED, as_read, next_reading, share, told, with_readings
 from shuntwise.model.box import OPEN, Reading, Taken
 
 AT_T = SheetLine(Reading("resistance", "t+", "t-", "drivers off"), 2.8, 2.5, 3.2)
@@ -55,6 +55,13 @@ def test_readings_outside_their_windows_are_marked() -> None:
     assert rows[0].split()[-1] == "HIGH" and " open " in rows[0]
     assert rows[1].split()[-1] == "LOW" and "volts at w, dummies on, 2 kHz" in rows[1]
     assert as_read([Taken(AT_T.reading, 2.5)], [AT_T])[0].rows[0][-1] == ""  # type: ignore[union-attr]
+
+
+def test_of_two_inputs_it_is_told_which_was_fed() -> None:
+    """In the verdict and in the readings below it."""
+    verdict = Verdict("good so far", 0.9, missing=(AT_W,))
+    said = as_text(with_readings(verdict, [Taken(AT_W.reading, 0.67)], [AT_W], None, 2))
+    assert said.count("volts at w, dummies on, into input, 2 kHz") == 2
 
 
 def test_the_next_reading_tells_what_each_answer_would_mean() -> None:

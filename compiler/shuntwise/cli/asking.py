@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import argparse
 import os
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -24,10 +25,10 @@ from shuntwise.documents.aligned import lines
 from shuntwise.documents.page import Block, Listing, Paragraph
 from shuntwise.files import read_source
 from shuntwise.loading import read_box
-from shuntwise.model.box import DUMMIES_ON, Box, Reading, Taken
-from shuntwise.model.box_writing import addition
+from shuntwise.model.box import DUMMIES_ON, Box, Reading, ReadQuantity, Taken
+from shuntwise.model.box_writing import addition, is_unbegun
 from shuntwise.source import Source
-from shuntwise.units import HERTZ, write
+from shuntwise.units import HERTZ, OHM, UNITS, VOLT, meant_unit, write
 
 if TYPE_CHECKING:
     from shuntwise.bench.verdict import SheetLine, Verdict
@@ -40,8 +41,8 @@ SURE = 0.9
 """At such a share of the likeliest fault the verdict is due."""
 
 HELP = (
-    "Type what the meter shows, with its unit: 2.8 ohm, 270 mV, 0.27 V. Beyond its range (OL, or a 1 at the left) type "
-    "open.",
+    "Type what the meter shows, with its unit: 2.8 ohm, 270 mV, 0.27 V. Where an ohmmeter is beyond its range (OL, or "
+    "a 1 at the left) type open.",
     "skip leaves this reading out, back takes the one before again, end stops here; what was read is kept.",
 )
 
@@ -56,8 +57,19 @@ BEYOND = "ol"
 """What many ohmmeters show beyond their range, in small letters (common practice, no source)."""
 
 
+ANSWERS = ("open", BEYOND, "skip", "back")
+"""Words that answer a reading."""
+
+_VALUE = re.compile(r"[-+]?\d*[.,]?\d+\s*([^\W\d]*)\d*")
+"""A number, perhaps with its unit, or as a code: `3`, `270 mV`, `4R7`."""
+
+
 class Ended(Exception):
     """Nobody answers any more."""
+
+
+class EndOfInput(Ended):
+    """There is nobody left to answer."""
 
 
 def ask(options: argparse.Namespace) -> int:
@@ -65,6 +77,10 @@ def ask(options: argparse.Namespace) -> int:
         raise Refused("--ask needs the file of a box", "for example: shuntwise bench wedge.shunt wedge-7.box --ask")
     if options.json or options.output:
         raise Refused("--ask prints no JSON and no sheet", "ask first, then run the command again without --ask")
+    if options.next:
+        raise Refused("--ask and --next do not go together",
+                      "--ask itself asks for what tells most; to see what each answer would mean, run --next "
+                      "without --ask")  # fmt: skip
     try:
         subject = _subject(options)
         if subject is None:
@@ -82,21 +98,58 @@ def ask(options: argparse.Namespace) -> int:
 
 
 def _subject(options: argparse.Namespace) -> Subject | None:
-    """The box, whose file is begun where there is none; None for a design with errors, which have been shown."""
+    """The box, whose file is begun where there is none, or one that says nothing yet; None for a design with errors,
+    which have been shown.
+    """
     path = options.readings
-    if os.path.lexists(path):
+    there = read_source(Path(path), path) if os.path.lexists(path) else None
+    if there is not None and not (isinstance(there, Source) and is_unbegun(there.text)):
         return of(options)
     if not path.endswith(BOX_ENDING):
-        raise Refused(f"`{path}` is not there, and is no name for a box's file", f"its name ends in {BOX_ENDING}")
+        lack = "not there" if there is None else "empty"
+        raise Refused(f"`{path}` is {lack}, and is no name for a box's file", f"its name ends in {BOX_ENDING}")
     options.readings = None  # until there is one
     subject = of(options)
     if subject is None:
         return None
     name = Path(path).stem
-    answer = _hear(f"{path} is new. Which box is it, by its number or name? [{name}] ", NAMING)
+    state = "new" if there is None else "empty"
+    answer = _name(f"{path} is {state}. Which box is it, by its number or name? [{name}] ", path)
     put_new_box(answer or name, options.file, path, options.variant)
     options.readings = path
     return replace(subject, box=box_of(options))
+
+
+def _name(question: str, path: str) -> str:
+    """What the box is called, perhaps nothing. Raises Ended; Refused where nothing but readings came."""
+    refused = ""
+    while True:
+        try:
+            answer = _hear(question, NAMING)
+        except EndOfInput:
+            if not refused:
+                raise
+            help_text = "answer with its name first, or with an empty line; readings come after that"
+            raise Refused(f"{path} is not begun: `{refused}` names no box", help_text) from None
+        if not _is_reading(answer):
+            return answer
+        refused = refused or answer
+        _say(f"`{answer}` is an answer to a reading, and none was asked for yet.", NAMING)
+
+
+def _is_reading(answer: str) -> bool:
+    """Does this answer a reading: is it a word for that, or ohm or volts with their unit? `7R` may be a name."""
+    value = _VALUE.fullmatch(answer)
+    unit = value[1].casefold() if value else ""
+    of_meters = {one.casefold() for one, (_, dimension) in UNITS.items() if dimension in (OHM, VOLT)}
+    return answer.casefold() in ANSWERS or unit in of_meters
+
+
+def _tells_of_work(answer: str) -> bool:
+    """Are there words in it: more than a value, a yes, or an answer to a reading?"""
+    value = _VALUE.fullmatch(answer)
+    bare = value is not None and (not value[1] or meant_unit(value[1]) is not None)
+    return not bare and answer.casefold() not in (*ANSWERS, "yes")
 
 
 def _hear(question: str, *help_text: str) -> str:
@@ -112,14 +165,14 @@ def _hear(question: str, *help_text: str) -> str:
 
 
 def _answer(question: str) -> str:
-    """What somebody types. Raises Ended at the end of the input."""
+    """What somebody types. Raises EndOfInput."""
     try:
         return input(visible(question)).strip()
     except UnicodeDecodeError:
         return "\ufffd"  # which nothing can be made of
     except (EOFError, ValueError, RuntimeError, OSError):
         print()
-        raise Ended from None
+        raise EndOfInput from None
 
 
 def _say(*blocks: Block | str) -> None:
@@ -172,11 +225,14 @@ class Dialogue:
     def greet(self) -> None:
         from shuntwise.documents.bench_sheet import cautions
         from shuntwise.documents.bench_words import ohmmeter
+        from shuntwise.documents.pins import ways_in
 
-        _say(self.subject.title)
-        _say(Listing(cautions(self.subject.bench.sheet, self.subject.instruments)))
+        subject = self.subject
+        _say(subject.title)
+        _say(Listing(cautions(subject.compilation.design, subject.bench.sheet, subject.instruments)))
         print()
-        _say(ohmmeter(self.subject.instruments), *HELP)
+        _say(*ways_in(subject.compilation.circuit))
+        _say(ohmmeter(subject.instruments), *HELP)
 
     # --- which reading
 
@@ -229,7 +285,7 @@ class Dialogue:
         _say(reading.words(self.subject.inputs))
         _say(f"  should be {expected(line)} ({low} to {high})")
         while True:
-            answer = self.hear()
+            answer = self.hear(reading.quantity)
             if answer == "skip":
                 self.skipped.add(reading)
                 return
@@ -252,12 +308,12 @@ class Dialogue:
             return
 
     @staticmethod
-    def hear() -> str:
+    def hear(quantity: ReadQuantity) -> str:
         """What the meter shows, `skip` or `back`. Raises Ended."""
         while True:
             answer = _hear("> ", *HELP)
             word = answer.casefold()
-            if word == BEYOND:
+            if word == BEYOND and quantity == "resistance":
                 return "open"
             if word:
                 return word if word in ("skip", "back", "open") else answer
@@ -317,7 +373,7 @@ class Dialogue:
             _say(f"  should be {low} to {high}")
             beside = Reading("volts", f"{feed}+", f"{feed}-", DUMMIES_ON, freq_hz, feed)
             while True:
-                answer = self.hear()
+                answer = self.hear(beside.quantity)
                 if answer == "skip":
                     return
                 if answer == "back":
@@ -343,8 +399,8 @@ class Dialogue:
 
     def conclude(self) -> Verdict | None:
         """Show the verdict; None where nothing was read."""
-        from shuntwise.documents import bench_verdict
         from shuntwise.documents.aligned import as_text
+        from shuntwise.documents.bench_verdict import with_readings
 
         taken, bench = self.taken(), self.subject.bench
         print()
@@ -352,11 +408,8 @@ class Dialogue:
             _say("Nothing was read yet.")
             return None
         verdict = bench.judge(taken)
-        groups = [
-            *bench_verdict.told(verdict, self.subject.inputs),
-            bench_verdict.as_read(taken, should_be(bench, taken), self.box().yardstick),
-        ]
-        print(as_text(group for group in groups if group), end="")
+        beside, sister = should_be(bench, taken), self.box().yardstick
+        print(as_text(with_readings(verdict, taken, beside, sister, self.subject.inputs)), end="")
         return verdict
 
     def mended(self, verdict: Verdict) -> bool:
@@ -370,8 +423,11 @@ class Dialogue:
                 answer = _hear("mended: ", MENDING)
             except Ended:
                 return False
-            if not answer:
-                return False
+            if answer.casefold() in ("", "no"):
+                return False  # not mended yet
+            if not _tells_of_work(answer):
+                _say(MENDING)
+                continue
             found = self.with_line(f'rework "{answer}"')
             if found is not None:
                 break

@@ -84,14 +84,11 @@ def verdict_groups(told: Told, inputs: int) -> list[Group]:
 
     groups: list[Group] = []
     if told.verdict is not None:
-        groups += [
-            *bench_verdict.told(told.verdict, inputs),
-            bench_verdict.as_read(told.taken, told.beside, told.sister, inputs),
-        ]
+        groups += bench_verdict.with_readings(told.verdict, told.taken, told.beside, told.sister, inputs)
     if told.proposed:
         found = told.proposal
         groups.append(bench_verdict.next_reading(found, inputs) if found else (Paragraph(bench_verdict.NOTHING_NEXT),))
-    return [group for group in groups if group]
+    return groups
 
 
 def _text(subject: Subject, told: Told, *, with_sheet: bool = False) -> str:

@@ -38,7 +38,10 @@ class Subject:
 
     @property
     def title(self) -> str:
-        return self.material.title + (f", box {self.box.name}" if self.box is not None else "")
+        from shuntwise.documents.summary import variant_told
+
+        box = [f"box {self.box.name}"] if self.box is not None else []
+        return ", ".join((self.material.title, *box, *variant_told(self.compilation.design)))
 
     @property
     def inputs(self) -> int:

@@ -14,7 +14,7 @@ from typing import Any
 from shuntwise.cli.main import Refused, drop_output
 from shuntwise.files import OutputRefused, append_to, create_file, write_file, write_folder
 from shuntwise.model.box import Taken
-from shuntwise.model.box_writing import addition, new_box, reading_line
+from shuntwise.model.box_writing import addition, is_unbegun, new_box, reading_line
 from shuntwise.model.instruments import USUAL, Instruments
 from shuntwise.workshop import IncludeRefusal, include_root
 
@@ -59,7 +59,10 @@ def put_line(line: str, path: str) -> None:
 def put_new_box(
     name: str, design: str, path: str, variant: str | None = None, instruments: Instruments = USUAL
 ) -> None:
-    """Begin the file of a box for the design of this path, which it must be able to name."""
+    """Begin the file of a box for the design of this path, which it must be able to name.
+
+    It is a new file, or one in which nothing is said yet: what stands there stays.
+    """
     beside, real = os.path.realpath(path), Path(os.path.realpath(design))
     named = Path(os.path.relpath(real, Path(beside).parent)).as_posix()
     there = include_root(Path(beside)).resolve(Path(beside), named)
@@ -67,11 +70,21 @@ def put_new_box(
         raise Refused(f"a box in `{path}` cannot name its design: the path {there.reason}",
                       "put the file into the folder of the design or below it")  # fmt: skip
     try:
-        create_file(Path(path), new_box(name, named, variant, instruments).encode("utf-8"))
+        head = new_box(name, named, variant, instruments)
+        if os.path.lexists(path):
+            append_to(Path(path), lambda text: _begun(text, head, path))
+        else:
+            create_file(Path(path), head.encode("utf-8"))
     except ValueError as error:
         raise Refused(f"`{name}` cannot name a box", str(error)) from None
     except OutputRefused as refusal:
         raise Refused(str(refusal), refusal.help) from None
+
+
+def _begun(text: str, head: str, path: str) -> str:
+    if not is_unbegun(text):
+        raise OutputRefused(f"`{path}` is there already", "choose another name")
+    return addition(text, head.removesuffix("\n"))
 
 
 @contextmanager

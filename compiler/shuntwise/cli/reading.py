@@ -14,6 +14,7 @@ from shuntwise.cli.main import CLEAN, FINDINGS, Faulty, Refused
 from shuntwise.diagnostics.diagnostic import Diagnostic, NotChecked, Severity
 from shuntwise.loading import Unreadable, read_box, read_design
 from shuntwise.model.box import Box
+from shuntwise.model.variants import split
 from shuntwise.network.network import Network
 from shuntwise.network.sweep import Sweep
 from shuntwise.pipeline import Compilation
@@ -55,7 +56,7 @@ def open_design(options: argparse.Namespace) -> Workspace:
 
 def put_box(options: argparse.Namespace, box: Box) -> None:
     """Put variant and measured parts of a box into the options of a command; what was typed goes over its parts."""
-    if options.variant is not None and options.variant != box.variant:
+    if options.variant is not None and split(options.variant) != split(box.variant):
         words = f"of the variant `{box.variant}`" if box.variant else "of the design itself, not of a variant"
         raise Refused(f"the box is {words}", "leave --variant out, or name the file of another box")
     options.variant, options.settings = box.variant, [*settings_of(box), *options.settings]

@@ -23,34 +23,46 @@ WIDTH, ROW, SIZE = 152.0, 12.5, 2.75
 LEFT, RIGHT = 52.0, 92.0
 """The edges of the box."""
 
+APART = 4.5
+"""Of a post from the middle between the two of an input."""
+
 DUMMY, METER, SOURCE, RADIUS = 112.0, 134.0, 8.0, 3.8
 """Where dummies, voltmeter and generator stand, and the size of a round instrument."""
 
 MOST = 4
-"""So many dummies are drawn; of more, the first."""
+"""So many dummies, and so many inputs, are drawn; of more, the first."""
 
 
 def set_up_picture(circuit: Circuit, bench: Instruments) -> Picture:
-    """Dummies on and the generator in, as most readings are taken."""
-    names, feed = [*circuit.design.drivers], circuit.design.feeds[0].name
-    drawn = names[:MOST]
-    height = ROW * len(drawn) + (5.0 if len(drawn) < len(names) else 1.0)
-    middle = ROW * len(drawn) / 2
-    marks = [*_source(middle, feed, bench), *_box(ROW * len(drawn))]
-    for number, name in enumerate(drawn):
+    """Dummies on and the generator in, as most readings are taken; it is drawn on the first of several inputs."""
+    names, feeds = [*circuit.design.drivers], [pair.name for pair in circuit.design.feeds]
+    dummies, inputs = names[:MOST], feeds[:MOST]
+    rows = max(len(dummies), len(inputs))
+    more = len(dummies) < len(names) or len(inputs) < len(feeds)
+    height = ROW * rows + (5.0 if more else 1.0)
+    marks = [*_box(ROW * rows)]
+    for number, feed in enumerate(inputs):
+        middle = ROW * rows * (number + 0.5) / len(inputs)
+        marks += _posts(middle, feed)
+        marks += _in_its_turn(middle) if number else _source(middle, bench)
+    for number, name in enumerate(dummies):
         marks += _dummy(ROW * number + 1.75, name, bench)
     marks += _meter(1.75)
-    if len(drawn) < len(names):
-        marks.append(Text(DUMMY, height - 1.0, f"and {len(names) - len(drawn)} more", SIZE, "middle", tone=GREY))
+    for x, drawn, all_of_them in ((DUMMY, dummies, names), (LEFT, inputs, feeds)):
+        if len(drawn) < len(all_of_them):
+            text = f"and {len(all_of_them) - len(drawn)} more"
+            marks.append(Text(x, height - 1.0, text, SIZE, "middle", tone=GREY))
+    turns = f"; then {listed(feeds[1:])} in its place, one input at a time" if len(feeds) > 1 else ""
     said = (
-        f"The generator feeds {feed}+ and {feed}- of the box through the series resistor of {_ohm(bench.series_ohm)}; "
-        f"{_ohm(bench.dummy_ohm)} in the place of {listed(names)}; the voltmeter is across one of them."
+        f"The generator feeds {feeds[0]}+ and {feeds[0]}- of the box through the series resistor of "
+        f"{_ohm(bench.series_ohm)}{turns}; {_ohm(bench.dummy_ohm)} in the place of {listed(names)}; the voltmeter is "
+        "across one of them."
     )
     return Picture(Drawn(tuple(marks), settable(said)), WIDTH, height, "Dummies on, generator in")
 
 
-def _source(middle: float, feed: str, bench: Instruments) -> Iterator[Mark]:
-    top, low = middle - 4.5, middle + 4.5
+def _source(middle: float, bench: Instruments) -> Iterator[Mark]:
+    top, low = middle - APART, middle + APART
     yield _wire((SOURCE, middle - RADIUS), (SOURCE, top), (22.0, top))
     yield from placed(symbol("resistor"), Place(22.0, top))
     yield _wire((29.5, top), (LEFT, top))
@@ -59,10 +71,21 @@ def _source(middle: float, feed: str, bench: Instruments) -> Iterator[Mark]:
     wave = tuple((SOURCE - 2.2 + 4.4 * n / 20, middle - 1.3 * sin(2 * pi * n / 20)) for n in range(21))
     yield Stroke(wave, PEN)
     yield Text(SOURCE + RADIUS + 1.5, middle + 1.0, u.write(bench.source_v, u.VOLT, 3), SIZE)
-    yield Text(25.75, top - 2.6, _ohm(bench.series_ohm), SIZE, "middle")
-    for y, sign in ((top, "+"), (low, "-")):
+    yield Text(25.75, top + 4.0, _ohm(bench.series_ohm), SIZE, "middle")
+
+
+def _posts(middle: float, feed: str) -> Iterator[Mark]:
+    """With their names between them, away from those of other inputs."""
+    for y, sign, below in ((middle - APART, "+", 3.0), (middle + APART, "-", -1.0)):
         yield from _point(LEFT, y)
-        yield Text(LEFT - 1.5, y - 1.0, _cut(f"{feed}{sign}", 18.0), SIZE, "end")
+        yield Text(LEFT - 1.5, y + below, _cut(f"{feed}{sign}", 18.0), SIZE, "end")
+
+
+def _in_its_turn(middle: float) -> Iterator[Mark]:
+    """At an input on which the generator is not drawn."""
+    for y in (middle - APART, middle + APART):
+        yield Stroke(((31.5, y), (LEFT, y)), WIRE, dashes=(1.2, 0.9))
+    yield Text(29.5, middle + 1.0, "in its turn", SIZE, "end", tone=GREY)
 
 
 def _box(height: float) -> Iterator[Mark]:

@@ -6,7 +6,7 @@ work out a reading, and to judge one.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from shuntwise import units as u
 from shuntwise.bench.verdict import BenchSheet, SheetLine
@@ -14,8 +14,9 @@ from shuntwise.diagnostics.wording import listed, percent
 from shuntwise.documents.bench_setup import set_up_picture
 from shuntwise.documents.bench_words import DIGITS, at, by_set_up, connect, expected, heading, ohmmeter, window
 from shuntwise.documents.page import Group, Heading, Listing, Paragraph, Table
+from shuntwise.documents.pins import ways_in
 from shuntwise.graph.circuit import Circuit
-from shuntwise.model.design import Driver
+from shuntwise.model.design import Design, Driver
 from shuntwise.model.instruments import Instruments
 from shuntwise.structure.reach import turned_round
 
@@ -38,16 +39,18 @@ PREFERRED_W = (0.5, 1.0, 2.0, 5.0, 10.0, 17.0, 25.0, 50.0, 100.0, 200.0)
 def content(circuit: Circuit, bench: Instruments, sheet: BenchSheet, *, drawn: bool = True) -> Iterator[Group]:
     """The whole sheet. `sheet` must be of this circuit and of these instruments; a text needs no picture `drawn`."""
     yield _filled_in()
-    yield (Listing(cautions(sheet, bench)),)
+    yield (Listing(cautions(circuit.design, sheet, bench)),)
     yield (set_up_picture(circuit, bench),) if drawn else ()
     yield _meter_check(sheet, bench)
+    if pins := ways_in(circuit):
+        yield (Heading("Where the posts are"), Listing(tuple(pins)))
     number = 1
     for set_up, lines in by_set_up(sheet.lines):
         told = Paragraph(connect(set_up, circuit, bench))
         yield (Heading(heading(set_up, circuit)), told, readings(lines, number))
         number += len(lines)
     yield (Heading("Then"), Listing(tuple(_then(circuit))))
-    yield (Heading("About the windows"), Paragraph(_about(sheet, bench)))
+    yield (Heading("About the windows"), Paragraph(_about(circuit.design, sheet, bench)))
 
 
 def _filled_in() -> Group:
@@ -61,21 +64,27 @@ def readings(lines: tuple[SheetLine, ...], number: int = 1) -> Table:
         (str(place), at(line.reading), expected(line), *window(line), "") for place, line in enumerate(lines, number)
     )
     return Table(
-        ("no", lines[0].reading.quantity, "expected", "low", "high", "read"), rows, frozenset({0, 1, 5}), frozenset({5})
+        ("number", lines[0].reading.quantity, "expected", "low", "high", "read"),
+        rows,
+        frozenset({0, 1, 5}),
+        frozenset({5}),
     )
 
 
-def cautions(sheet: BenchSheet, bench: Instruments) -> tuple[str, ...]:
+def cautions(design: Design, sheet: BenchSheet, bench: Instruments) -> tuple[str, ...]:
     """What can hurt somebody, a driver or a reading: many generators have 50 ohm (common practice, no source)."""
     series, short = _ohm(bench.series_ohm), u.write(sheet.fault_a, u.AMPERE, DIGITS)
+    amplifiers = "amplifiers are" if len(design.feeds) > 1 else "amplifier is"
+    tender = "a tweeter, and no ear at a horn's mouth" if _has_tweeter(design) else "a driver, and no ear close to it"
     return (
-        f"Only the generator feeds the box, at {_volts(bench.source_v)}; one that has 50 ohm of its own (usual) "
-        "through a small amplifier. The box's own amplifier is unplugged. Switch off before any lead is moved.",
+        f"Only the generator feeds the box, at {_volts(bench.source_v)}; one with 50 ohm of its own, as is usual, "
+        f"needs a small amplifier behind it. The box's own {amplifiers} unplugged. Switch off before any lead is "
+        "moved.",
         "Bridged amplifiers, and many switching ones, have both terminals live: never clip an earthed lead to either.",
         "Capacitors may be charged: discharge them through a resistor and measure before you touch or read.",
-        f"The {series} stay in place whenever the generator is on: a short then draws {short} at most, and makes "
-        f"{_watts(sheet.fault_w)} in them; take {_rated(sheet.fault_w)} or more.",
-        "Dummies first. No tone above this level at a tweeter, and no ear at a horn's mouth.",
+        f"The resistor of {series} stays in place whenever the generator is on: a short then draws {short} at most, "
+        f"and heats it with {_watts(sheet.fault_w)}; take one of {_rated(sheet.fault_w)} or more.",
+        f"Dummies first. No tone above this level at {tender}.",
         "After a reading outside its window nothing louder: find the cause. Local codes, licensed practice come first.",
     )
 
@@ -118,15 +127,8 @@ def _then(circuit: Circuit) -> Iterator[str]:
         "Polarity, at the tags of the real drivers: each plus wire goes to the tag that the maker marks as plus."
         + (f" The board itself turns {listed(turned)} round." if turned else "")
     )
-    woofers = [name for name, driver in drivers.items() if _takes_a_pop(driver)]
-    if woofers:
-        yield (
-            f"Pop test, {listed(woofers)} only, wires off the board: 1.5 V of one dry cell for less than a second, "
-            "plus to plus, moves the cone out. Never on a tweeter or a horn driver."
-        )
-    else:
-        yield "No pop test: none of these drivers is known to be a woofer."
-    if len(drivers) > 1:
+    yield _pop(circuit.design)
+    if len(_whole(drivers.values())) > 1:
         yield (
             "Listening to the sum, quietly, with noise: exchange one driver's two wires, and back, amplifier off "
             "each time. About the crossing it must sound otherwise; if not, a driver is silent. Which way is fuller "
@@ -134,22 +136,50 @@ def _then(circuit: Circuit) -> Iterator[str]:
         )
 
 
+def _pop(design: Design) -> str:
+    drivers = design.drivers.values()
+    woofers = [driver for driver in drivers if _takes_a_pop(driver)]
+    if not woofers:
+        return "No pop test: none of these drivers is known to be a woofer."
+    others = len(woofers) < len(drivers)
+    by_coils = ", each voice coil by itself" if any(driver.coil_of for driver in woofers) else ""
+    return (
+        f"Pop test, {listed(_whole(woofers))}{' only' * others}{by_coils}, wires off the board: 1.5 V of one dry cell "
+        f"for less than a second, plus to plus, moves the cone out.{' Never on a tweeter or a horn driver.' * others}"
+    )
+
+
+def _whole(drivers: Iterable[Driver]) -> list[str]:
+    """Their names, each once whatever voice coils it has."""
+    return [*dict.fromkeys(driver.coil_of or driver.name for driver in drivers)]
+
+
+def _has_tweeter(design: Design) -> bool:
+    """May one of the drivers be a tweeter?"""
+    return any(
+        driver.role == "tweeter" or (driver.role is None and not _takes_a_pop(driver))
+        for driver in design.drivers.values()
+    )
+
+
 def _takes_a_pop(driver: Driver) -> bool:
     fs = driver.quantities.get("fs")
     return driver.role == "woofer" or (driver.role is None and fs is not None and fs.value < WOOFER_FS_HZ)
 
 
-def _about(sheet: BenchSheet, bench: Instruments) -> str:
-    meter = f"{percent(bench.meter_share)} to {u.write(bench.meter_top_hz, u.HERTZ)}"
+def _about(design: Design, sheet: BenchSheet, bench: Instruments) -> str:
+    meter = f"{percent(bench.meter_share)} up to {u.write(bench.meter_top_hz, u.HERTZ)}"
+    name = next(iter(design.drivers))
+    hurt = f"an amplifier or a {'tweeter' if _has_tweeter(design) else 'driver'}"
     most = f"at most {_volts(sheet.most_v)} at any driver or dummy, " if sheet.most_v else ""
     dummy = f", {_watts(sheet.dummy_w)} in a dummy" if sheet.dummy_w else ""
     return (
-        f"{percent(sheet.together)} of sound boards pass all of them together: parts within their tolerances, a "
-        f"voltmeter within {meter}, leads that add up to {_ohm(bench.leads_ohm)}. Readings 1 to {sheet.dangers} find "
-        f"most of what could hurt an amplifier or a tweeter. Levels of a sound board: {most}"
+        f"{percent(sheet.together)} of sound boards pass all readings together: parts within their tolerances, a "
+        f"voltmeter within {meter}, an ohmmeter whose leads add at most {_ohm(bench.leads_ohm)}. Readings 1 to "
+        f"{sheet.dangers} find most of what could hurt {hurt}. Levels of a sound board: {most}"
         f"{_watts(sheet.series_w)} in the series resistor{dummy}; dummies of "
         f"{_rated(bench.source_v**2 / (4 * bench.series_ohm))} are enough. A "
-        "driver's plus and minus are the ends of its wires, or its tags; its name alone means from plus to minus."
+        f"driver's plus and minus are the ends of its wires, or its tags; at {name} means from {name}+ to {name}-."
     )
 
 

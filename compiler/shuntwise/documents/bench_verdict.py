@@ -33,6 +33,13 @@ LIKELY = 0.05
 RATES = "How often such a verdict is right was worked out on simulated boards only, never counted on soldered ones."
 
 
+def with_readings(
+    verdict: Verdict, taken: Sequence[Taken], lines: Sequence[SheetLine], sister: Box | None, inputs: int
+) -> list[Group]:
+    """The verdict on a board of a design with so many inputs, and the readings that it is on, as for `as_read`."""
+    return [group for group in (*told(verdict, inputs), as_read(taken, lines, sister, inputs)) if group]
+
+
 def told(verdict: Verdict, inputs: int = 1) -> Iterator[Group]:
     """The verdict on a board of a design with so many inputs."""
     match verdict.outcome:
@@ -113,7 +120,7 @@ def as_read(taken: Sequence[Taken], lines: Sequence[SheetLine], sister: Box | No
         return (*own, expected(line), *window(line), *other, mark)
 
     rows = tuple(row(one, line) for one, line in zip(taken, lines, strict=True))
-    heads = ("reading", "read", "expected", "low", "high", *([f"box {sister.name}"] if sister else []), "")
+    heads = ("reading", "read", "expected", "low", "high", *([f"box {sister.name}"] if sister else []), "outside")
     return (Table(heads, rows, frozenset({0, len(heads) - 1})),) if rows else ()
 
 

@@ -14,6 +14,7 @@ from math import ceil, floor, isfinite, isinf, log10
 from shuntwise import units as u
 from shuntwise.bench.verdict import SheetLine
 from shuntwise.diagnostics.wording import listed
+from shuntwise.documents.pins import pin_of
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.box import DRIVERS_OFF, DRIVERS_ON, DUMMIES_ON, Reading, ReadQuantity
 from shuntwise.model.instruments import Instruments
@@ -83,27 +84,37 @@ def heading(set_up: SetUp, circuit: Circuit) -> str:
 
 def connect(set_up: SetUp, circuit: Circuit, bench: Instruments) -> str:
     """What to do before the readings of a set-up, in sentences."""
-    return " ".join([_hang(set_up.loads, circuit, bench), _meter(set_up, bench)])
+    return " ".join([_hang(set_up.loads, circuit, bench), _meter(set_up, circuit, bench)])
 
 
 def _hang(loads: str, circuit: Circuit, bench: Instruments) -> str:
     drivers = [*circuit.design.drivers]
     if loads == DRIVERS_OFF:
-        return f"Take the wires off {listed(drivers)}; read at the wires' ends."
+        return f"Take everything off the wires to {listed(drivers)}; read at the wires' ends."
     if loads == DRIVERS_ON:
         return f"Put the wires on {listed(drivers)}, plus to plus."
     if loads == DUMMIES_ON:
         ohm = u.write(bench.dummy_ohm, u.OHM, DIGITS)
-        return f"{ohm} instead of {listed(drivers)}{', each' * (len(drivers) > 1)}."
+        if len(drivers) == 1:
+            return f"Put a dummy of {ohm} on the wires to {drivers[0]}, in its place."
+        return f"Put dummies of {ohm} on the wires to {listed(drivers)}, one in the place of each."
     return f"All drivers on their wires, but {loads.removesuffix(' off')} off."
 
 
-def _meter(set_up: SetUp, bench: Instruments) -> str:
+def _meter(set_up: SetUp, circuit: Circuit, bench: Instruments) -> str:
     if not set_up.fed:
         return "Nothing feeds the box."
     volts, ohm = u.write(bench.source_v, u.VOLT, DIGITS), u.write(bench.series_ohm, u.OHM, DIGITS)
-    fed = set_up.fed
-    return f"Generator at {volts} r.m.s. (set with nothing on it) through {ohm} into {fed}+, back from {fed}-."
+    plus, minus = (_reached(f"{set_up.fed}{sign}", circuit) for sign in "+-")
+    others = [pair.name for pair in circuit.design.feeds if pair.name != set_up.fed]
+    return f"Generator at {volts} r.m.s. (set with nothing on it) through {ohm} into {plus}, back from {minus}." + (
+        f" Nothing on {listed(others)}." if others else ""
+    )
+
+
+def _reached(pad: str, circuit: Circuit) -> str:
+    pin = pin_of(circuit, pad)
+    return f"{pad} ({pin})" if pin else pad
 
 
 def ohmmeter(bench: Instruments) -> str:

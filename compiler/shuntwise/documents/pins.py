@@ -52,13 +52,41 @@ def table(circuit: Circuit) -> Group:
     return (Table(("Connectors", "pin", "wired to", ""), tuple(rows), frozenset(range(4))),) if rows else ()
 
 
+def pin_of(circuit: Circuit, pad: str) -> str:
+    """`pin 1+ of rear`, by which a pad of an input or of posts is reached; empty where no pin leads to it."""
+    pins = ((connector.name, pin) for connector in circuit.design.connectors for pin in connector.pins)
+    return next((f"pin {pin.name} of {name}" for name, pin in pins if pin.pad == pad), "")
+
+
+def ways_in(circuit: Circuit) -> list[str]:
+    """A sentence for each connector: by which pin one reaches what, whatever feeds it."""
+    told = []
+    for connector in circuit.design.connectors:
+        if connector.through is not None:
+            told.append(_linked(connector))
+            continue
+        pins = [f"pin {pin.name} is {pin.pad}" for pin in connector.pins if pin.pad is not None]
+        told.append(f"{_begun(connector)}: {listed(pins)}." if pins else f"{_begun(connector)}: no pin is used.")
+    return told
+
+
+def _begun(connector: Connector) -> str:
+    """A connector with its title, as a sentence begins."""
+    called = connector.name + (f", {connector.title}" if connector.title else "")
+    return f"{called[:1].upper()}{called[1:]}"
+
+
+def _linked(connector: Connector) -> str:
+    comma = "," if connector.title else ""
+    return f"{_begun(connector)}{comma} has the pins of {connector.through}: it links through."
+
+
 def sentences(circuit: Circuit) -> list[str]:
     """A sentence for each connector."""
     told = []
     for connector in circuit.design.connectors:
-        called = connector.name + (f", {connector.title}," if connector.title else "")
         if connector.through is not None:
-            told.append(f"{called[:1].upper()}{called[1:]} has the pins of {connector.through}: it links through.")
+            told.append(_linked(connector))
             continue
         pins = [one for one in carried(circuit) if one.connector is connector]
         words = [
@@ -66,7 +94,8 @@ def sentences(circuit: Circuit) -> list[str]:
             for one in pins
         ]
         count = "one pin" if len(pins) == 1 else f"{len(pins)} pins"
-        told.append(f"{called[:1].upper()}{called[1:]} has {count}: {'; '.join(words)}.")
+        comma = "," if connector.title else ""
+        told.append(f"{_begun(connector)}{comma} has {count}: {'; '.join(words)}.")
     return told
 
 

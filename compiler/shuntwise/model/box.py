@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import Literal
 
 from shuntwise.model.design import Quantity
@@ -28,13 +29,14 @@ OPEN = float("inf")
 """A resistance beyond what the meter shows."""
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Reading:
     """What is read: between which two points, with what on the wires to the drivers, at what frequency.
 
     Points are named as in a design (`woofer+`, `L1.start`, a node's name); those of a driver are its tags, where its
     wires end. `freq_hz` is 0 for a resistance, read with direct current and no generator; `fed` is the input that
-    the generator is on.
+    the generator is on. A meter shows the same with its leads exchanged (a resistance of parts that let current through
+    either way, an AC voltage without its sign), so it is the same reading, whichever point is named first.
     """
 
     quantity: ReadQuantity
@@ -43,6 +45,17 @@ class Reading:
     loads: str
     freq_hz: float = 0.0
     fed: str = ""
+
+    def __eq__(self, other: object) -> bool:
+        return self._same == other._same if isinstance(other, Reading) else NotImplemented
+
+    def __hash__(self) -> int:
+        return hash(self._same)
+
+    @cached_property
+    def _same(self) -> tuple[object, ...]:
+        """What two readings have in common that are one."""
+        return self.quantity, *sorted((self.plus, self.minus)), self.loads, self.freq_hz, self.fed
 
     @property
     def place(self) -> str:

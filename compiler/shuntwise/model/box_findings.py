@@ -204,6 +204,18 @@ def beyond_range(span: Span) -> Diagnostic:
     )
 
 
+def no_level(span: Span, quantity: str) -> Diagnostic:
+    """`open`, or what meters show beyond their range, where the generator is on."""
+    volts = quantity == "volts"
+    if span.text == "open":
+        return impossible(span, "`open` is what an ohmmeter shows, with no generator on",
+                          f"write the value that was read, such as `{'0 V' if volts else '8 ohm'}`")  # fmt: skip
+    what = "voltage" if volts else "impedance"
+    again = "set the meter to AC volts, in a larger range" if volts else "read again in a larger range"
+    return impossible(span, f"`{span.text}` is beyond the meter's range, and no {what}",
+                      f"{again}, and write what it shows, such as `{'270 mV' if volts else '8 ohm'}`")  # fmt: skip
+
+
 def input_unclear(span: Span, headline: str, help_text: str) -> Diagnostic:
     return error("reading-input-unclear", span, headline, label="not plain", help=help_text)
 

@@ -54,9 +54,9 @@ A passive load behind a resistor takes no more than all of the voltage (a divide
 resistance), so the first leaves room for a generator set too high; the second leaves room for a resonance.
 """
 
-_OHM = Attribute("value", u.OHM, 0, 1e9, "a resistance", signed=True, owner="board")
+_OHM = Attribute("value", u.OHM, 0, 1e9, "a resistance", signed=True, owner="board", example="2.8 ohm")
 _IMPEDANCE = Attribute("value", u.OHM, 0, 1e6, "an impedance", signed=True, owner="board")
-_VOLTS = Attribute("value", u.VOLT, 0, 1000, "a voltage", signed=True, owner="board on the bench")
+_VOLTS = Attribute("value", u.VOLT, 0, 1000, "a voltage", signed=True, owner="board on the bench", example="270 mV")
 _FREQUENCY = Attribute("frequency", u.HERTZ, 1, 1e6, "a frequency", owner="reading")
 _MEASURED = Kind(
     "measured part",
@@ -236,7 +236,7 @@ class _Reading:
             return
         assert quantity and points and loads and freq_hz is not None and fed is not None and value is not None
         reading = Reading(quantity, *points, loads, freq_hz, fed)
-        most = AT_INPUT if points == (f"{fed}+", f"{fed}-") else ANYWHERE
+        most = AT_INPUT if {*points} == {f"{fed}+", f"{fed}-"} else ANYWHERE
         if quantity == "volts" and value > most * self.instruments.source_v:
             where = "at the input that it feeds" if most == AT_INPUT else "anywhere in the box"
             self.say(told.above_source(line.value.span, self.instruments.source_v, where))
@@ -363,14 +363,12 @@ class _Reading:
 
     def value(self, line: b.ReadingDecl, quantity: ReadQuantity) -> float | None:
         value = line.value
-        if isinstance(value, t.Name) and value.ident.text == "open":
-            if quantity == "resistance":
-                return OPEN
-            self.say(told.impossible(value.span, "`open` is what an ohmmeter shows, with no generator on",
-                                     "write the value that was read, such as `0 V`"))  # fmt: skip
-            return None
-        if isinstance(value, t.Name) and quantity == "resistance" and value.ident.text.casefold() in _OPEN_SAID:
-            self.say(told.beyond_range(value.span))
+        word = value.ident.text if isinstance(value, t.Name) else ""
+        if quantity == "resistance" and word == "open":
+            return OPEN
+        if word == "open" or word.casefold() in _OPEN_SAID:
+            said = told.beyond_range(value.span) if quantity == "resistance" else told.no_level(value.span, quantity)
+            self.say(said)
             return None
         attribute = {"resistance": _OHM, "volts": _VOLTS, "impedance": _IMPEDANCE}[quantity]
         read = self.scope.typed(value, attribute, "the reading")

@@ -36,6 +36,11 @@ def with_reading(text: str, taken: Taken, inputs: int) -> str:
     return text + addition(text, reading_line(taken, inputs))
 
 
+def is_unbegun(text: str) -> bool:
+    """Does this say nothing yet: is it empty, or comments alone?"""
+    return all(line.strip()[:1] in ("", "#") for line in text.splitlines())
+
+
 def new_box(name: str, design_path: str, variant: str | None = None, instruments: Instruments = USUAL) -> str:
     """How the file of a box begins. `design_path` is as written in it, with `/` between folders; `instruments` are told
     where they are not the usual.

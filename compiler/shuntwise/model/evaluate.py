@@ -157,7 +157,7 @@ class Scope:
         found = self.look_up(expr.ident)
         return Quantity(found.value, found.dimension, expr.span, expr.span.text) if found else None
 
-    def _number(self, expr: t.Number, wanted: u.Dimension | None) -> Quantity | None:
+    def _number(self, expr: t.Number, wanted: u.Dimension | None, example: str = "") -> Quantity | None:
         number = expr.number
         if "," in number:
             self.say(findings.decimal_comma(expr.span, number))
@@ -166,7 +166,7 @@ class Scope:
         if expr.unit is not None:
             unit = u.UNITS.get(expr.unit.text)
             if unit is None:
-                unit = self._mend_unit(expr, wanted)
+                unit = self._mend_unit(expr, wanted, example)
                 if unit is None:
                     return None
             factor, dimension = unit
@@ -176,7 +176,7 @@ class Scope:
             return None
         return Quantity(value, dimension, expr.span, expr.span.text)
 
-    def _mend_unit(self, expr: t.Number, wanted: u.Dimension | None) -> tuple[float, u.Dimension] | None:
+    def _mend_unit(self, expr: t.Number, wanted: u.Dimension | None, example: str) -> tuple[float, u.Dimension] | None:
         """A unit word that is none: what it surely means, after the finding; else None."""
         assert expr.unit is not None
         word = expr.unit.text
@@ -185,7 +185,7 @@ class Scope:
             self.say(findings.prefix_alone(expr.number, expr.span, expr.unit.span, wholes, wanted))
             return u.UNITS[wholes[0]] if wanted is not None else None
         sure = u.meant_unit(word, wanted)
-        self.say(findings.unknown_unit(expr.span, expr.unit.span, wanted, sure))
+        self.say(findings.unknown_unit(expr.span, expr.unit.span, wanted, sure, example))
         return u.UNITS[sure] if sure else None
 
     def _code(self, text: str, span: Span, wanted: u.Dimension | None) -> Quantity | None:
@@ -241,7 +241,7 @@ class Scope:
         wanted = attribute.dimension
         match expr:
             case t.Number():
-                quantity = self._number(expr, wanted)
+                quantity = self._number(expr, wanted, attribute.example)
                 if quantity and expr.unit is None and wanted != u.PLAIN:
                     self.say(findings.unit_missing(expr.span, subject, wanted))
                     return None
@@ -260,16 +260,33 @@ class Scope:
         """Is this of the right kind, above zero and credible? Says so if not."""
         if quantity.dimension != attribute.dimension:
             self.say(
-                findings.unit_wrong_kind(quantity.span, quantity.dimension, attribute.dimension, attribute.meaning)
+                findings.unit_wrong_kind(
+                    quantity.span, quantity.dimension, attribute.dimension, attribute.meaning, attribute.example
+                )
             )
             return False
         if not attribute.signed and quantity.value <= 0:
             self.say(findings.value_not_positive(quantity.span, attribute))
             return False
         if not attribute.low * (1 - 1e-9) <= quantity.value <= attribute.high * (1 + 1e-9):
-            self.say(findings.value_absurd(quantity.span, attribute, quantity.value))
+            self.say(
+                findings.percent_missing(
+                    quantity.span,
+                    attribute.meaning,
+                    "a plain number is the share itself: 2 would be two hundred percent",
+                )
+                if _in_percent(quantity, attribute)
+                else findings.value_absurd(quantity.span, attribute, quantity.value)
+            )
             return False
         return True
+
+
+def _in_percent(quantity: Quantity, attribute: Attribute) -> bool:
+    """Is this a plain number that would be credible in percent, where only a share below 1 is?"""
+    share = attribute.dimension == u.PLAIN and attribute.high < 1
+    plain = re.fullmatch(r"\d+(\.\d+)?", quantity.text) is not None
+    return share and plain and attribute.low <= quantity.value / 100 <= attribute.high
 
 
 def _unit_first(word: str) -> str | None:

@@ -138,27 +138,30 @@ def prefix_alone(
     )
 
 
-def percent_missing(span: Span) -> Diagnostic:
+def percent_missing(span: Span, what: str, why: str) -> Diagnostic:
     """A plain number where a share is meant: 10 would be 1,000 %."""
     return error(
         "unit-missing",
         span,
         f"the `%` is missing behind `{span.text}`",
-        label="a share of the frequency stands here",
-        why="a plain number is the share itself: 10 would be a thousand percent, and the line could not fail",
+        label=f"{what} stands here",
+        why=why,
         help=f"write `{span.text} %`",
         fixes=(replace(span, f"{span.text} %"),),
     )
 
 
-def unit_wrong_kind(span: Span, got: units.Dimension, wanted: units.Dimension, what: str) -> Diagnostic:
+def unit_wrong_kind(
+    span: Span, got: units.Dimension, wanted: units.Dimension, what: str, example: str = ""
+) -> Diagnostic:
+    """`example` is a likely value in this place, where that differs from those of parts."""
     meant = _prefix_of(span.text, got, wanted)
     return error(
         "unit-wrong-kind",
         span,
         f"`{span.text}` is {units.describe(got)}, not {units.describe(wanted)}",
         label=f"{what} stands here",
-        help=f"write `{meant}`" if meant else f"write {units.describe(wanted)}" + _example(wanted),
+        help=f"write `{meant}`" if meant else f"write {units.describe(wanted)}" + _such_as(wanted, example),
         why="one of the two was meant for another place",
         fixes=(replace(span, meant),) if meant else (),
     )
@@ -177,7 +180,7 @@ def _prefix_of(text: str, got: units.Dimension, wanted: units.Dimension) -> str 
     return f"{milli[1]} {wholes[0]}" if milli and wholes else None
 
 
-def _example(dimension: units.Dimension) -> str:
+def _such_as(dimension: units.Dimension, example: str = "") -> str:
     examples = {
         units.OHM: "8 ohm",
         units.HENRY: "0.82 mH",
@@ -191,15 +194,18 @@ def _example(dimension: units.Dimension) -> str:
         units.DECIBEL: "-6 dB",
         units.DECIBEL_PER_OCTAVE: "12 dB/octave",
     }
-    return f", such as `{examples[dimension]}`" if dimension in examples else ""
+    likely = example or examples.get(dimension)
+    return f", such as `{likely}`" if likely else ""
 
 
-def unknown_unit(span: Span, unit: Span, wanted: units.Dimension | None, sure: str | None) -> Diagnostic:
+def unknown_unit(
+    span: Span, unit: Span, wanted: units.Dimension | None, sure: str | None, example: str = ""
+) -> Diagnostic:
     fixes = (replace(unit, sure, Confidence.SAFE),) if sure else ()
     otherwise = sure is not None and sure.casefold() != unit.text.casefold()
     help_text = f"write `{sure}`" if sure else "known units: ohm, mH, uF, V, W, A, Hz, kHz, %, dB, mm, g and their like"
     if wanted is not None and not sure:
-        help_text = f"write {units.describe(wanted)}" + _example(wanted)
+        help_text = f"write {units.describe(wanted)}" + _such_as(wanted, example)
     return error(
         "unknown-unit",
         unit,

@@ -156,7 +156,14 @@ def _expectation(
                 continue
             dimension = form.clauses[name]
             if name == "within" and dimension == u.PLAIN and isinstance(expr, t.Number) and expr.unit is None:
-                scope.say(findings.percent_missing(expr.span))
+                scope.say(
+                    findings.percent_missing(
+                        expr.span,
+                        "a share of the frequency",
+                        "a plain number is the share itself: 10 would be a thousand percent, and the line could not "
+                        "fail",
+                    )
+                )
                 continue
             low, high = BOUNDS[dimension]
             signed = low < 0 and name != "within"

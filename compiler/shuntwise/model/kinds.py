@@ -20,7 +20,8 @@ class Attribute:
 
     `others` are further ways to say it, told by their unit. `spoken` is how a part's reading tells of it, `{}` being
     its amount (`{:alone}` where no noun follows, `{:share}` in percent); ratings begin with `rated for`. Without it the
-    reading is silent of it. `owner` is what has it, in a finding on a value that no such thing has.
+    reading is silent of it. `owner` is what has it, in a finding on a value that no such thing has. `example` is a
+    likely value, where those of parts would mislead.
     """
 
     name: str
@@ -32,6 +33,7 @@ class Attribute:
     spoken: str = ""
     others: tuple[Attribute, ...] = ()
     owner: str = "crossover"
+    example: str = ""
 
 
 def _attribute(name: str, dimension: u.Dimension, low: float, high: float, meaning: str, spoken: str = "") -> Attribute:
@@ -437,21 +439,21 @@ AMPLIFIER_LOAD = _attribute("load", u.OHM, 0.1, 1e3, "the load at which its powe
 
 
 def _of_bench(
-    name: str, dimension: u.Dimension, low: float, high: float, meaning: str, zero: bool = False
+    name: str, dimension: u.Dimension, low: float, high: float, meaning: str, example: str, zero: bool = False
 ) -> Attribute:
-    return Attribute(name, dimension, low, high, meaning, signed=zero, owner="bench")
+    return Attribute(name, dimension, low, high, meaning, signed=zero, owner="bench", example=example)
 
 
 BENCH = Kind(
     "bench",
     None,
     keyed=(
-        _of_bench("source", u.VOLT, 0.01, 50, "a generator's voltage"),
-        _of_bench("series", u.OHM, 0.1, 1e4, "a resistor between generator and box"),
-        _of_bench("dummies", u.OHM, 0.5, 1e3, "a resistor in the place of a driver"),
-        _of_bench("meter", u.PLAIN, 1e-4, 0.3, "a share by which the voltmeter may be off"),
-        _of_bench("meter_top", u.HERTZ, 50, 1e7, "a frequency up to which the voltmeter is right"),
-        _of_bench("leads", u.OHM, 0, 10, "a resistance of the ohmmeter's leads", zero=True),
+        _of_bench("source", u.VOLT, 0.01, 50, "a generator's voltage", "2 V"),
+        _of_bench("series", u.OHM, 0.1, 1e4, "a resistor between generator and box", "10 ohm"),
+        _of_bench("dummies", u.OHM, 0.5, 1e3, "a resistor in the place of a driver", "8 ohm"),
+        _of_bench("meter", u.PLAIN, 1e-4, 0.3, "a share by which the voltmeter may be off", "2 %"),
+        _of_bench("meter_top", u.HERTZ, 50, 1e7, "a frequency up to which the voltmeter is right", "6 kHz"),
+        _of_bench("leads", u.OHM, 0, 10, "a resistance of the ohmmeter's leads", "0.2 ohm", zero=True),
     ),
 )
 """What stands on the bench where a box is read."""

@@ -49,13 +49,17 @@ def _beginning(s: Situation) -> Complaint | None:
     return Complaint(complaint, mend)
 
 
+_NAME_OF_BOX = re.compile(r"[^\"#]*[^\s\"#](?=[ \t]+of[ \t])")
+"""All up to the last `of` before a text in quotes."""
+
+
 def _name_of_box(s: Situation) -> Complaint | None:
-    """`box HS-0007 of ...`: a name that is more than a word or a number stands in quotes."""
-    if s.head != "box" or not {"OF", "STRING"} & s.expected or len(s.entry) > 2:
+    """`box HS-0007 of ...`, `box stage left of ...`: a name that is more than a word or a number stands in quotes."""
+    if s.head != "box" or any(piece.type == "STRING" for piece in s.entry):
         return None
     start = s.entry[1].start_pos if len(s.entry) > 1 else s.span.start
-    match = re.compile(r"[^\s\"#]+(?=[ \t]+of[ \t])").match(s.text, start)
-    if match is None or match.end() < s.span.start:
+    match = _NAME_OF_BOX.match(s.text, start, s.line_end)
+    if match is None or match.end() < s.span.start or re.fullmatch(r"\w+", match[0]):
         return None
     at = s.at(*match.span())
     right = f'"{at.text}"'

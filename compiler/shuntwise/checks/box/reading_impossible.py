@@ -2,7 +2,7 @@
 
 What it finds: more volts than the generator can make: at the input that it feeds more than 1.2 times its own,
 anywhere else more than ten times. Also a reading from a point to itself, an impedance at what is no input, and
-`open` for what is no resistance.
+`open` or `OL` for what is no resistance.
 
 Why it matters: it comes from a slip of the unit or of the place, and would be taken for a fault of the board.
 

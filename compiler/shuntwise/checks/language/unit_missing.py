@@ -1,7 +1,7 @@
 """A number without its unit.
 
 What it finds: a value that has a unit and is written without one, or with the prefix alone: `0.82`, `0.82
-m`.
+m`; a share without its `%`, such as `meter 2` of a bench.
 
 Why it matters: a number alone can be a thousand times off, and the board would not show it.
 
