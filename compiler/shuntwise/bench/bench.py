@@ -147,7 +147,7 @@ class Bench:
 
     def _scaled(self, taken: Iterable[Taken]) -> tuple[tuple[Reading, ...], Real]:
         """Readings in an order of their own, and their values on the scale of comparison."""
-        pairs = sorted(((one.reading, one.value) for one in thinned(taken)), key=lambda pair: pair[0].words(2))
+        pairs = sorted(((one.reading, one.value) for one in thinned(taken)), key=lambda pair: pair[0].key)
         readings = tuple(reading for reading, _ in pairs)
         return readings, self._u(readings, np.array([value for _, value in pairs]))
 

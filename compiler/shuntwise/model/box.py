@@ -47,15 +47,16 @@ class Reading:
     fed: str = ""
 
     def __eq__(self, other: object) -> bool:
-        return self._same == other._same if isinstance(other, Reading) else NotImplemented
+        return self.key == other.key if isinstance(other, Reading) else NotImplemented
 
     def __hash__(self) -> int:
-        return hash(self._same)
+        return hash(self.key)
 
     @cached_property
-    def _same(self) -> tuple[object, ...]:
-        """What two readings have in common that are one."""
-        return self.quantity, *sorted((self.plus, self.minus)), self.loads, self.freq_hz, self.fed
+    def key(self) -> tuple[str, str, str, str, float, str]:
+        """What two readings have in common that are one, and what they are put in order by."""
+        one, other = sorted((self.plus, self.minus))
+        return self.quantity, one, other, self.loads, self.freq_hz, self.fed
 
     @property
     def place(self) -> str:
