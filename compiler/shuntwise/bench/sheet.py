@@ -28,6 +28,9 @@ DANGERS = 4
 DANGER_WEIGHT = 9.0
 """How much more than any other fault a dangerous one counts in the choice of the first readings."""
 
+SETUP_WEIGHT = 0.5
+"""How much what may be wrong with the set-up counts in the choice of all readings: less, as a sheet is for boards."""
+
 SHORT_OHM = 1.0
 """An input with less than this is dangerous (common practice, no source)."""
 
@@ -81,8 +84,9 @@ def chosen(dictionary: Dictionary, class_of: Whole, pool: Sequence[Reading]) -> 
         return [allowed[number] for number in found]
 
     ohms = [n for n, reading in enumerate(pool) if reading.quantity == "resistance" and reading.loads != DRIVERS_ON]
-    first = search(np.asarray(1 + DANGER_WEIGHT * dangerous(dictionary), np.float64), DANGERS, ohms)
-    every = search(np.ones(len(dictionary)), length(dictionary), range(len(pool)), first)
+    counts = np.where(dictionary.of_setup, SETUP_WEIGHT, 1.0)
+    first = search(counts + DANGER_WEIGHT * dangerous(dictionary), DANGERS, ohms)
+    every = search(counts, length(dictionary), range(len(pool)), first)
     # The pool is in the order of set-ups.
     return tuple(pool[number] for number in (*first, *sorted(every[len(first) :])))
 
