@@ -16,7 +16,7 @@ import numpy as np
 import numpy.typing as npt
 
 from shuntwise.bench.dictionary import Columns
-from shuntwise.bench.inference import shares
+from shuntwise.bench.inference import lookup, shares
 from shuntwise.bench.rig import Real, Whole
 
 MOST_SURPRISE = 16.0
@@ -25,8 +25,16 @@ MOST_SURPRISE = 16.0
 Single = npt.NDArray[np.float32]
 
 LEAST_VARIANCE = 2e-5
-WORK = 2.5e6
-"""Boards times hypotheses times readings of a search: what takes about a second."""
+WORK, FEWEST, MOST = 2e6, 60, 80
+"""Boards times hypotheses times readings of a step, which takes some hundredths of a second, and how many boards that
+is at the least and at the most.
+"""
+
+FINALISTS, TIMES = 6, 4
+"""So many of the best readings of each step are compared once more, on so many times as many boards."""
+
+EACH = 6
+"""Boards of each hypothesis on which readings are compared that were chosen in several ways."""
 
 LEAST_SHARE = 1e-4
 """A board that the readings have got so wrong costs no more if they get it wronger."""
@@ -41,34 +49,87 @@ def greedy(
     are taken as they are.
     """
     generator = np.random.default_rng(seed)
-    rows = _stratified(weights, int(np.clip(WORK / columns.mean.size, 70, 250)))
     mean, covariance = columns.mean.astype(np.float32), columns.covariance().astype(np.float32)
-    noise = np.sqrt(columns.variance[rows]) * generator.normal(size=(len(rows), mean.shape[1]))
-    drawn = generator.uniform(-(3**0.5), 3**0.5, (len(rows), 1, columns.factor.shape[2]))
-    u = (columns.mean[rows] + noise + (columns.factor[rows] * drawn).sum(axis=2)).astype(np.float32)
-    rest = u[:, None] - mean[None]
-    log_weights = np.broadcast_to(np.log(weights.astype(np.float32) + 1e-30), (len(rows), len(weights)))
-    own = (label[None, :] == label[rows][:, None]).astype(np.float32)
+    boards = int(np.clip(WORK / mean.size, FEWEST, MOST))
+    few, many = (_Drawn(columns, weights, label, times * boards, generator) for times in (1, TIMES))
+    rest = few.rest(mean, range(mean.shape[1]))
     chosen: list[int] = []
     for step in range(min(count, mean.shape[1])):
-        variance = np.maximum(np.diagonal(covariance, axis1=1, axis2=2), LEAST_VARIANCE)
+        variance: Single = np.maximum(np.diagonal(covariance, axis1=1, axis2=2), LEAST_VARIANCE)
         if step < len(begun):
             column = begun[step]
-            log_weights = _updated(log_weights, rest[:, :, [column]], variance[:, [column]])[:, :, 0]
         else:
-            logs = _updated(log_weights, rest, variance)
-            posterior = logs - logs.max(axis=1, keepdims=True)
-            np.exp(posterior, out=posterior)
-            right = np.einsum("nhc,nh->nc", posterior, own) / posterior.sum(axis=1)
-            score = np.log(np.maximum(right, LEAST_SHARE)).mean(axis=0)
+            score = few.scores(rest, variance)
             score[chosen] = -np.inf
-            column = int(np.argmax(score))
-            log_weights = logs[:, :, column].copy()
+            best = np.argsort(-score, kind="stable")[: min(FINALISTS, mean.shape[1] - len(chosen))]
+            column = int(best[np.argmax(many.scores(many.rest(mean, best), variance[:, best]))])
         chosen.append(column)
         gain = covariance[:, :, column] / variance[:, column, None]
-        rest -= rest[:, :, [column]] * gain[None]
+        few.take(rest[:, :, column], variance[:, column], gain)
+        many.take(many.rest(mean, [column])[:, :, 0], variance[:, column], gain)
+        rest -= few.taken[-1][0][:, :, None] * gain[None]
         covariance -= gain[:, :, None] * covariance[:, None, column, :]
     return chosen
+
+
+def tells(columns: Columns, weights: Real, label: Whole, *, seed: int = 0) -> float:
+    """The mean logarithm of the true label's share after all readings of some columns, of boards that are drawn afresh.
+
+    The higher the better; hypotheses (H) count by `weights`.
+    """
+    rows = np.repeat(np.arange(len(weights)), EACH)
+    found = lookup(columns)
+    square = found.distances(_readings(columns, rows, np.random.default_rng(seed)))
+    posterior = shares(found.log_likelihoods(square) + np.log(weights + 1e-30))
+    right = (posterior * (label[None, :] == label[rows][:, None])).sum(axis=1)
+    return float(np.average(np.log(np.maximum(right, LEAST_SHARE)), weights=weights[rows]))
+
+
+def _readings(columns: Columns, rows: Whole, generator: np.random.Generator) -> Real:
+    """Readings (N, M) on the scale of comparison of one board of each row."""
+    noise = np.sqrt(columns.variance[rows]) * generator.normal(size=(len(rows), columns.mean.shape[1]))
+    drawn = generator.uniform(-(3**0.5), 3**0.5, (len(rows), 1, columns.factor.shape[2]))
+    return np.asarray(columns.mean[rows] + noise + (columns.factor[rows] * drawn).sum(axis=2))
+
+
+class _Drawn:
+    """Boards (N) drawn from hypotheses (H), and how likely each hypothesis is of each after the readings so far.
+
+    `taken` is of each of these how far boards lie beside what is expected (N, H), and by how much what is expected of
+    the other readings (M) goes with that (H, M).
+    """
+
+    def __init__(
+        self, columns: Columns, weights: Real, label: Whole, count: int, generator: np.random.Generator
+    ) -> None:
+        rows = _stratified(weights, count)
+        self.u: Single = _readings(columns, rows, generator).astype(np.float32)
+        self.own = (label[None, :] == label[rows][:, None]).astype(np.float32)
+        logs = np.log(weights.astype(np.float32) + 1e-30)
+        self.log_weights: Single = np.broadcast_to(logs, self.own.shape)
+        self.taken: list[tuple[Single, Single]] = []
+
+    def rest(self, mean: Single, columns: Sequence[int] | Whole) -> Single:
+        """How far boards lie beside what is expected of some readings (N, H, m), given those that were taken."""
+        index = list(columns)
+        found: Single = self.u[:, None, index] - mean[None, :, index]
+        for beside, gain in self.taken:
+            found -= beside[:, :, None] * gain[None, :, index]
+        return found
+
+    def scores(self, rest: Single, variance: Single) -> Real:
+        """The mean logarithm of the true label's share after each of some readings (m,)."""
+        posterior = _updated(self.log_weights, rest, variance)
+        posterior -= posterior.max(axis=1, keepdims=True)
+        np.exp(posterior, out=posterior)
+        right = np.einsum("nhc,nh->nc", posterior, self.own) / posterior.sum(axis=1)
+        return np.asarray(np.log(np.maximum(right, LEAST_SHARE)).mean(axis=0), np.float64)
+
+    def take(self, rest: Single, variance: Single, gain: Single) -> None:
+        """One reading more: `rest` (N, H) beside what is expected, of which other readings (H, M) have their gain."""
+        rest = rest.copy()
+        self.log_weights = _updated(self.log_weights, rest[:, :, None], variance[:, None])[:, :, 0]
+        self.taken.append((rest, gain))
 
 
 def _updated(log_weights: Single, rest: Single, variance: Single) -> Single:

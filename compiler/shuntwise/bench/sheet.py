@@ -11,7 +11,7 @@ from collections.abc import Sequence
 import numpy as np
 
 from shuntwise.bench.catalogue import cells
-from shuntwise.bench.choosing import greedy
+from shuntwise.bench.choosing import greedy, tells
 from shuntwise.bench.dictionary import Dictionary
 from shuntwise.bench.effects import DIRECT_SHARE
 from shuntwise.bench.meters import scale_of
@@ -36,6 +36,11 @@ SHORT_OHM = 1.0
 
 NONLINEAR = 3.2
 """Readings whose scatter goes beyond so many standard deviations are too near a resonance for a sheet."""
+
+TRIES, LARGE = 3, 48_000
+"""A sheet is the best of so many, as one choice after the other may lead astray; of fewer where hypotheses times
+readings times tries are more than this, as that takes too long.
+"""
 
 BOARDS = 3000
 
@@ -77,16 +82,21 @@ def chosen(dictionary: Dictionary, class_of: Whole, pool: Sequence[Reading]) -> 
     rows, of = _representatives(dictionary, class_of)
     columns, likely = dictionary.columns(pool).rows(rows), np.exp(dictionary.log_prior)
 
-    def search(weight: Real, count: int, allowed: Sequence[int], begun: Sequence[int] = ()) -> list[int]:
+    def weighed(weight: Real) -> Real:
         weights = np.asarray(np.bincount(of, likely * weight, len(rows)), np.float64)
         weights[0] = 0.25 * weights[1:].sum()
-        found = greedy(columns.of(allowed), weights, class_of[rows], count, begun=begun)
-        return [allowed[number] for number in found]
+        return weights
 
+    label, counts = class_of[rows], np.where(dictionary.of_setup, SETUP_WEIGHT, 1.0)
     ohms = [n for n, reading in enumerate(pool) if reading.quantity == "resistance" and reading.loads != DRIVERS_ON]
-    counts = np.where(dictionary.of_setup, SETUP_WEIGHT, 1.0)
-    first = search(counts + DANGER_WEIGHT * dangerous(dictionary), DANGERS, ohms)
-    every = search(counts, length(dictionary), range(len(pool)), first)
+    danger = weighed(counts + DANGER_WEIGHT * dangerous(dictionary))
+    first = [ohms[number] for number in greedy(columns.of(ohms), danger, label, DANGERS)]
+    weights = weighed(counts)
+    seeds = range(min(TRIES, max(1, LARGE // columns.mean.size)))
+    tries = [greedy(columns, weights, label, length(dictionary), begun=first, seed=seed) for seed in seeds]
+    every = tries[0]
+    if len(tries) > 1:
+        every = max(tries, key=lambda numbers: tells(columns.of(numbers), weights, label))
     # The pool is in the order of set-ups.
     return tuple(pool[number] for number in (*first, *sorted(every[len(first) :])))
 
