@@ -22,7 +22,7 @@ from shuntwise.model.box import Reading
 JOINT = 0.99
 """Share of sound boards that pass all windows of a sheet."""
 
-ALARMS = 0.006
+ALARMS = 0.0045
 """Share of sound boards that a verdict may take for wrong, and of boards with one fault for ones with several."""
 
 SEED = 20261130
