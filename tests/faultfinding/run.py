@@ -13,13 +13,14 @@ import argparse
 import json
 import sys
 import time
-from concurrent.futures import ProcessPoolExecutor
+from concurrent.futures import ProcessPoolExecutor, as_completed
 from functools import partial
 from pathlib import Path
 from typing import Any
 
 sys.path[:0] = [str(Path(__file__).parents[2] / folder) for folder in ("compiler", "tests")]
 
+from faultfinding.boards import Plan
 from faultfinding.sample import sample
 from faultfinding.scoring import Amount
 from faultfinding.table import COUNTS, TABLE, markdown, sections
@@ -46,9 +47,12 @@ def main() -> None:
     amount = Amount(options.boards, options.most, options.assume == "broken")
     found: list[dict[str, Any]] = []
     work = partial(_timed, amount=amount, seed=options.seed, stand_in=options.stand_in)
+    every = targets(options.designs)
+    order = [target.name for target in every]
     with ProcessPoolExecutor(options.jobs) as pool:
-        for counts, twins, seconds in pool.map(work, targets(options.designs)):
-            found.append(counts)
+        for done in as_completed([pool.submit(work, target) for target in sorted(every, key=_effort, reverse=True)]):
+            counts, twins, seconds = done.result()
+            found = sorted([*found, counts], key=lambda one: order.index(one["name"]))
             print(f"{counts['name']}: {seconds:.0f} s", file=sys.stderr, flush=True)
             if options.twins:
                 with options.twins.open("a", encoding="utf-8") as file:
@@ -61,6 +65,12 @@ def main() -> None:
         told = {"amount": vars(amount), "counts": found, "sample": sample()}
         COUNTS.write_text(json.dumps(told, indent=1) + "\n", encoding="utf-8")
         TABLE.write_text(markdown(found, vars(amount)), encoding="utf-8")
+
+
+def _effort(target: Target) -> int:
+    """About how long a design takes beside others: what takes longest begins first."""
+    plan = Plan(target.circuit())
+    return len(plan.nets) ** 2 * (3 if plan.lamps else 1)
 
 
 def _timed(target: Target, amount: Amount, seed: int, stand_in: bool) -> tuple[dict[str, Any], list[str], float]:
