@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from shuntwise.bench.faults import Fault
@@ -47,6 +49,8 @@ def test_two_faults_and_the_set_up() -> None:
     assert "1. L2 is open" in said and "%" not in said, "what does not explain the readings has no share"
     assert "Nor do two together" in text(Verdict("no single fault", 0.0))
     assert "Is the set-up right?" in text(Verdict("set-up", 0.0, (SHORT,)))
+    scatter = replace(SHORT, fault=Fault("scatter", size=(1.3, 2.2)))
+    assert "Are the parts what is stated?" in text(Verdict("set-up", 0.0, (scatter,)))
 
 
 def test_readings_outside_their_windows_are_marked() -> None:

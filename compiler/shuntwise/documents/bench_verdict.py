@@ -57,7 +57,9 @@ def told(verdict: Verdict, inputs: int = 1) -> Iterator[Group]:
         case "no single fault":
             yield (Heading("No single fault explains this."), Paragraph(_pair(verdict)))
         case "set-up":
-            yield (Heading("Is the set-up right? It explains the readings better than a fault of the board:"),)
+            of_parts = verdict.suspects[0].fault.family == "scatter"
+            asked = "Are the parts what is stated? They explain" if of_parts else "Is the set-up right? It explains"
+            yield (Heading(f"{asked} the readings better than a fault of the board:"),)
     for number, one in enumerate(verdict.suspects, 1):
         if number == 1 or one.share >= WORTH_TELLING:
             yield _suspect(number, one, explains=verdict.outcome != "no single fault")
