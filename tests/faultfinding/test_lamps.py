@@ -46,7 +46,7 @@ def test_a_hot_filament_goes_with_a_power_of_the_volts() -> None:
 def test_what_a_lamp_states_tells_its_filament() -> None:
     part = circuit_of(NAME).design.parts["B1"]
     filament = filament_of(part)
-    assert filament is not None and (filament.cold, filament.hot, filament.rated_v) == (5.0, 58.0, 24.0)
+    assert (filament.cold, filament.hot, filament.rated_v) == (5.0, 58.0, 24.0)
     assert filament.glowing(24.0) == pytest.approx(58.0)
 
 

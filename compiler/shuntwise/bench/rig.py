@@ -216,9 +216,8 @@ def rig_of(circuit: Circuit, measured: Mapping[str, tuple[float, float]] | None 
         couplings += [(begin + names.index(a), begin + names.index(b), k) for a, b, k in model.couplings]
         tolerance = share if share is not None else part.get("tolerance") or UNSTATED_TOLERANCE
         variations.append(Variation(part.label, "value", tolerance))
-        filament = filament_of(part) if part.kind == "lamp" else None
-        if filament is not None:
-            filaments.append((begin, filament))
+        if part.kind == "lamp":
+            filaments.append((begin, filament_of(part)))
             variations.append(Variation(part.label, "warmth", WARMTH_SPREAD))
         if branches[begin].value_in != "R":
             variations.append(Variation(part.label, "loss", DCR_SPREAD if kind.inductive else ESR_SPREAD))

@@ -19,6 +19,9 @@ RESISTANCE_EXPONENT = 0.45
 """Of the volts: between a third and a half, from the radiation of a black body and tungsten's resistance that goes with
 the temperature to the power of 1.2 (from memory), as far as the lamp is much hotter than the air."""
 
+UNSTATED_V = 12.0
+"""Of a lamp of which nothing tells the volts: the least that is usual in a box (common practice, no source)."""
+
 HOT_OVER_COLD = 10.0
 """A filament's resistance when it glows over that when cold (common practice, no source)."""
 
@@ -34,7 +37,7 @@ class Filament:
     rated_v: float
 
     def glowing(self, volts: Volts) -> Volts:
-        """Ohm at some volts (a number or an array), of a lamp far hotter than the air; it never has less than cold."""
+        """Ohm at some volts (a number or an array), as far as that is more than `cold`: below it does not glow."""
         ohm: Volts = self.hot * (volts / self.rated_v) ** RESISTANCE_EXPONENT
         return ohm
 
@@ -45,9 +48,8 @@ def rated_ohm(part: Part) -> float:
     return volts**2 / watts if volts and watts else 0.0
 
 
-def filament_of(part: Part) -> Filament | None:
-    """The filament of a lamp; None where nothing tells its volts."""
+def filament_of(part: Part) -> Filament:
+    """The filament of a lamp."""
     cold = part.value.value if part.value else 0.0
     hot = part.get("hot") or rated_ohm(part) or HOT_OVER_COLD * cold
-    rated_v = part.get("voltage") or sqrt(part.get("power", 0.0) * hot)
-    return Filament(cold, hot, rated_v) if rated_v else None
+    return Filament(cold, hot, part.get("voltage") or sqrt(part.get("power", 0.0) * hot) or UNSTATED_V)

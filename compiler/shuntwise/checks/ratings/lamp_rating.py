@@ -77,8 +77,8 @@ def check(evidence: Evidence) -> Iterator[Diagnostic]:
                 subjects=named(evidence, part.label),
             )
             continue
-        filament = filament_of(part)
-        if rating and filament:
+        if rating:
+            filament = filament_of(part)
             bright = list(_too_bright(evidence, part, filament))
             yield from bright or _too_dark(evidence, part, filament)
 
