@@ -25,8 +25,10 @@ from shuntwise.model.box import DRIVERS_OFF, DRIVERS_ON, OPEN, Reading
 DANGERS = 4
 """So many readings come first, which find what is dangerous."""
 
-DANGER_WEIGHT = 9.0
-"""How much more than any other fault a dangerous one counts in the choice of the first readings."""
+DANGER_WEIGHT = 40.0
+"""How much more than all other faults the dangerous ones count in the choice of the first readings, each of them alike:
+of a lead on a wrong node there are many, each as bad as the one short.
+"""
 
 SETUP_WEIGHT = 0.5
 """How much what may be wrong with the set-up counts in the choice of all readings: less, as a sheet is for boards."""
@@ -89,7 +91,7 @@ def chosen(dictionary: Dictionary, class_of: Whole, pool: Sequence[Reading]) -> 
 
     label, counts = class_of[rows], np.where(dictionary.of_setup, SETUP_WEIGHT, 1.0)
     ohms = [n for n, reading in enumerate(pool) if reading.quantity == "resistance" and reading.loads != DRIVERS_ON]
-    danger = weighed(counts + DANGER_WEIGHT * dangerous(dictionary))
+    danger = weighed(counts + DANGER_WEIGHT * _alike(likely, dangerous(dictionary)))
     first = [ohms[number] for number in greedy(columns.of(ohms), danger, label, DANGERS)]
     weights = weighed(counts)
     seeds = range(min(TRIES, max(1, LARGE // columns.mean.size)))
@@ -99,6 +101,11 @@ def chosen(dictionary: Dictionary, class_of: Whole, pool: Sequence[Reading]) -> 
         every = max(tries, key=lambda numbers: tells(columns.of(numbers), weights, label))
     # The pool is in the order of set-ups.
     return tuple(pool[number] for number in (*first, *sorted(every[len(first) :])))
+
+
+def _alike(likely: Real, which: Whole) -> Real:
+    """Factors (H,) by which some hypotheses are each as likely as the others of them, and together as they were."""
+    return np.asarray(which * (likely @ which) / max(int(which.sum()), 1) / likely)
 
 
 def _representatives(dictionary: Dictionary, class_of: Whole) -> tuple[Whole, Whole]:
