@@ -133,15 +133,17 @@ class _Deck:
             names += 1
             ohm_or_so = copy.ohm.get(number, value) if kind == "r" else value * freq_hz
             self.lines.append(
-                f"{kind}{names} {nodes + plus if plus else 0} {nodes + minus if minus else 0} {ohm_or_so!r}"
+                f"{kind}{names} {nodes + plus if plus else 0} {nodes + minus if minus else 0} {ohm_or_so:.10g}"
             )
         for one, other, k in setup.coupled:
-            self.lines.append(f"k{self.elements + one}_{other} l{self.elements + one} l{self.elements + other} {k!r}")
+            self.lines.append(
+                f"k{self.elements + one}_{other} l{self.elements + one} l{self.elements + other} {k:.10g}"
+            )
         if reading.freq_hz:
             inside, source = setup.inside, setup.source_v
-            self.lines.append(f"v{names + 1} {nodes + inside} 0 dc 0 ac {source!r}")
+            self.lines.append(f"v{names + 1} {nodes + inside} 0 dc 0 ac {source:.10g}")
             if setup.series_ohm:
-                self.lines.append(f"r{names + 2} {nodes + inside} {nodes + setup.post} {setup.series_ohm!r}")
+                self.lines.append(f"r{names + 2} {nodes + inside} {nodes + setup.post} {setup.series_ohm:.10g}")
         else:
             plus, minus = (nodes + node if node else 0 for node in setup.probes(reading))
             self.lines.append(f"i{names + 1} {minus} {plus} dc 0 ac 1")

@@ -25,7 +25,7 @@ from shuntwise.model.box import DRIVERS_OFF, DRIVERS_ON, OPEN, Reading
 DANGERS = 4
 """So many readings come first, which find what is dangerous."""
 
-DANGER_WEIGHT = 40.0
+DANGER_WEIGHT = 9.0
 """How much more than all other faults the dangerous ones count in the choice of the first readings, each of them alike:
 of a lead on a wrong node there are many, each as bad as the one short.
 """
