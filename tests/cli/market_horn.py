@@ -38,7 +38,8 @@ class Board:
         ends = (f"{name}+", f"{name}-") if name else (plus, minus)
         nodes = NODES[ends[0]], NODES[ends[1].rstrip(",")]
         if quantity == "volts":
-            volts = self.run(nodes, loads, float(freq) * (1000 if kilo else 1)) * METER
+            freq_hz = float(freq) * (1000 if kilo else 1)
+            volts = self.run(nodes, loads, freq_hz) * METER if nodes[0] != nodes[1] else 0.0
             return f"{volts:.3g} V" if volts >= 1 else f"{1000 * volts:.3g} mV"
         ohm = self.run(nodes, loads, 0.0) + LEADS_OHM if nodes[0] != nodes[1] else LEADS_OHM
         return "open" if ohm > RANGE_OHM else f"{ohm:.1f} ohm"
