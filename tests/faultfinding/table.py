@@ -9,6 +9,7 @@ from statistics import mean
 from typing import Any
 
 from faultfinding.scoring import PLAIN
+from faultfinding.targets import LATER, OWN
 
 TABLE = Path(__file__).parent / "TABLE.md"
 COUNTS = Path(__file__).parent / "counts.json"
@@ -221,9 +222,23 @@ def _designs(counts: Sequence[Counts]) -> str:
             *(f"{100 * mean_of(families, rate)[0]:.1f} %" for rate in RATES),
             f"{100 * mean_of(families, 'first', PLAIN)[0]:.1f} %", mean_of(families, "first")[1],
         ])  # fmt: skip
-    sound = summed(one["sound"] for one in counts)
-    rows.append(["**all**", "", "", "", _share(sound["passed"], sound["boards"]), *([""] * (len(RATES) + 2))])
+    for title, group in ("all", counts), *_own(counts):
+        families, sound = by_family(group), summed(one["sound"] for one in group)
+        rows.append([
+            f"**{title}**", "", "", "", _share(sound["passed"], sound["boards"]),
+            *(f"{100 * mean_of(families, rate)[0]:.1f} %" for rate in RATES),
+            f"{100 * mean_of(families, 'first', PLAIN)[0]:.1f} %", mean_of(families, "first")[1],
+        ])  # fmt: skip
     return _table(rows)
+
+
+def _own(counts: Sequence[Counts]) -> Iterable[tuple[str, list[Counts]]]:
+    """The judge's designs by themselves: those of before there was a bench, and those that were written later."""
+    for title, paths in ("the judge's own", OWN), ("the judge's later ones", LATER):
+        stems = {path.stem for path in paths}
+        group = [one for one in counts if one["name"].partition(" (")[0] in stems]
+        if group:
+            yield title, group
 
 
 def _more(counts: Sequence[Counts]) -> str:

@@ -1,4 +1,8 @@
-"""The designs that are judged: all examples, and the judge's own in `designs/`, on which nothing is ever tuned."""
+"""The designs that are judged: all examples, and the judge's own, on which nothing is ever tuned.
+
+Those in `designs/` were written before there was a bench, those in `later/` after it, by who knew nothing of it; they
+were first read when all was done.
+"""
 
 from __future__ import annotations
 
@@ -17,7 +21,7 @@ from shuntwise.network.lower import Unlowered, lower
 
 HERE = Path(__file__).parent
 EXAMPLES = sorted((HERE.parents[1] / "examples").glob("**/*.shunt"))
-OWN = sorted((HERE / "designs").glob("*.shunt"))
+OWN, LATER = (sorted((HERE / folder).glob("*.shunt")) for folder in ("designs", "later"))
 VARIANTS = (("puppet-theatre", "two_amplifiers"), ("salt-mine", "level.half"))
 
 
@@ -41,7 +45,7 @@ class Target:
 def targets(named: Sequence[str] = ()) -> list[Target]:
     """Those with one of these in their name, or all; of the examples what can be solved."""
     variants = [Target(path, variant) for path in OWN for stem, variant in VARIANTS if path.stem == stem]
-    every = [*map(Target, EXAMPLES), *map(Target, OWN), *variants]
+    every = [*map(Target, EXAMPLES), *map(Target, OWN), *variants, *map(Target, LATER)]
     chosen = [one for one in every if not named or any(part in one.name for part in named)]
     return [one for one in chosen if not isinstance(lower(one.circuit()), Unlowered)]
 

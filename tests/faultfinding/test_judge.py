@@ -17,7 +17,7 @@ from faultfinding.cases import SOUND, Case, Classes, direction, own_cases
 from faultfinding.sample import SEED, sample
 from faultfinding.scoring import Amount, Score
 from faultfinding.table import COUNTS, TABLE, markdown, mean_of
-from faultfinding.targets import OWN, Target, judged
+from faultfinding.targets import LATER, OWN, Target, judged
 from shuntwise.api import check
 from shuntwise.bench.faults import Fault
 from shuntwise.engines.ngspice import NGSPICE
@@ -28,7 +28,7 @@ ANEW = "if that is meant, the command that the page begins with writes it and wh
 (ROPEWALK,) = [Target(path) for path in OWN if path.stem == "ropewalk"]
 
 
-@pytest.mark.parametrize("path", OWN, ids=[path.stem for path in OWN])
+@pytest.mark.parametrize("path", [*OWN, *LATER], ids=lambda path: path.stem)
 def test_a_design_of_the_judge_is_sound(path: Path) -> None:
     assert not any(compilation.failed for compilation in check(str(path)))
 
