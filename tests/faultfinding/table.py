@@ -15,7 +15,7 @@ TABLE = Path(__file__).parent / "TABLE.md"
 COUNTS = Path(__file__).parent / "counts.json"
 APART = ("near twins", "drift", "joint under 2 ohm")
 SETUP = ("driver", "dummies", "series", "source", "meter", "scatter")
-OWN = ("any value",)
+ACROSS = ("any value",)
 """Families that the mean leaves out: what hardly differs from a sound board, faults of the set-up, and what lies across
 the other families."""
 
@@ -185,7 +185,7 @@ def mean_of(families: Mapping[str, Mapping[str, int]], rate: str, only: Sequence
     found = {}
     for name, counts in families.items():
         part, whole = RATES[rate](counts)
-        if whole and (name in only if only else name not in (*APART, *SETUP, *OWN)):
+        if whole and (name in only if only else name not in (*APART, *SETUP, *ACROSS)):
             found[name] = part / whole
     if not found:
         return float("nan"), "-"
@@ -195,9 +195,9 @@ def mean_of(families: Mapping[str, Mapping[str, int]], rate: str, only: Sequence
 
 def _families(group: Sequence[Counts]) -> str:
     families = by_family(group)
-    ordered = [n for n in families if n not in (*APART, *SETUP, *OWN)]
+    ordered = [n for n in families if n not in (*APART, *SETUP, *ACROSS)]
     rows = [["family", "boards", *RATES, "no single fault"]]
-    for name in [*ordered, None, *OWN, *SETUP, *APART]:
+    for name in [*ordered, None, *ACROSS, *SETUP, *APART]:
         if name is None:
             rows.append(["**mean**", "", *(f"{100 * mean_of(families, rate)[0]:.1f} %" for rate in RATES), ""])
             rows.append(["**worst**", "", *(mean_of(families, rate)[1] for rate in RATES), ""])
