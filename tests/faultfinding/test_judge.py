@@ -1,6 +1,6 @@
 """The judge works: what it takes for one fault, what it counts, what the bench makes of a sample of boards.
 
-The whole of it takes an hour and is run by itself: python tests/faultfinding/run.py.
+The whole of it takes an hour and a half of two cores and is run by itself: python tests/faultfinding/run.py.
 """
 
 from __future__ import annotations
