@@ -11,7 +11,7 @@ from shuntwise.api import load_text
 from shuntwise.bench.bench import Bench
 from shuntwise.bench.faults import Fault
 from shuntwise.bench.solving import BEYOND_OHM
-from shuntwise.bench.windows import boards
+from shuntwise.bench.windows import Boards
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.box import OPEN, Reading, Taken
 from shuntwise.workspace import Workspace
@@ -63,7 +63,7 @@ def row_of(bench: Bench, fault: Fault, size: float = 1.0) -> int:
 def board(bench: Bench, row: int, seed: int, readings: tuple[Reading, ...] = ()) -> tuple[Taken, ...]:
     """What the meters show on one board with the fault of a row: the readings of the sheet, or others."""
     chosen = readings or tuple(line.reading for line in bench.sheet.lines)
-    shown = boards(bench.dictionary, chosen, np.array([row]), seed)[0]
+    shown = Boards(bench.dictionary, np.array([row]), seed).shown(chosen)[0]
     return tuple(
         Taken(reading, OPEN if reading.quantity == "resistance" and value >= BEYOND_OHM else float(value))
         for reading, value in zip(chosen, shown, strict=True)

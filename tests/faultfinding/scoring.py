@@ -24,7 +24,7 @@ from shuntwise.model.box import Instruments, Reading, Taken
 READINGS, MORE_FOR_AN_INPUT = {2: 8, 3: 10}, 2
 """So many readings of the sheet are judged, by the number of drivers (3 of three and more), and for an input more."""
 
-SURE, SETTLED, MOST_READINGS, FIRST_READINGS = 0.9, 0.95, 12, 4
+SURE, MOST_READINGS, FIRST_READINGS = 0.9, 12, 4
 BINS = (0.0, 0.3, 0.5, 0.7, 0.8, 0.9, 0.95, 0.99)
 """Lower ends of the bins in which stated shares are held against hits."""
 
@@ -263,7 +263,7 @@ def _either(classes: Classes, pair: Sequence[Case], sizes: Sequence[float], name
 
 
 def _adaptive(bench: _Bench, amount: Amount, cases: Sequence[Case], score: Score) -> None:
-    """From the first four readings on what is proposed, until the first suspect is settled or nothing more is proposed.
+    """From the first four readings on what is proposed, until the first suspect is sure or nothing more is proposed.
 
     All boards go on by one reading in turn, so that they are read together.
     """
@@ -277,7 +277,7 @@ def _adaptive(bench: _Bench, amount: Amount, cases: Sequence[Case], score: Score
         proposed: list[tuple[Case, Made, tuple[Taken, ...], Reading]] = []
         for case, board, row in going:
             verdict = bench.method.judge(row)
-            settled = bool(verdict.suspects) and verdict.suspects[0].share >= SETTLED
+            settled = bool(verdict.suspects) and verdict.suspects[0].share >= SURE
             proposal = None if settled or len(row) >= MOST_READINGS else bench.method.propose(row)
             if proposal is not None:
                 proposed.append((case, board, row, proposal.line.reading))

@@ -21,7 +21,7 @@ from shuntwise.bench.sheet import dangerous, lines
 from shuntwise.bench.solving import solved
 from shuntwise.bench.states import stacked
 from shuntwise.bench.sweeps import POINTS, thinned
-from shuntwise.bench.windows import boards, sound_boards
+from shuntwise.bench.windows import Boards, sound_boards
 from shuntwise.model.box import DRIVERS_OFF, DRIVERS_ON, Instruments, Reading, Taken
 
 NAMES = ("two-way", "05-cafe-series", "10-museum-loop", "17-cinema-sub")
@@ -47,7 +47,7 @@ def test_sound_boards_pass_the_windows_as_a_whole(name: str) -> None:
     """On boards of another seed than those that the windows come from; 99 % are wanted of 2,000."""
     bench = bench_of(name)
     lines = bench.sheet.lines
-    shown = sound_boards(bench.dictionary, [line.reading for line in lines], 2000, seed=4)
+    shown = sound_boards(bench.dictionary, 2000, seed=4).shown([line.reading for line in lines])
     low, high = (np.array([getattr(line, end) for line in lines]) for end in ("low", "high"))
     assert ((shown >= low) & (shown <= high)).all(axis=1).mean() > 0.982
 
@@ -58,7 +58,7 @@ def test_what_is_dangerous_is_mostly_found_by_the_first_readings(name: str) -> N
     rows = np.nonzero(dangerous(bench.dictionary))[0]
     first = [line.reading for line in bench.sheet.lines[: bench.sheet.dangers]]
     found = lookup(bench.dictionary.columns(first))
-    u = scale_of(first, bench.instruments).u(boards(bench.dictionary, first, rows))
+    u = scale_of(first, bench.instruments).u(Boards(bench.dictionary, rows).shown(first))
     posterior = shares(found.log_likelihoods(found.distances(u)) + bench.dictionary.log_prior)
     assert (posterior[:, bench.class_of == 0].sum(axis=1) < 0.1).mean() > 0.8
 
@@ -161,7 +161,7 @@ def test_measured_parts_narrow_the_windows() -> None:
     plain, narrow = bench_of("two-way"), Bench(circuit, measured=measured)
     assert narrow.readings == plain.readings
     readings = [line.reading for line in plain.sheet.lines if line.reading.freq_hz]
-    wide, close = lines(plain.dictionary, readings)[0], lines(narrow.dictionary, readings)[0]
+    wide, close = (lines(sound_boards(one.dictionary, 2000), readings)[0] for one in (plain, narrow))
     widths = [(b.high - b.low) / (a.high - a.low) for a, b in zip(wide, close, strict=True)]
     assert np.mean(widths) < 0.9
 

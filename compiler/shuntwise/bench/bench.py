@@ -27,13 +27,13 @@ from shuntwise.bench.rig import Real, Rig, Whole, rig_of
 from shuntwise.bench.sheet import chosen, lines, sheet_of, steady
 from shuntwise.bench.sweeps import thinned
 from shuntwise.bench.verdict import Answer, BenchSheet, Outcome, Proposal, SheetLine, Suspected, Verdict
-from shuntwise.bench.windows import SEED, boards, distance_limit, sound_limit
+from shuntwise.bench.windows import SEED, Boards, distance_limit, sound_boards, sound_limit
 from shuntwise.graph.circuit import Circuit
 from shuntwise.model.box import Instruments, Reading, Taken
 
 SUSPECTS = 3
-SOUND_BOARDS, FAULTY_BOARDS, REACH_BOARDS, WINDOW_BOARDS = 2000, 600, 150, 600
-"""Boards drawn for the two limits of a verdict, for the reach of one fault, and for the window of a single reading."""
+SOUND_BOARDS, FAULTY_BOARDS, REACH_BOARDS = 2000, 600, 150
+"""Boards drawn for windows and for what passes, for what one fault explains, and for the reach of one hypothesis."""
 
 FAR = 144.0
 """Hypotheses that lie further from a sound board than this, d^2, have no share in what sound boards are taken for."""
@@ -97,7 +97,7 @@ class Bench:
 
     @cached_property
     def sheet(self) -> BenchSheet:
-        return sheet_of(self.dictionary, self.readings)
+        return sheet_of(self._sound, self.readings)
 
     @cached_property
     def readings(self) -> tuple[Reading, ...]:
@@ -110,7 +110,7 @@ class Bench:
         """A reading with its window: that of the sheet, or of its own where it does not stand there."""
         if reading not in self._lines:
             of_sheet = next((line for line in self.sheet.lines if line.reading == reading), None)
-            self._lines[reading] = of_sheet or lines(self.dictionary, [reading], WINDOW_BOARDS)[0][0]
+            self._lines[reading] = of_sheet or lines(self._sound, [reading])[0][0]
         return self._lines[reading]
 
     # --- the verdict
@@ -166,8 +166,7 @@ class Bench:
     def _limit(self, readings: tuple[Reading, ...], found: Lookup) -> tuple[float, float]:
         """Below which share a board is not sound, beyond which distance no single fault explains it."""
         if readings not in self._limits:
-            sound = self._shown(readings, np.zeros(SOUND_BOARDS, np.intp))
-            faulty = self._shown(readings, np.linspace(0, len(self.dictionary) - 1, FAULTY_BOARDS).astype(np.intp))
+            sound, faulty = self._shown(readings, self._sound), self._shown(readings, self._faulty)
             near = found.distances(found.mean[:1])[0] < FAR
             limit = sound_limit(found.rows(near), self.dictionary.log_prior[near], (self.class_of == 0)[near], sound)
             self._limits[readings] = limit, distance_limit(found, faulty)
@@ -175,14 +174,27 @@ class Bench:
 
     def _reach(self, readings: tuple[Reading, ...], found: Lookup, row: int) -> float:
         """How far boards with the fault of one row lie from what explains them best."""
-        return distance_limit(found, self._shown(readings, np.full(REACH_BOARDS, row, np.intp)))
+        return distance_limit(found, self._shown(readings, Boards(self.dictionary, np.full(REACH_BOARDS, row))))
 
-    def _shown(self, readings: tuple[Reading, ...], rows: Whole) -> Real:
-        """What the meters show on boards with the faults of some rows, on the scale of comparison."""
-        u = self._u(readings, boards(self.dictionary, readings, rows))
+    @cached_property
+    def _sound(self) -> Boards:
+        return sound_boards(self.dictionary, SOUND_BOARDS)
+
+    @cached_property
+    def _faulty(self) -> Boards:
+        rows = np.linspace(0, len(self.dictionary) - 1, FAULTY_BOARDS).astype(np.intp)
+        return Boards(self.dictionary, rows)
+
+    @cached_property
+    def _beside(self) -> Boards:
+        """What the yardstick might as well have been."""
+        return sound_boards(self.dictionary, SOUND_BOARDS, seed=SEED + 1)
+
+    def _shown(self, readings: tuple[Reading, ...], boards: Boards) -> Real:
+        """What the meters show on some boards, on the scale of comparison."""
+        u = self._u(readings, boards.shown(readings))
         if self.yardstick:  # the other board has a scatter of its own
-            other = boards(self.dictionary, readings, np.zeros(len(rows), np.intp), seed=SEED + 1)
-            step = self._of_yardstick(readings) - self._u(readings, other)
+            step = self._of_yardstick(readings) - self._u(readings, self._beside.shown(readings)[: len(u)])
             u = u + np.where(np.isnan(step), 0.0, step)
         return u
 

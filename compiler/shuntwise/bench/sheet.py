@@ -19,7 +19,7 @@ from shuntwise.bench.rig import Real, Whole
 from shuntwise.bench.solving import BEYOND_OHM, DIRECT_HZ, solved
 from shuntwise.bench.states import stacked
 from shuntwise.bench.verdict import BenchSheet, SheetLine
-from shuntwise.bench.windows import sound_boards, windows
+from shuntwise.bench.windows import Boards, sound_boards, windows
 from shuntwise.model.box import DRIVERS_OFF, DRIVERS_ON, OPEN, Reading
 
 DANGERS = 4
@@ -44,8 +44,6 @@ TRIES, LARGE = 3, 48_000
 readings times tries are more than this, as that takes too long.
 """
 
-BOARDS = 3000
-
 
 def length(dictionary: Dictionary) -> int:
     """How many readings a sheet has."""
@@ -56,7 +54,7 @@ def length(dictionary: Dictionary) -> int:
 def steady(dictionary: Dictionary, pool: Sequence[Reading]) -> list[int]:
     """Readings of the pool that are not at a sharp resonance: their scatter is what the first order makes of it."""
     columns = dictionary.columns(pool)
-    shown = scale_of(pool, dictionary.bench).u(sound_boards(dictionary, pool, 300))
+    shown = scale_of(pool, dictionary.bench).u(sound_boards(dictionary, 300).shown(pool))
     sigma = np.sqrt(np.einsum("mv,mv->m", columns.factor[0], columns.factor[0]) + columns.variance[0])
     ends = np.quantile(shown, [0.005, 0.995], axis=0)
     return [int(n) for n in np.nonzero(np.abs(ends - columns.mean[0]).max(axis=0) < NONLINEAR * sigma)[0]]
@@ -124,23 +122,21 @@ def _representatives(dictionary: Dictionary, class_of: Whole) -> tuple[Whole, Wh
     return np.unique(of, return_index=True)[1], of
 
 
-def lines(
-    dictionary: Dictionary, readings: Sequence[Reading], boards: int = BOARDS
-) -> tuple[tuple[SheetLine, ...], float]:
+def lines(sound: Boards, readings: Sequence[Reading]) -> tuple[tuple[SheetLine, ...], float]:
     """Readings with what they should be and their windows, and the share of sound boards that pass all of these."""
-    bench = dictionary.bench
+    dictionary, bench = sound.dictionary, sound.dictionary.bench
     expected = solved(dictionary.rig, stacked(dictionary.rig, [[]]), bench, readings).values[0]
     resistance = scale_of(readings, bench).resistance
-    low, high, together = windows(sound_boards(dictionary, readings, boards), resistance.tolist())
+    low, high, together = windows(sound.shown(readings), resistance.tolist())
     shown = np.where(resistance & (expected >= BEYOND_OHM), OPEN, expected)
     rows = zip(readings, shown.tolist(), low.tolist(), high.tolist(), strict=True)
     return tuple(SheetLine(*row) for row in rows), together
 
 
-def sheet_of(dictionary: Dictionary, readings: Sequence[Reading]) -> BenchSheet:
-    """The sheet of some readings, and what they do to the bench."""
-    bench, rig = dictionary.bench, dictionary.rig
-    found, together = lines(dictionary, readings)
+def sheet_of(sound: Boards, readings: Sequence[Reading]) -> BenchSheet:
+    """The sheet of some readings, with windows by sound boards, and what the readings do to the bench."""
+    bench, rig = sound.dictionary.bench, sound.dictionary.rig
+    found, together = lines(sound, readings)
     set_ups = dict.fromkeys((r.loads, r.freq_hz, r.fed) for r in readings if r.freq_hz)
     seen = [Reading("impedance", f"{fed}+", f"{fed}-", loads, freq_hz, fed) for loads, freq_hz, fed in set_ups]
     volts = [

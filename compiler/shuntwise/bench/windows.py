@@ -22,23 +22,36 @@ from shuntwise.model.box import Reading
 JOINT = 0.99
 """Share of sound boards that pass all windows of a sheet."""
 
-ALARMS = 0.0045
+ALARMS, SEVERAL = 0.0045, 0.01
 """Share of sound boards that a verdict may take for wrong, and of boards with one fault for ones with several."""
 
 SEED = 20261130
 
 
-def boards(dictionary: Dictionary, readings: Sequence[Reading], rows: Whole, seed: int = SEED) -> Real:
-    """What the meters show (N, M) on boards with the faults of some rows of the dictionary; row 0 is a sound board."""
-    generator = np.random.default_rng(seed)
-    states = varied(dictionary.rig, dictionary.states.part(rows), generator)
-    true = solved(dictionary.rig, states, dictionary.bench, readings).values
-    return scale_of(readings, dictionary.bench).read(true, generator)
+class Boards:
+    """Boards (N) drawn at random, with the faults of some rows of a dictionary; row 0 is a sound board.
+
+    What there is on them is worked out when a reading is first asked for, and kept.
+    """
+
+    def __init__(self, dictionary: Dictionary, rows: Whole, seed: int = SEED) -> None:
+        self.dictionary, self.seed = dictionary, seed
+        self.states = varied(dictionary.rig, dictionary.states.part(rows), np.random.default_rng(seed))
+        self._true: dict[Reading, Real] = {}
+
+    def shown(self, readings: Sequence[Reading]) -> Real:
+        """What the meters show (N, M)."""
+        rig, bench = self.dictionary.rig, self.dictionary.bench
+        missing = [reading for reading in dict.fromkeys(readings) if reading not in self._true]
+        if missing:
+            self._true.update(zip(missing, solved(rig, self.states, bench, missing).values.T, strict=True))
+        true = np.stack([self._true[reading] for reading in readings], axis=1)
+        return scale_of(readings, bench).read(true, np.random.default_rng((self.seed, 1)))
 
 
-def sound_boards(dictionary: Dictionary, readings: Sequence[Reading], count: int, seed: int = SEED) -> Real:
-    """What the meters show on boards with nothing wrong (count, M)."""
-    return boards(dictionary, readings, np.zeros(count, np.intp), seed)
+def sound_boards(dictionary: Dictionary, count: int, seed: int = SEED) -> Boards:
+    """Boards with nothing wrong."""
+    return Boards(dictionary, np.zeros(count, np.intp), seed)
 
 
 def windows(shown: Real, resistance: Sequence[bool]) -> tuple[Real, Real, float]:
@@ -67,5 +80,5 @@ def sound_limit(lookup: Lookup, log_prior: Real, is_sound: Real, u: Real) -> flo
 
 
 def distance_limit(lookup: Lookup, u: Real) -> float:
-    """The least d^2 that ALARMS of boards (N, M) with a single fault go beyond."""
-    return float(np.quantile(lookup.distances(u).min(axis=1), 1 - ALARMS))
+    """The least d^2 that SEVERAL of boards (N, M) with a single fault go beyond."""
+    return float(np.quantile(lookup.distances(u).min(axis=1), 1 - SEVERAL))
