@@ -9,7 +9,7 @@ import re
 
 from shuntwise.syntax.beginnings import bench_without_braces
 from shuntwise.syntax.joints import missing_one_of
-from shuntwise.syntax.situation import Case, Complaint, Mend, Situation, finding, shown, token, write
+from shuntwise.syntax.situation import ENDS, Case, Complaint, Mend, Situation, finding, shown, token, write
 from shuntwise.syntax.words import BOX_STATEMENTS, STATEMENTS, nearest
 
 _SAID_FOR = {
@@ -49,23 +49,37 @@ def _beginning(s: Situation) -> Complaint | None:
     return Complaint(complaint, mend)
 
 
-_NAME_OF_BOX = re.compile(r"[^\"#]*[^\s\"#](?=[ \t]+of[ \t])")
+_NAME_OF_BOX = re.compile(r"(?:\"[^\"#]*\"|[^\"#])*[^\s#](?=[ \t]+of[ \t])")
 """All up to the last `of` before a text in quotes."""
 
 
 def _name_of_box(s: Situation) -> Complaint | None:
-    """`box HS-0007 of ...`, `box stage left of ...`: a name that is more than a word or a number stands in quotes."""
-    if s.head != "box" or any(piece.type == "STRING" for piece in s.entry):
+    """`box HS-0007 of ...`, `box "stage" left of ...`: a name of more than a word or a number is one text in quotes."""
+    if s.head != "box" or any(piece.type == "OF" for piece in s.entry):
         return None
     start = s.entry[1].start_pos if len(s.entry) > 1 else s.span.start
     match = _NAME_OF_BOX.match(s.text, start, s.line_end)
     if match is None or match.end() < s.span.start or re.fullmatch(r"\w+", match[0]):
         return None
     at = s.at(*match.span())
-    right = f'"{at.text}"'
+    right = f'"{at.text.replace(chr(34), "")}"'
     said = finding(at, "the name of a box is a number, a word, or a text in quotes", label="more than one word",
                    fix=write(at, right, safe=True))  # fmt: skip
     return Complaint(said, Mend((s.entry[0], token("STRING", right, at)), at.end, anew=True))
+
+
+def _head_of_box(s: Situation) -> Complaint | None:
+    """`box of "a.shunt"`, `box "a.shunt"`, `box "7" "a.shunt"`: the name or the `of` is not there."""
+    if s.head != "box" or len(s.entry) != 2 or not s.fits("OF", "STRING"):
+        return None
+    named = s.entry[1].type == "STRING" and s.kind in ENDS
+    if not named and (s.kind != "STRING" or str(s.last) != "of"):
+        return missing_one_of(s, (("of", "OF"),)) if s.kind == "STRING" else None
+    last, gap = s.span_of(s.entry[1]), s.span_of(s.entry[0]).end
+    said = finding(last, "the name of the box is missing", label="a number, a word, or a text in quotes stands before",
+                   help=f"for example `box 7 of {last.text if named else shown(s.word)}`",
+                   fix=write(s.at(gap, gap), " 7 of" if named else " 7"))  # fmt: skip
+    return Complaint(said)
 
 
 def _path(s: Situation) -> Complaint | None:
@@ -138,12 +152,61 @@ def _of_driver(s: Situation) -> Complaint | None:
     return Complaint(said, Mend((*s.entry[:-1], token("AT", "at", at)), s.span.start, anew=True))
 
 
+_LOADS_LAST = re.compile(r"([^,:#\"]*[^\s,:#\"])[ \t]*,[ \t]*(\w+[ \t]+(?:on|off))(?=[ \t]*[:,])")
+
+
+def _what_or_where(s: Situation) -> Complaint | None:
+    """`reading tweeter, drivers off: 3 ohm`, `reading volts, dummies on: ...`."""
+    if s.head != "reading" or s.kind not in ("COMMA", "PLUS", "MINUS", "DOT") or len(s.entry) != 2:
+        return None
+    said = finding(s.span_of(s.entry[1]), "it is not said what is read, or where", label="one of the two",
+                   help="for example `reading resistance at tweeter, drivers off: 2.8 ohm`")  # fmt: skip
+    return Complaint(said)
+
+
+def _around_points(s: Situation) -> Complaint | None:
+    """`resistance from input+ to woofer+`, `resistance between input+ and woofer+`."""
+    if s.head != "reading" or len(s.entry) < 3 or s.kind not in ("NAME", "PAD"):
+        return None
+    if s.word == "and" and s.fits("TO", "NAME"):
+        said = finding(s.span, "`and` is written `to` here", label="not this word", fix=write(s.span, "to", safe=True))
+        return Complaint(said, Mend((token("TO", "to", s.span),), s.span.end))
+    if len(s.entry) > 3 or str(s.last) not in ("from", "between"):
+        return None
+    at = s.span_of(s.entry[2])
+    said = finding(at, f"no `{at.text}` stands before the first point", label="not this word",
+                   fix=write(s.at(at.start, s.span.start), "", safe=True, title=f"remove `{at.text}`"))  # fmt: skip
+    return Complaint(said, Mend(s.entry[:2], s.span.start, anew=True))
+
+
+def _one_point(s: Situation) -> Complaint | None:
+    """`resistance tweeter, drivers off: 3 ohm`, `resistance tweeter+, drivers off: 3 ohm`."""
+    if s.head != "reading" or s.kind != "COMMA" or "TO" not in s.expected or len(s.entry) < 3:
+        return None
+    point, gap = s.span_of(s.entry[2]).to(s.behind_last()), s.span_of(s.entry[1]).end
+    if s.entry[2].type == "PAD":
+        said = finding(point, "a reading is between two points, of which one is missing", label="the one of the two",
+                       help=f"write `{point.text} to` and the other one")  # fmt: skip
+        return Complaint(said)
+    at = s.at(gap, gap)
+    said = finding(point, "`at` stands before a thing with two pads", label="both of its pads are meant",
+                   help="between two points: the one, `to` and the other", fix=write(at, " at"))  # fmt: skip
+    return Complaint(said, Mend((*s.entry[:2], token("AT", "at", at), *s.entry[2:]), s.span.start, anew=True))
+
+
 def _no_loads(s: Situation) -> Complaint | None:
-    """`resistance at tweeter: 2 ohm`."""
-    if s.head != "reading" or s.kind != "COLON" or "COMMA" not in s.expected:
+    """`resistance at tweeter: 2 ohm`, `volts at tweeter, 3 kHz: 9 mV`, `volts at tweeter, 3 kHz, dummies on: 9 mV`."""
+    kinds = [piece.type for piece in s.entry]
+    ended = s.kind == "COLON" and "COMMA" in s.expected and "COMMA" not in kinds
+    number = s.kind in ("NUMBER", "CODE", "COMMA_NUMBER") and kinds[-1:] == ["COMMA"] and kinds.count("COMMA") == 1
+    if s.head != "reading" or not (ended or number):
         return None
-    if any(piece.type == "COMMA" for piece in s.entry):
-        return None
+    turned = _LOADS_LAST.match(s.text, s.span.start, s.line_end) if number and s.kind == "NUMBER" else None
+    if turned is not None:
+        at = s.at(*turned.span())
+        said = finding(at, "what hangs on the wires of the drivers stands before the frequency", label="turned round",
+                       fix=write(at, f"{turned[2]}, {turned[1]}", safe=True))  # fmt: skip
+        return Complaint(said)
     said = finding(s.span, "it is not said what hangs on the wires of the drivers", label="that stands before it",
                    help="`, drivers off`, `, drivers on` or `, dummies on`")  # fmt: skip
     return Complaint(said)
@@ -158,11 +221,15 @@ CASES: tuple[Case, ...] = (
     bench_without_braces,
     _beginning,
     _name_of_box,
+    _head_of_box,
     _path,
     _at_pad,
     _frequency_at,
     _colon,
     _no_colon,
     _of_driver,
+    _what_or_where,
+    _around_points,
+    _one_point,
     _no_loads,
 )

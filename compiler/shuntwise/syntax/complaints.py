@@ -62,6 +62,7 @@ _WORDS_FOR = (
     ("AND", "`and`"),
     ("AS", "`as`"),
     ("TO", "`to`"),
+    ("OF", "`of`"),
     ("BECAUSE", '`because "..."`'),
     ("FINDING", "the name of a finding"),
     ("LPAR", "`(`"),
