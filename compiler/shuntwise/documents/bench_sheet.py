@@ -176,8 +176,8 @@ def _about(design: Design, sheet: BenchSheet, bench: Instruments) -> str:
     return (
         f"{percent(sheet.together)} of sound boards pass all readings together: parts within their tolerances, a "
         f"voltmeter within {meter}, an ohmmeter whose leads add at most {_ohm(bench.leads_ohm)}. Readings 1 to "
-        f"{sheet.dangers} find most of what could hurt {hurt}. Levels of a sound board: {most}"
-        f"{_watts(sheet.series_w)} in the series resistor{dummy}; dummies of "
+        f"{sheet.dangers} find most of what could hurt {hurt}; no amplifier before all are passed. Levels of a sound "
+        f"board: {most}{_watts(sheet.series_w)} in the series resistor{dummy}; dummies of "
         f"{_rated(bench.source_v**2 / (4 * bench.series_ohm))} are enough. A "
         f"driver's plus and minus are the ends of its wires, or its tags; at {name} means from {name}+ to {name}-."
     )
