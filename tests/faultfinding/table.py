@@ -29,7 +29,7 @@ readings of the sheet that the bench itself chose (8 of a two-way, 10 of a three
 Detected: the board does not pass. First: the first suspect is the fault, or one that the sheet does not tell from it,
 of the boards that are detected; among three likewise. Sure and wrong: of all boards, a wrong first suspect with a share
 of 90 % or more, and no word that it may be none. The aims were set for the examples and the judge's first designs; the
-later ones, on which nothing was tried before the method stood, are beside them, and among all in the tables below.
+later ones, on which nothing was tuned either, stand beside them, and among all in the tables below.
 How boards are made and what counts as one fault stands in DEVELOPERS.md.
 """
 

@@ -1,7 +1,6 @@
 """The designs that are judged: all examples, and the judge's own, on which nothing is ever tuned.
 
-Those in `designs/` were written before there was a bench, those in `later/` after it, by who knew nothing of it; they
-were first read when all was done.
+Those in `designs/` were written before there was a bench, those in `later/` after it, by who knew nothing of it.
 """
 
 from __future__ import annotations

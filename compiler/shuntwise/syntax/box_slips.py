@@ -49,7 +49,7 @@ def _beginning(s: Situation) -> Complaint | None:
     return Complaint(complaint, mend)
 
 
-_NAME_OF_BOX = re.compile(r"(?:\"[^\"#]*\"|[^\"#])*[^\s#](?=[ \t]+of[ \t])")
+_NAME_OF_BOX = re.compile(r"(?:\"[^\"#]*\"|[^\"#])*(?:\"[^\"#]*\"|[^\s\"#])(?=[ \t]+of[ \t])")
 """All up to the last `of` before a text in quotes."""
 
 
@@ -62,7 +62,8 @@ def _name_of_box(s: Situation) -> Complaint | None:
     if match is None or match.end() < s.span.start or re.fullmatch(r"\w+", match[0]):
         return None
     at = s.at(*match.span())
-    right = f'"{at.text.replace(chr(34), "")}"'
+    name = at.text.replace('"', "")
+    right = f'"{name}"'
     said = finding(at, "the name of a box is a number, a word, or a text in quotes", label="more than one word",
                    fix=write(at, right, safe=True))  # fmt: skip
     return Complaint(said, Mend((s.entry[0], token("STRING", right, at)), at.end, anew=True))
